@@ -1,0 +1,23 @@
+/** Where the numbers come from. Doc comments name these keys behind `@source`. */
+export const SOURCES = {
+  iso16: 'ISO 16:1975, Acoustics: standard tuning frequency (A4 = 440 Hz)',
+  musicxml40: 'W3C Music Notation Community Group, MusicXML 4.0, Final Report',
+  smufl14: 'W3C Music Notation Community Group, SMuFL 1.4: brass techniques',
+  smalley: 'C. Smalley, "Starting Stopping" (method sheet, CC0): bends, stopped fingerings, hand positions',
+  boldin: 'J. Boldin, "Horn: Stopped and Muted", The Instrumentalist 63/2 (2008), 48–51',
+  ericson:
+    'J. Ericson, "The Stopping Valve" (2009) and tube lengths after Grove 1954 (2023), hornmatters.com',
+  ellis:
+    'A. J. Ellis in Helmholtz, On the Sensations of Tone: cents of the harmonics (agrees with the3rdhalf.com)',
+  thirdHalf: 'the3rdhalf.com: valve combinations with the third slide set long, given for the trumpet',
+  youngHorn: "Young Horn Player's Guide: semitone steps of the valves",
+  widor: 'C.-M. Widor, Initiation musicale (1923), p. 34: degrees of closing on the natural horn',
+  berlioz: "H. Berlioz, Grand traité d'instrumentation (1844), Le cor: quality of the stopped notes",
+  pizka: 'H. Pizka, on Dukas, Villanelle (pizka.de): degrees of closing',
+  grove1879:
+    'G. Grove (ed.), A Dictionary of Music and Musicians, vol. 1 (1879), Horn, pp. 748–750 and appendix p. 679',
+  okabeIto: 'M. Okabe and K. Ito, Color Universal Design (2008): a palette for every kind of colour vision',
+  commonPractice: 'common practice, no source',
+} as const;
+
+export type SourceKey = keyof typeof SOURCES;

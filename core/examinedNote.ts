@@ -1,0 +1,21 @@
+/** One note of a passage with everything that was found out about it. */
+import type { Fingering, Verdict } from './fingering.ts';
+import type { HandReading } from './handStates.ts';
+import type { PassageNote } from './passage.ts';
+
+/** One note as it was read, with the fingering chosen for it. */
+export interface ExaminedNote {
+  readonly note: PassageNote;
+  readonly reading: HandReading;
+  /** Wanted sounding pitch in cents above MIDI note 0; null when the transposition is not known. */
+  readonly soundingCents: number | null;
+  /** The fingering chosen, or null when the note has none. */
+  readonly fingering: Fingering | null;
+  /** Every fingering of the note, first choice first. */
+  readonly candidates: readonly Fingering[];
+  /** What comes closest when there is no fingering. */
+  readonly nearest: Fingering | null;
+  /** Why this fingering and not the standard one, or null when it is the standard one. */
+  readonly chosenBecause: string | null;
+  readonly verdict: Verdict;
+}

@@ -1,0 +1,21 @@
+/** Everything the doors may use. The bundle exposes exactly this. */
+export * from './annotation.ts';
+export { HORNS } from './data/horns.ts';
+export { SOURCES } from './data/sources.ts';
+export * from './examine.ts';
+export * from './examinedNote.ts';
+export * from './fingering.ts';
+export * from './handStates.ts';
+export * from './harmonics.ts';
+export * from './horn.ts';
+export * from './marks.ts';
+export * from './names.ts';
+export * from './passage.ts';
+export * from './pitch.ts';
+export * from './plan.ts';
+export * from './result.ts';
+export * from './rules/rule.ts';
+export { RULES } from './rules/rules.ts';
+export * from './settings.ts';
+export * from './stopping.ts';
+export * from './wording.ts';

@@ -1,0 +1,74 @@
+/** From an examined passage to what is printed over its notes. */
+import type { Mark } from './annotation.ts';
+import { VERDICT_COLOURS } from './data/colours.ts';
+import type { Examination } from './examine.ts';
+import type { ExaminedNote } from './examinedNote.ts';
+import { isHandState } from './handStates.ts';
+import { fingeredPitch, naturalPitch, printNatural } from './names.ts';
+import { printPitchClass } from './pitch.ts';
+import type { Finding } from './rules/rule.ts';
+
+/** What to print; everything by default. */
+export interface Show {
+  /** The fingered note's name, before the valves. */
+  readonly fingered: boolean;
+  readonly valves: boolean;
+  /** The natural pitch after the open sign. */
+  readonly natural: boolean;
+  /** ≈ and × with their reason. */
+  readonly verdict: boolean;
+  readonly colour: boolean;
+}
+
+export const SHOW_ALL: Show = { fingered: true, valves: true, natural: true, verdict: true, colour: true };
+
+/** The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them. */
+export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {
+  const worst = worstFindings(examination.findings);
+  const marks: Mark[] = [];
+  for (const examined of examination.notes) {
+    const finding = worst.get(examined.note.index);
+    if (!isHandState(examined.reading.state) && finding?.severity !== 'impossible') continue;
+    const mark = markFor(examined, finding, show);
+    if (mark.lines.length > 0 || mark.colour) marks.push(mark);
+  }
+  return marks;
+}
+
+function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show): Mark {
+  const lines = isHandState(examined.reading.state) ? fingeringLines(examined, show) : [];
+  if (show.verdict) {
+    if (examined.verdict === 'impossible') lines.unshift(`× ${finding?.brief ?? 'no fingering'}`);
+    else if (examined.verdict === 'risky') lines[0] = `≈ ${lines[0] ?? ''}`.trim();
+  }
+  return {
+    noteIndex: examined.note.index,
+    lines,
+    valves: examined.fingering?.printed ?? null,
+    colour: show.colour && !examined.note.userColour ? VERDICT_COLOURS[examined.verdict] : null,
+  };
+}
+
+/** From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). */
+function fingeringLines({ note, fingering }: ExaminedNote, show: Show): string[] {
+  if (!fingering) return [];
+  const fingered = [
+    fingering.band ?? '',
+    show.fingered ? printPitchClass(fingeredPitch(note.written, fingering)) : '',
+    show.valves ? fingering.printed : '',
+  ].filter((part) => part !== '');
+  const lines = show.natural ? [`o ${printNatural(naturalPitch(note.written, fingering))}`] : [];
+  if (fingered.length > 0) lines.push(fingered.join(' '));
+  return lines;
+}
+
+const WEIGHT = { impossible: 2, risky: 1, advice: 0 } as const;
+
+function worstFindings(findings: readonly Finding[]): Map<number, Finding> {
+  const worst = new Map<number, Finding>();
+  for (const finding of findings) {
+    const known = worst.get(finding.noteIndex);
+    if (!known || WEIGHT[finding.severity] > WEIGHT[known.severity]) worst.set(finding.noteIndex, finding);
+  }
+  return worst;
+}

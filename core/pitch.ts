@@ -1,0 +1,184 @@
+/**
+ * Pitches as a part spells them, and the arithmetic between spelling, cents and transposition.
+ * Absolute pitch is counted in cents above MIDI note 0, so that 6900 is A4.
+ */
+
+export type Step = 'C' | 'D' | 'E' | 'F' | 'G' | 'A' | 'B';
+
+/** A spelled pitch. `alter` is in semitones and may be a fraction for quarter tones; octave 4 starts at middle C. */
+export interface Pitch {
+  readonly step: Step;
+  readonly alter: number;
+  readonly octave: number;
+}
+
+/**
+ * How a part sounds against what it prints: sounding = written + this.
+ * `chromatic` and `diatonic` are in semitones and staff steps; `octaveChange` adds whole octaves to both.
+ * @source MusicXML 4.0, element transpose
+ */
+export interface Transposition {
+  readonly chromatic: number;
+  readonly diatonic: number;
+  readonly octaveChange: number;
+}
+
+/** No transposition: what is printed sounds. */
+export const CONCERT_PITCH: Transposition = { chromatic: 0, diatonic: 0, octaveChange: 0 };
+
+/** Horn in F: sounding a fifth below what is written. */
+export const HORN_IN_F: Transposition = { chromatic: -7, diatonic: -4, octaveChange: 0 };
+
+const STEPS: readonly Step[] = ['C', 'D', 'E', 'F', 'G', 'A', 'B'];
+const STEP_SEMITONES = [0, 2, 4, 5, 7, 9, 11] as const;
+/** Position of each staff step on the line of fifths, C at 0. */
+const STEP_FIFTHS = [0, 2, 4, -1, 1, 3, 5] as const;
+
+/** Pitch in cents above MIDI note 0 (C4 = 6000). */
+export function pitchCents(pitch: Pitch): number {
+  return 100 * (12 * (pitch.octave + 1) + STEP_SEMITONES[STEPS.indexOf(pitch.step)]! + pitch.alter);
+}
+
+/**
+ * Frequency of a pitch given in cents above MIDI note 0.
+ * @returns hertz
+ * @source ISO 16:1975, A4 = 440 Hz
+ */
+export function frequencyHz(cents: number): number {
+  return 440 * 2 ** ((cents - 6900) / 1200);
+}
+
+/** Cents that a part's transposition adds to a written pitch to make it sound. */
+export function transpositionCents(transposition: Transposition): number {
+  return 100 * (transposition.chromatic + 12 * transposition.octaveChange);
+}
+
+/** The sounding pitch, in cents above MIDI note 0, of a written pitch. */
+export function soundingCents(written: Pitch, transposition: Transposition): number {
+  return pitchCents(written) + transpositionCents(transposition);
+}
+
+/** Moves a spelled pitch by a number of staff steps and of semitones at once, so that the spelling follows. */
+export function movePitch(pitch: Pitch, steps: number, semitones: number): Pitch {
+  const position = STEPS.indexOf(pitch.step) + steps;
+  const octaves = Math.floor(position / 7);
+  const moved: Pitch = { step: STEPS[position - 7 * octaves]!, alter: 0, octave: pitch.octave + octaves };
+  return { ...moved, alter: (pitchCents(pitch) - pitchCents(moved)) / 100 + semitones };
+}
+
+/** The written pitch of a part that sounds like `sounding`, spelled through the part's transposition. */
+export function writtenPitch(sounding: Pitch, transposition: Transposition): Pitch {
+  return movePitch(
+    sounding,
+    -(transposition.diatonic + 7 * transposition.octaveChange),
+    -(transposition.chromatic + 12 * transposition.octaveChange),
+  );
+}
+
+/** The sounding pitch, spelled, of a part's written pitch. */
+export function soundingPitch(written: Pitch, transposition: Transposition): Pitch {
+  return movePitch(
+    written,
+    transposition.diatonic + 7 * transposition.octaveChange,
+    transposition.chromatic + 12 * transposition.octaveChange,
+  );
+}
+
+/**
+ * The plainer of the spellings of one sound: keeps what is given unless it is a double accidental or a white key
+ * in disguise (E♯, B♯, F♭, C♭).
+ */
+export function plainSpelling(pitch: Pitch): Pitch {
+  const disguised =
+    (pitch.alter === 1 && (pitch.step === 'E' || pitch.step === 'B')) ||
+    (pitch.alter === -1 && (pitch.step === 'F' || pitch.step === 'C'));
+  if (Math.abs(pitch.alter) <= 1 && !disguised) return pitch;
+  return spellCents(pitchCents(pitch), pitch.alter > 0 ? 'sharp' : 'flat');
+}
+
+/** Spells the equal-tempered note nearest to `cents` above MIDI note 0, black keys with the sign asked for. */
+export function spellCents(cents: number, prefer: 'sharp' | 'flat'): Pitch {
+  const midi = Math.round(cents / 100);
+  const octave = Math.floor(midi / 12) - 1;
+  const semitone = midi - 12 * (octave + 1);
+  const natural = (STEP_SEMITONES as readonly number[]).indexOf(semitone);
+  if (natural >= 0) return { step: STEPS[natural]!, alter: 0, octave };
+  const below = (STEP_SEMITONES as readonly number[]).indexOf(semitone - 1);
+  return prefer === 'sharp'
+    ? { step: STEPS[below]!, alter: 1, octave }
+    : { step: STEPS[below + 1]!, alter: -1, octave };
+}
+
+/** Place on the line of fifths: C 0, G 1, F −1, B♭ −2, F♯ 6. */
+export function fifthsOf(pitch: Pitch): number {
+  return STEP_FIFTHS[STEPS.indexOf(pitch.step)]! + 7 * pitch.alter;
+}
+
+const PITCH_PATTERN = /^([A-Ga-g])(##|x|bb|#|b|♯♯|𝄪|♭♭|𝄫|♯|♭|♮)?(-?\d{1,2})$/;
+const ALTERS: { readonly [sign: string]: number } = {
+  '##': 2,
+  x: 2,
+  bb: -2,
+  '#': 1,
+  b: -1,
+  '♯♯': 2,
+  '𝄪': 2,
+  '♭♭': -2,
+  '𝄫': -2,
+  '♯': 1,
+  '♭': -1,
+  '♮': 0,
+};
+
+/**
+ * Reads a note name such as `C5`, `F#4`, `Bb3` or `E♭4`.
+ * @throws {RangeError} when the text is not a note name with an octave
+ */
+export function parsePitch(text: string): Pitch {
+  const match = PITCH_PATTERN.exec(text.trim());
+  if (!match) {
+    throw new RangeError(
+      `"${text}" is not a note name: write a letter A–G, # or b if needed, and the octave, as in C#5 or Bb4`,
+    );
+  }
+  return {
+    step: match[1]!.toUpperCase() as Step,
+    alter: ALTERS[match[2] ?? '♮']!,
+    octave: Number(match[3]),
+  };
+}
+
+const PLAIN_SIGNS: { readonly [alter: string]: string } = {
+  '-2': 'bb',
+  '-1': 'b',
+  '0': '',
+  '1': '#',
+  '2': '##',
+};
+const PRINTED_SIGNS: { readonly [alter: string]: string } = {
+  '-2': '♭♭',
+  '-1': '♭',
+  '0': '',
+  '1': '♯',
+  '2': '♯♯',
+};
+
+/** A note name in plain letters, as data carries it: `C#5`, `Bb4`; quarter tones as `C+0.5,5`. */
+export function formatPitch(pitch: Pitch): string {
+  const sign = PLAIN_SIGNS[String(pitch.alter)];
+  if (sign === undefined) return `${pitch.step}${pitch.alter > 0 ? '+' : ''}${pitch.alter},${pitch.octave}`;
+  return `${pitch.step}${sign}${pitch.octave}`;
+}
+
+/** A note name as print has it, without the octave: `C♯`, `B♭`. */
+export function printPitchClass(pitch: Pitch): string {
+  return (
+    pitch.step +
+    (PRINTED_SIGNS[String(pitch.alter)] ?? (pitch.alter > 0 ? `+${pitch.alter}` : `${pitch.alter}`))
+  );
+}
+
+/** A note name as print has it, with the octave: `C♯5`. */
+export function printPitch(pitch: Pitch): string {
+  return `${printPitchClass(pitch)}${pitch.octave}`;
+}

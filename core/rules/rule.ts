@@ -1,0 +1,53 @@
+/** What a rule is and what it finds. */
+import type { ExaminedNote } from '../examinedNote.ts';
+import type { Passage } from '../passage.ts';
+import type { Settings } from '../settings.ts';
+
+/** `impossible` cannot be played as written; `risky` can, with luck; `advice` concerns the page and not the hand. */
+export type Severity = 'impossible' | 'risky' | 'advice';
+
+/** A problem in the music, as data; the doors show it, each in its way. */
+export interface Finding {
+  /** The rule's own id, e.g. `closes-upward`. */
+  readonly id: string;
+  readonly severity: Severity;
+  /** Index of the note it stands at. */
+  readonly noteIndex: number;
+  /** Two words or so for the page, after the ×. */
+  readonly brief: string;
+  /** What is wrong and why, in the trade's words. */
+  readonly message: string;
+  /** What to do instead. */
+  readonly remedy: string;
+}
+
+/** What a rule may look at. */
+export interface RuleContext {
+  readonly passage: Passage;
+  readonly notes: readonly ExaminedNote[];
+  readonly settings: Settings;
+}
+
+/** One check. Rules hold no state and change nothing. */
+export interface Rule {
+  readonly id: string;
+  check(context: RuleContext): Finding[];
+}
+
+/** A rule that looks at one note at a time. */
+export function noteRule(
+  id: string,
+  look: (examined: ExaminedNote, context: RuleContext) => Omit<Finding, 'id' | 'noteIndex'> | null,
+): Rule {
+  return {
+    id,
+    check(context) {
+      const findings: Finding[] = [];
+      for (const examined of context.notes) {
+        const found = look(examined, context);
+        if (found) findings.push({ id, noteIndex: examined.note.index, ...found });
+      }
+      return findings;
+    },
+  };
+}
