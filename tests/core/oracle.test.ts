@@ -92,6 +92,7 @@ describe.each(Object.keys(SIDES))('%s: every written note from F2 to F6', (hornI
     // More fingerings than notes asked for: the loop above has really compared.
     expect(compared).toBeGreaterThan(HIGHEST_MIDI - LOWEST_MIDI + 1);
   });
+});
 
   test.runIf(SIDES[hornId]!.includes(F))(
     'on an F side the first choice is the shortest tube above a harmonic that stands well',
