@@ -1,0 +1,100 @@
+/** The part list at the head of a score: names, sounds and programs of its parts. */
+import { isHornPart, isHornSound } from './hornNames.ts';
+import type { ListedPart } from './score.ts';
+import type { Attributes } from './source.ts';
+
+/** A listed part with what reading its notes needs. */
+export interface PartEntry extends ListedPart {
+  /** Instruments of the part that are horns, or `null` when every note is the horn's. */
+  readonly hornInstruments: ReadonlySet<string> | null;
+}
+
+/** Gathers the part list while it is parsed. */
+export class PartList {
+  readonly parts: PartEntry[] = [];
+  private id = '';
+  private names: string[] = [];
+  private displayed = '';
+  private instrumentNames: string[] = [];
+  private sounds: { instrument: string; sound: string }[] = [];
+  private programs: number[] = [];
+  private instruments: string[] = [];
+  private isNameDisplay = false;
+
+  /** @returns true when the element's text is wanted */
+  open(name: string, attributes: Attributes): boolean {
+    switch (name) {
+      case 'score-part':
+        this.id = attributes.id ?? '';
+        this.names = [];
+        this.displayed = '';
+        this.instrumentNames = [];
+        this.sounds = [];
+        this.programs = [];
+        this.instruments = [];
+        return false;
+      case 'score-instrument':
+        this.instruments.push(attributes.id ?? '');
+        return false;
+      case 'part-name-display':
+        this.isNameDisplay = true;
+        return false;
+      case 'display-text':
+        return this.isNameDisplay;
+      case 'part-name':
+      case 'instrument-name':
+      case 'instrument-sound':
+      case 'midi-program':
+        return true;
+      default:
+        return false;
+    }
+  }
+
+  close(name: string, text: string): void {
+    const value = text.trim();
+    switch (name) {
+      case 'part-name':
+        if (value !== '') this.names.push(value);
+        return;
+      case 'display-text':
+        this.displayed += text;
+        return;
+      case 'part-name-display':
+        this.isNameDisplay = false;
+        return;
+      case 'instrument-name':
+        if (value !== '') this.instrumentNames.push(value);
+        return;
+      case 'instrument-sound':
+        if (value !== '')
+          this.sounds.push({ instrument: this.instruments[this.instruments.length - 1] ?? '', sound: value });
+        return;
+      case 'midi-program':
+        this.programs.push(Number(value));
+        return;
+      case 'score-part':
+        this.parts.push(this.entry());
+    }
+  }
+
+  private entry(): PartEntry {
+    const displayed = this.displayed.trim();
+    const names = displayed === '' ? this.names : this.names.concat(displayed);
+    const sounds = this.sounds.map(({ sound }) => sound);
+    const isHorn = isHornPart({
+      names,
+      instrumentNames: this.instrumentNames,
+      sounds,
+      programs: this.programs,
+    });
+    const horns = this.sounds.filter(({ sound }) => isHornSound(sound)).map(({ instrument }) => instrument);
+    const isMixed = horns.length > 0 && horns.length < this.sounds.length;
+    return {
+      id: this.id,
+      name: names[0] ?? this.instrumentNames[0] ?? this.id,
+      isHorn,
+      hornInstruments: isHorn && isMixed ? new Set(horns) : null,
+    };
+  }
+}

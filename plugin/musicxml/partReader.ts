@@ -1,0 +1,322 @@
+/** Reads one part, element by element, into a passage and the places of its notes. */
+import type { Join, PassageNote, PassageRest, PassageWord } from '../../core/passage.ts';
+import {
+  CONCERT_PITCH,
+  type Pitch,
+  soundingPitch,
+  type Transposition,
+  writtenPitch,
+} from '../../core/pitch.ts';
+import { AttributesReader } from './attributesReader.ts';
+import { Clock } from './clock.ts';
+import { crookFromName } from './crookNames.ts';
+import { DirectionReader } from './directionReader.ts';
+import { Joins } from './joins.ts';
+import { NoteReader } from './noteReader.ts';
+import type { PartEntry } from './partList.ts';
+import { inPlayingOrder } from './playingOrder.ts';
+import { addToChord, type ColourClaim, type ReadNote, settleClaims } from './readNote.ts';
+import type { HornPart, NotePlace, TranspositionOrigin } from './score.ts';
+import type { Attributes, Source } from './source.ts';
+import type { TempoMarks } from './tempoMarks.ts';
+
+const NO_JOINS: readonly Join[] = [];
+const BLACK = /^#(?:FF)?000000$/i;
+
+/** How far a part is read: as a horn, for our own marks in it, or only to know when its tempos come. */
+export type Depth = 'horn' | 'marks' | 'tempos';
+
+export class PartReader {
+  readonly entry: PartEntry;
+  private readonly source: Source;
+  private readonly tempos: TempoMarks;
+  private readonly isConcertScore: boolean;
+  private readonly isFull: boolean;
+  private readonly clock = new Clock();
+  private readonly note: NoteReader;
+  private readonly direction: DirectionReader;
+  private readonly attributes: AttributesReader;
+  private readonly joins = new Joins();
+  private readonly named: ReturnType<typeof crookFromName>;
+  private notes: PassageNote[] = [];
+  private places: NotePlace[] = [];
+  private words: PassageWord[] = [];
+  private rests: PassageRest[] = [];
+  private measureNotes: ReadNote[] = [];
+  private claims: ColourClaim[] = [];
+  private readonly lastHeads = new Map<string, ReadNote>();
+  private chordHead: ReadNote | null = null;
+  private chordOnset = 0;
+  private child = '';
+  private moveTicks = 0;
+  private origin: TranspositionOrigin | null = null;
+
+  constructor(entry: PartEntry, depth: Depth, isConcertScore: boolean, source: Source, tempos: TempoMarks) {
+    this.entry = entry;
+    this.source = source;
+    this.tempos = tempos;
+    this.isConcertScore = isConcertScore;
+    this.isFull = depth !== 'tempos';
+    this.note = new NoteReader(source, this.isFull);
+    this.direction = new DirectionReader(source);
+    this.attributes = new AttributesReader(this.clock);
+    this.named = crookFromName(entry.name);
+  }
+
+  startMeasure(index: number, measure: string): void {
+    this.clock.startMeasure(index, measure);
+    this.chordHead = null;
+  }
+
+  /** Takes the start of a child of the measure; `tagName` is its name with any prefix. */
+  openChild(tagName: string, name: string, attributes: Attributes): void {
+    this.child = name;
+    switch (name) {
+      case 'note':
+        this.note.begin(tagName, attributes);
+        return;
+      case 'direction':
+        this.direction.begin();
+        return;
+      case 'sound':
+        this.tempos.add(this.clock, 0, Number(attributes.tempo));
+    }
+  }
+
+  /**
+   * Takes the start of an element further inside; `isInner` when it is not a child of the measure's child itself.
+   * @returns true when the element's text is wanted
+   */
+  open(name: string, attributes: Attributes, isInner: boolean): boolean {
+    switch (this.child) {
+      case 'note':
+        return this.note.open(name, attributes, !isInner);
+      case 'direction':
+        return this.direction.open(name, attributes);
+      case 'attributes':
+        return this.attributes.open(name, attributes);
+      case 'backup':
+      case 'forward':
+        return name === 'duration';
+      default:
+        return false;
+    }
+  }
+
+  close(name: string, text: string, isInner: boolean): void {
+    switch (this.child) {
+      case 'note':
+        this.note.close(name, text, !isInner);
+        return;
+      case 'direction':
+        this.direction.close(name, text);
+        return;
+      case 'attributes':
+        this.attributes.close(name, text);
+        return;
+      case 'backup':
+      case 'forward':
+        if (name === 'duration') this.moveTicks = Number(text) || 0;
+    }
+  }
+
+  closeChild(): void {
+    switch (this.child) {
+      case 'note':
+        this.finishNote();
+        break;
+      case 'direction':
+        this.finishDirection();
+        break;
+      case 'backup':
+        this.clock.move(-this.moveTicks);
+        break;
+      case 'forward':
+        this.clock.move(this.moveTicks);
+    }
+    this.child = '';
+    this.moveTicks = 0;
+  }
+
+  endMeasure(): void {
+    this.clock.endMeasure();
+    this.joins.endMeasure();
+    if (this.claims.length > 0) {
+      this.source.ownSpans.push(...settleClaims(this.claims, this.measureNotes, this.source.text));
+      this.claims = [];
+    }
+    for (const read of inPlayingOrder(this.measureNotes, ({ note }) => note.onsetQuarters)) {
+      read.note.index = this.notes.length;
+      this.notes.push(read.note);
+      this.places.push(read.place);
+      read.note.chordHead = read.head.note.index;
+      if (read.head === read) this.link(read);
+    }
+    this.measureNotes = [];
+  }
+
+  /** The whole part, once the score has been read to its end. */
+  finish(): HornPart {
+    this.joins.resolve();
+    const { id, name, isHorn } = this.entry;
+    const from = this.origin ?? this.transpositionAt(1, 0).origin;
+    return {
+      id,
+      name,
+      isHorn,
+      transpositionFrom: from,
+      transpositionNote: this.transpositionNote(from),
+      passage: {
+        name,
+        notes: this.notes,
+        words: inPlayingOrder(this.words, (word) => word.onsetQuarters),
+        tempos: this.tempos.along(this.clock),
+        rests: inPlayingOrder(this.rests, (rest) => rest.onsetQuarters),
+      },
+      places: this.places,
+    };
+  }
+
+  private finishNote(): void {
+    const { note, clock } = this;
+    const isChord = note.isChord;
+    const onset = isChord ? this.chordOnset : clock.cursor;
+    if (!isChord) {
+      this.chordOnset = onset;
+      this.chordHead = null;
+      if (!note.isGrace) clock.move(note.ticks);
+    }
+    if (!this.isFull) return;
+    const isOther = note.instrument !== null && this.entry.hornInstruments?.has(note.instrument) === false;
+    const pitch = isOther ? null : note.pitch();
+    if (pitch) this.addNote(pitch, onset);
+    else if (!isChord && !note.isGrace) this.addRest(onset);
+  }
+
+  private addNote(pitch: Pitch, onset: number): void {
+    const { note, clock } = this;
+    const head = note.isChord ? this.chordHead : null;
+    const staff = note.staff === null ? (head?.note.staff ?? 1) : Number(note.staff) || 1;
+    const onsetQuarters = clock.measureStart + onset;
+    const { transposition, written, origin } = this.transpositionAt(staff, onsetQuarters, pitch);
+    if (this.origin === null) this.origin = origin;
+    const isColoured = note.colour !== null && !BLACK.test(note.colour);
+    const read: ReadNote = {
+      note: {
+        index: 0,
+        measureIndex: clock.measureIndex,
+        measure: clock.measure,
+        beat: clock.beatAt(onset),
+        onsetQuarters,
+        durationQuarters: note.isGrace ? 0 : clock.quarters(note.ticks),
+        grace: note.isGrace,
+        staff,
+        voice: note.voice ?? head?.note.voice ?? '1',
+        chordRank: 0,
+        chordHead: 0,
+        written,
+        transposition,
+        clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
+        sign: note.sign,
+        joins: NO_JOINS,
+        userColour: isColoured || (note.noteheadColour !== null && !BLACK.test(note.noteheadColour)),
+      },
+      place: {
+        start: note.start,
+        chordStart: head ? head.place.start : note.start,
+        attributesAt: note.attributesAt,
+        notationsAt: note.notationsAt,
+        hasColour: note.colour !== null,
+        voice: note.voice,
+        staff: note.staff,
+      },
+      head: undefined as unknown as ReadNote,
+      members: null,
+      next: null,
+      ownSign: note.sign,
+      colour: note.colour,
+    };
+    read.head = read;
+    this.measureNotes.push(read);
+    if (head) addToChord(head, read);
+    else this.chordHead = read;
+    if (note.startsTie || note.endsTie || note.hasBend || note.joinEnds.length > 0) {
+      this.joins.take(read, note.joinEnds, note.startsTie, note.endsTie, note.hasBend);
+    }
+  }
+
+  private addRest(onset: number): void {
+    const { note, clock } = this;
+    this.rests.push({
+      onsetQuarters: clock.measureStart + onset,
+      durationQuarters: clock.quarters(note.ticks),
+      staff: Number(note.staff ?? 1) || 1,
+      voice: note.voice ?? '1',
+    });
+  }
+
+  private finishDirection(): void {
+    const { direction, clock } = this;
+    direction.finish();
+    const offset = clock.quarters(direction.offsetTicks);
+    if (direction.quartersPerMinute !== null) this.tempos.add(clock, offset, direction.quartersPerMinute);
+    if (!this.isFull) return;
+    const quarters = Math.max(0, clock.cursor + offset);
+    const { staff, voice } = direction;
+    const onsetQuarters = clock.measureStart + quarters;
+    if (direction.isOwn) {
+      if (direction.claimedRank === null) return;
+      this.claims.push({ offset: direction.start, staff, voice, onsetQuarters, rank: direction.claimedRank });
+    } else if (direction.words !== '') {
+      this.words.push({
+        text: direction.words,
+        measureIndex: clock.measureIndex,
+        measure: clock.measure,
+        beat: clock.beatAt(quarters),
+        onsetQuarters,
+        staff,
+        voice,
+      });
+    }
+  }
+
+  private link(head: ReadNote): void {
+    const line = `${head.note.staff}/${head.note.voice}`;
+    const last = this.lastHeads.get(line);
+    if (last) last.next = head;
+    this.lastHeads.set(line, head);
+  }
+
+  /** The transposition that holds, and the pitch as the horn's own part would print it. */
+  private transpositionAt(
+    staff: number,
+    onsetQuarters: number,
+    pitch: Pitch = { step: 'C', alter: 0, octave: 4 },
+  ): { transposition: Transposition | null; written: Pitch; origin: TranspositionOrigin } {
+    const stated = this.attributes.stated.at(staff, onsetQuarters);
+    const named = this.named.ok ? this.named.transposition : null;
+    if (this.isConcertScore) {
+      const sounding = stated ? soundingPitch(pitch, stated) : pitch;
+      const forPart = this.attributes.forPart.at(staff, onsetQuarters);
+      const transposition = forPart ?? named ?? CONCERT_PITCH;
+      const origin = forPart ? 'stated' : named ? 'name' : 'concert-score';
+      return { transposition, written: writtenPitch(sounding, transposition), origin };
+    }
+    const origin = stated ? 'stated' : named ? 'name' : 'nowhere';
+    return { transposition: stated ?? named, written: pitch, origin };
+  }
+
+  private transpositionNote(from: TranspositionOrigin): string | null {
+    const { name } = this.entry;
+    switch (from) {
+      case 'stated':
+        return null;
+      case 'name':
+        return `the score states no transposition for "${name}", so its name was taken at its word`;
+      case 'concert-score':
+        return `the score is in concert pitch and names no key for "${name}", so its notes are given as they sound`;
+      case 'nowhere':
+        return `the score states no transposition and ${this.named.ok ? `"${name}" is not used` : this.named.reason}: give the part its transposition, or call it "Horn in F"`;
+    }
+  }
+}

@@ -1,0 +1,89 @@
+/** Notes while their part is being read: chords, signs that rule a chord, and colours that earlier marks of ours gave. */
+import type { HandSign, PassageNote } from '../../core/passage.ts';
+import { pitchCents } from '../../core/pitch.ts';
+import { isOwnColour } from './ownMarks.ts';
+import type { NotePlace, Span } from './score.ts';
+
+/** A note of a part that is still being read. */
+export interface ReadNote {
+  readonly note: { -readonly [field in keyof PassageNote]: PassageNote[field] };
+  readonly place: { -readonly [field in keyof NotePlace]: NotePlace[field] };
+  /** The first printed note of its chord: itself when single. */
+  head: ReadNote;
+  /** Of a head: every note of the chord in the order printed, or `null` when single. */
+  members: ReadNote[] | null;
+  /** Of a head: the next head of its staff and voice. */
+  next: ReadNote | null;
+  /** The sign printed at this very note. */
+  readonly ownSign: HandSign | null;
+  /** The note's colour as the text has it. */
+  readonly colour: string | null;
+}
+
+/** Adds a note to the chord of `head`: top note first in rank, one sign for all unless several have their own. */
+export function addToChord(head: ReadNote, added: ReadNote): void {
+  added.head = head;
+  if (head.members) head.members.push(added);
+  else head.members = [head, added];
+  const members = head.members;
+  const signed = members.filter(({ ownSign }) => ownSign !== null);
+  for (const member of members) {
+    const cents = pitchCents(member.note.written);
+    let rank = 0;
+    for (const other of members) {
+      const otherCents = pitchCents(other.note.written);
+      if (otherCents > cents || (otherCents === cents && members.indexOf(other) < members.indexOf(member)))
+        rank += 1;
+    }
+    member.note.chordRank = rank;
+    member.note.sign = signed.length === 1 ? signed[0]!.ownSign : member.ownSign;
+  }
+}
+
+/** What a mark of ours says of a colour: the note of this rank, in the first coloured chord after it at its onset, has it from us. */
+export interface ColourClaim {
+  readonly offset: number;
+  readonly staff: number;
+  readonly voice: string | null;
+  readonly onsetQuarters: number;
+  readonly rank: number;
+}
+
+/**
+ * Settles the claims of one measure: takes our colours off the notes as read.
+ * @param notes the notes of the measure as printed
+ * @returns where the colours stand in the text
+ */
+export function settleClaims(
+  claims: readonly ColourClaim[],
+  notes: readonly ReadNote[],
+  text: string,
+): Span[] {
+  const spans: Span[] = [];
+  for (const claim of claims) {
+    for (const { note, place, colour, head } of notes) {
+      if (!place.hasColour || colour === null || !isOwnColour(colour) || head.place.start < claim.offset)
+        continue;
+      if (note.staff !== claim.staff || (claim.voice !== null && note.voice !== claim.voice)) continue;
+      if (note.chordRank !== claim.rank || Math.abs(note.onsetQuarters - claim.onsetQuarters) > 1e-6)
+        continue;
+      const span = attributeSpan(text, place.attributesAt, 'color');
+      if (!span) continue;
+      spans.push(span);
+      place.hasColour = false;
+      note.userColour = false;
+      break;
+    }
+  }
+  return spans;
+}
+
+/** Where an attribute stands, with the white space before it, in the tag whose attributes begin at `offset`. */
+function attributeSpan(text: string, offset: number, name: string): Span | null {
+  const attribute = /\s+([^\s=>/]+)\s*=\s*(?:"[^"]*"|'[^']*')/y;
+  attribute.lastIndex = offset;
+  for (let match = attribute.exec(text); match; match = attribute.exec(text)) {
+    if (match[1] === name) return { start: match.index, end: attribute.lastIndex };
+  }
+  return null;
+}

@@ -1,0 +1,61 @@
+/** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
+import type { Passage } from '../../core/passage.ts';
+
+/** A part as the score lists it. */
+export interface ListedPart {
+  readonly id: string;
+  /** The name as printed; its instrument's name or the id where the part has none. */
+  readonly name: string;
+  /** True when its sound, MIDI program or name say that it is a horn. */
+  readonly isHorn: boolean;
+}
+
+/** Where a horn part's transposition was found. */
+export type TranspositionOrigin = 'stated' | 'name' | 'concert-score' | 'nowhere';
+
+/** A part that was read: the horns, or the parts asked for. */
+export interface HornPart extends ListedPart {
+  readonly passage: Passage;
+  /** How the first note's transposition was found. */
+  readonly transpositionFrom: TranspositionOrigin;
+  /** One sentence for the user where the transposition is not simply stated, else `null`. */
+  readonly transpositionNote: string | null;
+  /** By note index: where the note stands in `Score.text`. */
+  readonly places: readonly NotePlace[];
+}
+
+/** Where a note stands in the text, in UTF-16 code units from the start. */
+export interface NotePlace {
+  /** The `<` of its own element. */
+  readonly start: number;
+  /** The `<` of the first note of its chord. */
+  readonly chordStart: number;
+  /** Directly after the element's name, where an attribute may go. */
+  readonly attributesAt: number;
+  /** Directly after the last child that comes before lyrics, where another `notations` may go. */
+  readonly notationsAt: number;
+  /** True when the element has a `color` attribute that is not ours. */
+  readonly hasColour: boolean;
+  /** `voice` and `staff` as the note itself states them, `null` where it does not. */
+  readonly voice: string | null;
+  readonly staff: string | null;
+}
+
+/** A stretch of the text; `end` is excluded. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A score as read. `text` is the input, unchanged. */
+export interface Score {
+  readonly text: string;
+  /** Every part, in score order. */
+  readonly parts: readonly ListedPart[];
+  /** The parts that were read, in score order. */
+  readonly horns: readonly HornPart[];
+  /** What earlier runs have put into the text, in text order: without these spans it is as its author left it. */
+  readonly ownSpans: readonly Span[];
+  /** The namespace prefix of MusicXML's own elements with its colon, or an empty text. */
+  readonly prefix: string;
+}

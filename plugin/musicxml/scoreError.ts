@@ -1,0 +1,15 @@
+/**
+ * A score that cannot be read. `message` is one clear sentence: the place where known, what is wrong, what to do.
+ * `line` and `column` count from 1; they are 0 where the fault has no place in the text.
+ */
+export class ScoreError extends Error {
+  readonly line: number;
+  readonly column: number;
+
+  constructor(fault: string, remedy: string, line = 0, column = 0) {
+    super(`${line > 0 ? `line ${line}, column ${column}: ` : ''}${fault}: ${remedy}`);
+    this.name = 'ScoreError';
+    this.line = line;
+    this.column = column;
+  }
+}
