@@ -1,0 +1,148 @@
+/** From the bytes of an XML text to characters and back, so that every byte that is not ours stays. Needs TextDecoder. */
+import { ScoreError } from './scoreError.ts';
+
+/** A way to hold text in bytes. `decode` and `encode` undo each other. */
+export interface Encoding {
+  /** As a user would call it: `UTF-8`, `UTF-16LE`, `ISO-8859-1`, … */
+  readonly name: string;
+  decode(bytes: Uint8Array): string;
+  /** Characters that the encoding cannot hold become numeric character references. */
+  encode(text: string): Uint8Array;
+}
+
+const SAVE_AS_UTF8 = 'save the file as UTF-8';
+
+/**
+ * Finds how a text is held in its bytes: by byte order mark, by the shape of the first characters, then by what its XML
+ * declaration says. A declaration that cannot be true (UTF-16 in single bytes) is not believed.
+ * @throws {ScoreError} when the encoding is not known, or cannot be written back
+ * @source W3C, XML 1.0 (Fifth Edition), appendix F
+ */
+export function encodingOf(bytes: Uint8Array): Encoding {
+  const [a, b, c, d] = [bytes[0], bytes[1], bytes[2], bytes[3]];
+  if (a === 0xff && b === 0xfe && c === 0 && d === 0) throw unknown('UTF-32');
+  if (a === 0 && b === 0 && c === 0xfe && d === 0xff) throw unknown('UTF-32');
+  if ((a === 0xff && b === 0xfe) || (a === 0x3c && b === 0)) return utf16('UTF-16LE', 0);
+  if ((a === 0xfe && b === 0xff) || (a === 0 && b === 0x3c)) return utf16('UTF-16BE', 1);
+  const declared = declaredEncoding(bytes).toLowerCase();
+  const hasMark = a === 0xef && b === 0xbb && c === 0xbf;
+  if (hasMark || declared === '' || /^utf-?(8|16|16le|16be)$/.test(declared)) {
+    // Bytes that are no UTF-8 after all are each taken for one character, so that they can be kept as they are.
+    return isUtf8(bytes) ? UTF_8 : LATIN_1;
+  }
+  if (/^(iso-?8859-?1|latin-?1|l1)$/.test(declared)) return LATIN_1;
+  return singleByte(declared);
+}
+
+const UTF_8: Encoding = {
+  name: 'UTF-8',
+  decode: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes),
+  encode: (text) => new TextEncoder().encode(text),
+};
+
+const LATIN_1: Encoding = {
+  name: 'ISO-8859-1',
+  decode: (bytes) => decodeBy(bytes, (byte) => byte),
+  encode: (text) => encodeBy(text, (code) => (code < 256 ? code : -1)),
+};
+
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** @param high  place of the high byte in each pair, 0 or 1, counted from the other end: 0 little-endian, 1 big-endian */
+function utf16(name: string, high: 0 | 1): Encoding {
+  return {
+    name,
+    decode(bytes) {
+      if (bytes.length % 2 === 1)
+        throw new ScoreError(`the ${name} text ends in half a character`, 'fetch the file again');
+      const codes = new Uint16Array(bytes.length / 2);
+      for (let i = 0; i < codes.length; i++) {
+        const first = bytes[2 * i]!;
+        const second = bytes[2 * i + 1]!;
+        codes[i] = high === 1 ? first * 256 + second : second * 256 + first;
+      }
+      return fromCodes(codes);
+    },
+    encode(text) {
+      const bytes = new Uint8Array(text.length * 2);
+      for (let i = 0; i < text.length; i++) {
+        const code = text.charCodeAt(i);
+        bytes[2 * i + 1 - high] = code >> 8;
+        bytes[2 * i + high] = code & 255;
+      }
+      return bytes;
+    },
+  };
+}
+
+/** Any encoding of one byte a character that the platform can read: its table is learnt by reading all 256 bytes. */
+function singleByte(label: string): Encoding {
+  const decoder = decoderOf(label);
+  const codeOf: number[] = [];
+  const byteOf = new Map<number, number>();
+  for (let byte = 0; byte < 256; byte++) {
+    const character = decoder.decode(Uint8Array.of(byte));
+    if (character.length !== 1 || byteOf.has(character.charCodeAt(0))) throw unknown(label);
+    codeOf.push(character.charCodeAt(0));
+    byteOf.set(character.charCodeAt(0), byte);
+  }
+  return {
+    name: decoder.encoding,
+    decode: (bytes) => decodeBy(bytes, (byte) => codeOf[byte]!),
+    encode: (text) => encodeBy(text, (code) => byteOf.get(code) ?? -1),
+  };
+}
+
+function decoderOf(label: string) {
+  try {
+    return new TextDecoder(label);
+  } catch {
+    throw unknown(label);
+  }
+}
+
+function decodeBy(bytes: Uint8Array, codeOf: (byte: number) => number): string {
+  const codes = new Uint16Array(bytes.length);
+  for (let i = 0; i < bytes.length; i++) codes[i] = codeOf(bytes[i]!);
+  return fromCodes(codes);
+}
+
+function encodeBy(text: string, byteOf: (code: number) => number): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  let plain = true;
+  for (let i = 0; i < text.length && plain; i++) {
+    const byte = byteOf(text.charCodeAt(i));
+    plain = byte >= 0;
+    bytes[i] = byte;
+  }
+  if (plain) return bytes;
+  let referenced = '';
+  for (const character of text) {
+    const code = character.codePointAt(0)!;
+    referenced += code < 0x10000 && byteOf(code) >= 0 ? character : `&#x${code.toString(16).toUpperCase()};`;
+  }
+  return encodeBy(referenced, byteOf);
+}
+
+function fromCodes(codes: Uint16Array): string {
+  const pieces: string[] = [];
+  for (let i = 0; i < codes.length; i += 8192)
+    pieces.push(String.fromCharCode(...codes.subarray(i, i + 8192)));
+  return pieces.join('');
+}
+
+function declaredEncoding(bytes: Uint8Array): string {
+  const head = decodeBy(bytes.subarray(0, 256), (byte) => byte);
+  return /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?\sencoding\s*=\s*["']([^"']+)["']/.exec(head)?.[1] ?? '';
+}
+
+function unknown(label: string): ScoreError {
+  return new ScoreError(`the encoding ${label} is not one Bellhand can write back`, SAVE_AS_UTF8);
+}

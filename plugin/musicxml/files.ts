@@ -1,0 +1,2 @@
+/** The bytes part of the MusicXML door: encodings and compressed files. Needs TextDecoder and fflate, so not for the host. */
+export * from './scoreFile.ts';

@@ -1,0 +1,35 @@
+/** A score file, plain or compressed, as bytes on the outside and text on the inside. */
+import { openContainer } from './container.ts';
+import { encodingOf } from './encodings.ts';
+import { isZip } from './zip.ts';
+
+export interface ScoreFile {
+  /** The score's text, a byte order mark included. */
+  readonly text: string;
+  /** How the text is held in bytes, e.g. `UTF-8`. */
+  readonly encoding: string;
+  /** The score's path inside a compressed file, else `null`. */
+  readonly entryName: string | null;
+  /** The file's bytes with another text in place of this one. The same text gives the same bytes. */
+  withText(text: string): Uint8Array;
+}
+
+/**
+ * Opens the bytes of a .musicxml, .xml or .mxl file; which of them it is shows in the bytes, not in the name.
+ * @throws {ScoreError} when the bytes cannot be read as text, or the archive is damaged or holds no score
+ */
+export function openScoreFile(bytes: Uint8Array): ScoreFile {
+  const container = isZip(bytes) ? openContainer(bytes) : null;
+  const encoding = encodingOf(container ? container.score : bytes);
+  const text = encoding.decode(container ? container.score : bytes);
+  return {
+    text,
+    encoding: encoding.name,
+    entryName: container ? container.scoreName : null,
+    withText(changed) {
+      if (changed === text) return bytes.slice();
+      const encoded = encoding.encode(changed);
+      return container ? container.withScore(encoded) : encoded;
+    },
+  };
+}
