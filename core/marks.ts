@@ -18,9 +18,18 @@ export interface Show {
   /** ≈ and × with their reason. */
   readonly verdict: boolean;
   readonly colour: boolean;
+  /** `changes` leaves a text out where the player's note before already carries the same one; `all` by default. */
+  readonly repeat: 'all' | 'changes';
 }
 
-export const SHOW_ALL: Show = { fingered: true, valves: true, natural: true, verdict: true, colour: true };
+export const SHOW_ALL: Show = {
+  fingered: true,
+  valves: true,
+  natural: true,
+  verdict: true,
+  colour: true,
+  repeat: 'all',
+};
 
 /** The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them. */
 export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {

@@ -2,16 +2,37 @@
 import { DOUBLE } from './data/horns.ts';
 import { DEFAULT_TOLERANCE_CENTS, type Player } from './fingering.ts';
 
+/** How notes are named over the part: in the part's own written pitch, or as a player of the F horn reads them. */
+export type NoteNames = 'as-written' | 'f-horn';
+
+/**
+ * How notes in the bass clef are meant: `new` as they stand, `old` an octave low (the habit until about 1900),
+ * `auto` to decide from the notes and say so.
+ * @source grove1879, p. 750
+ */
+export type BassClef = 'auto' | 'old' | 'new';
+
 /** What a user can set. Every field has a default in DEFAULT_SETTINGS. */
 export interface Settings extends Player {
   /** Less time than this, in seconds, for the hand to go in or out is too quick; 0 or more. */
   readonly handSeconds: number;
+  /** For the fingered and the natural note; the written note always stays as written. */
+  readonly names: NoteNames;
+  readonly bassClef: BassClef;
+  /** The speed of a part that states none, in quarter notes a minute; above 0. */
+  readonly assumedQuartersPerMinute: number;
 }
 
-/** From memory: a quarter of a second for the hand; the horn and the tolerance as their own constants say. */
+/**
+ * From memory: a quarter of a second for the hand; and 120 quarter notes a minute, which Standard MIDI Files 1.0 takes
+ * where no tempo is stated. The horn and the tolerance are as their own constants say.
+ */
 export const DEFAULT_SETTINGS: Settings = {
   horn: DOUBLE,
   toleranceCents: DEFAULT_TOLERANCE_CENTS,
   handOffsetCents: 0,
   handSeconds: 0.25,
+  names: 'as-written',
+  bassClef: 'auto',
+  assumedQuartersPerMinute: 120,
 };
