@@ -1,0 +1,30 @@
+/** `bellhand annotate FILE…`: writes fingerings, natural pitches and colours over the stopped notes. */
+import { Command } from 'commander';
+import { runFiles, withJobs } from '../fileCommand.ts';
+import { pairOutputs } from '../outputs.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
+import { type ShowOptions, showOf, withShowOptions } from '../showOptions.ts';
+
+interface AnnotateOptions extends PlayerOptions, PartOptions, ShowOptions {
+  readonly output?: string;
+  readonly inPlace?: boolean;
+  readonly jobs: number;
+}
+
+export function annotateCommand(): Command {
+  const command = new Command('annotate')
+    .description('write fingering, natural pitch and verdict over every stopped note of the horn parts')
+    .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input')
+    .option('-o, --output <path>', 'where to write: a file, a folder, or - (default: FILE.marked.musicxml)')
+    .option('--in-place', 'write onto the input itself');
+  withShowOptions(withPartOptions(withPlayerOptions(command)));
+  return withJobs(command).action(async (files: string[], options: AnnotateOptions) => {
+    const pairs = pairOutputs(files, options, 'marked');
+    process.exitCode = await runFiles(
+      { kind: 'annotate', reading: readingOf(options), ...showOf(options) },
+      pairs,
+      options.jobs,
+    );
+  });
+}

@@ -1,0 +1,33 @@
+/** `bellhand check FILE…`: says what was found, and writes nothing. Ends with 1 when a note is impossible. */
+import { Command } from 'commander';
+import { runFiles, withJobs } from '../fileCommand.ts';
+import { oneOf } from '../optionValues.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
+
+interface CheckOptions extends PlayerOptions, PartOptions {
+  readonly format: 'table' | 'json';
+  readonly jobs: number;
+}
+
+export function checkCommand(): Command {
+  const command = new Command('check')
+    .description(
+      'list every stopped note and every finding without writing; ends with 1 if a note is impossible',
+    )
+    .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input');
+  withPartOptions(withPlayerOptions(command)).option(
+    '--format <format>',
+    'table, or json: one object for each file, one a line',
+    oneOf(['table', 'json']),
+    'table',
+  );
+  return withJobs(command).action(async (files: string[], options: CheckOptions) => {
+    const pairs = files.map((input) => ({ input, output: input }));
+    process.exitCode = await runFiles(
+      { kind: 'check', reading: readingOf(options), format: options.format, isOneOfMany: files.length > 1 },
+      pairs,
+      options.jobs,
+    );
+  });
+}

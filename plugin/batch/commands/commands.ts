@@ -1,0 +1,13 @@
+/** Every command, in the order in which the help lists them. A new command is a file beside this one and a line here. */
+import type { Command } from 'commander';
+import { annotateCommand } from './annotate.ts';
+import { checkCommand } from './check.ts';
+import { clearCommand } from './clear.ts';
+import { explainCommand } from './explain.ts';
+
+export const COMMANDS: readonly (() => Command)[] = [
+  annotateCommand,
+  clearCommand,
+  checkCommand,
+  explainCommand,
+];

@@ -1,0 +1,96 @@
+/** `bellhand explain NOTE`: one note, every way to play it. */
+import { Argument, Command, Option } from 'commander';
+import { examine } from '../../../core/examine.ts';
+import type { HandState } from '../../../core/fingering.ts';
+import type { Passage } from '../../../core/passage.ts';
+import { HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch.ts';
+import { noteResult } from '../../../core/result.ts';
+import { explanation } from '../explanation.ts';
+import { noteName, oneOf } from '../optionValues.ts';
+import { keyNamed } from '../partOptions.ts';
+import { type PlayerOptions, settingsOf, withPlayerOptions } from '../playerOptions.ts';
+
+interface ExplainOptions extends PlayerOptions {
+  readonly key: Transposition;
+  readonly hand: HandState;
+  readonly format: 'table' | 'json';
+}
+
+export function explainCommand(): Command {
+  const command = new Command('explain')
+    .description('explain one written note: fingering, natural pitch, drop, and every other way to play it')
+    .addArgument(
+      new Argument('<note>', 'the note as the part prints it, with its octave: C5, F#4, Bb3').argParser(
+        noteName,
+      ),
+    )
+    .addOption(
+      new Option('--key <key>', 'the key the part stands in: F, Eb, "Bb basso", …')
+        .argParser(keyNamed)
+        .default(HORN_IN_F, 'F'),
+    )
+    .option(
+      '--hand <state>',
+      `what the hand does: ${Object.keys(HANDS).join(', ')}`,
+      oneOf(STATES),
+      'stopped',
+    );
+  return withPlayerOptions(command)
+    .option('--format <format>', 'table or json', oneOf(['table', 'json']), 'table')
+    .action((note: Pitch, options: ExplainOptions) => explain(note, options));
+}
+
+/** How a part says each state: by a sign, or by a word. */
+const HANDS: { readonly [state in HandState]: { readonly sign: Sign; readonly word: string | null } } = {
+  stopped: { sign: 'stopped', word: null },
+  'half-stopped': { sign: 'half-stopped', word: null },
+  echo: { sign: null, word: 'echo' },
+  'stopping-mute': { sign: null, word: 'stopping mute' },
+  'straight-mute': { sign: null, word: 'con sord.' },
+  open: { sign: 'open', word: null },
+};
+
+type Sign = Passage['notes'][number]['sign'];
+
+const STATES = Object.keys(HANDS) as HandState[];
+
+function explain(written: Pitch, options: ExplainOptions): void {
+  const settings = settingsOf(options);
+  const examination = examine(passageOf(written, options), settings);
+  const examined = examination.notes[0]!;
+  const { measure: _, beat: __, ...result } = noteResult(examined);
+  const text =
+    options.format === 'json'
+      ? JSON.stringify(result)
+      : explanation(examined, examination.findings, settings).join('\n');
+  process.stdout.write(`${text}\n`);
+}
+
+/** A part of one note, long enough for any hand. */
+function passageOf(written: Pitch, { hand, key }: ExplainOptions): Passage {
+  const { sign, word } = HANDS[hand];
+  const place = { measureIndex: 0, measure: '1', beat: 1, onsetQuarters: 0, staff: 1 };
+  return {
+    name: 'Horn',
+    notes: [
+      {
+        ...place,
+        index: 0,
+        durationQuarters: 4,
+        grace: false,
+        voice: '1',
+        chordRank: 0,
+        chordHead: 0,
+        written,
+        transposition: key,
+        clef: 'treble',
+        sign,
+        joins: [],
+        userColour: false,
+      },
+    ],
+    words: word === null ? [] : [{ ...place, text: word, voice: null }],
+    tempos: [],
+    rests: [],
+  };
+}

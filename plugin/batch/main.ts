@@ -1,0 +1,39 @@
+/** The command line: `bellhand COMMAND …`. */
+import { Command, CommanderError } from 'commander';
+import about from '../../package.json' with { type: 'json' };
+import { COMMANDS } from './commands/commands.ts';
+import { EXIT, faultLine } from './failure.ts';
+
+const program = new Command('bellhand')
+  .description('Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do')
+  .version(about.version, '--version', 'print the version')
+  .helpOption('--help', 'print this help')
+  .helpCommand('help [command]', 'print the help of a command')
+  .showHelpAfterError(false);
+
+for (const make of COMMANDS) program.addCommand(make());
+for (const command of [program, ...program.commands]) {
+  command
+    .helpOption('--help', 'print this help')
+    .exitOverride()
+    // One line, and no second one with a guess.
+    .configureOutput({ outputError: (text, write) => write(`bellhand: ${oneLine(text)}\n`) });
+}
+
+try {
+  await program.parseAsync();
+} catch (fault) {
+  if (fault instanceof CommanderError) {
+    process.exitCode = fault.exitCode === 0 ? EXIT.fine : EXIT.failed;
+  } else {
+    process.stderr.write(`bellhand: ${faultLine(fault)}\n`);
+    process.exitCode = EXIT.failed;
+  }
+}
+
+function oneLine(text: string): string {
+  return text
+    .replace(/^error: /, '')
+    .trim()
+    .replace(/\s*\n\s*/g, ' ');
+}

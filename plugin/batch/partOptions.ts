@@ -1,0 +1,39 @@
+/** The options that say which parts are horns, and in which key they stand where a score keeps silent. */
+import { type Command, InvalidArgumentError } from 'commander';
+import type { Transposition } from '../../core/pitch.ts';
+import { crookFromName } from '../musicxml/crookNames.ts';
+import type { Reading } from './examinedScore.ts';
+import { gather } from './optionValues.ts';
+import { type PlayerOptions, settingsOf } from './playerOptions.ts';
+
+/** As commander hands them over. */
+export interface PartOptions {
+  readonly part?: readonly string[];
+  readonly key?: Transposition;
+}
+
+/** Adds the options to a command. */
+export function withPartOptions(command: Command): Command {
+  return command
+    .option(
+      '--part <part>',
+      'a part to take for a horn: its name, id or place in the score; may be given again',
+      gather,
+    )
+    .option('--key <key>', 'the key of horns whose part states none: F, Eb, "Bb basso", …', keyNamed);
+}
+
+/**
+ * Reads the key of a horn, as its part would name it after "Horn in".
+ * @throws {InvalidArgumentError} when it names none
+ */
+export function keyNamed(key: string): Transposition {
+  const crook = crookFromName(`Horn in ${key}`);
+  if (crook.ok) return crook.transposition;
+  throw new InvalidArgumentError('Name a key as a part would: F, Eb, D, "Bb alto", "Bb basso", ….');
+}
+
+/** How the options ask a score to be read. */
+export function readingOf(options: PartOptions & PlayerOptions): Reading {
+  return { parts: options.part ?? null, key: options.key ?? null, settings: settingsOf(options) };
+}

@@ -1,0 +1,60 @@
+/** The options that say who plays: the horn, the ear and the hand. */
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import { HORNS } from '../../core/data/horns.ts';
+import type { Horn } from '../../core/horn.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../core/settings.ts';
+import { numberBetween } from './optionValues.ts';
+
+/** As commander hands them over. */
+export interface PlayerOptions {
+  readonly horn: Horn;
+  readonly tolerance: number;
+  readonly handOffset: number;
+  readonly handTime: number;
+}
+
+/** Adds the options to a command. */
+export function withPlayerOptions(command: Command): Command {
+  const names = HORNS.map(({ id }) => id).join(', ');
+  return command
+    .addOption(
+      new Option('--horn <horn>', `the horn played: ${names}`)
+        .argParser(hornNamed)
+        .default(DEFAULT_SETTINGS.horn, DEFAULT_SETTINGS.horn.id),
+    )
+    .option(
+      '--tolerance <cents>',
+      'fingerings further off than this are none',
+      numberBetween(0, 100, 'cents'),
+      DEFAULT_SETTINGS.toleranceCents,
+    )
+    .option(
+      '--hand-offset <cents>',
+      'what this hand adds to every closing: above 0 for a hand that stops sharp',
+      numberBetween(-100, 100, 'cents'),
+      DEFAULT_SETTINGS.handOffsetCents,
+    )
+    .option(
+      '--hand-time <seconds>',
+      'the least time in which the hand goes in or out',
+      numberBetween(0, 10, 'seconds'),
+      DEFAULT_SETTINGS.handSeconds,
+    );
+}
+
+/** The settings that the options make. */
+export function settingsOf(options: PlayerOptions): Settings {
+  return {
+    ...DEFAULT_SETTINGS,
+    horn: options.horn,
+    toleranceCents: options.tolerance,
+    handOffsetCents: options.handOffset,
+    handSeconds: options.handTime,
+  };
+}
+
+function hornNamed(name: string): Horn {
+  const horn = HORNS.find(({ id }) => id === name);
+  if (horn) return horn;
+  throw new InvalidArgumentError(`Choose one of ${HORNS.map(({ id }) => id).join(', ')}.`);
+}
