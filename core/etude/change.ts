@@ -1,0 +1,85 @@
+/** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
+import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
+import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import type { Degree } from './key.ts';
+import { drawLine, type Place } from './line.ts';
+import { pick } from './random.ts';
+import type { Draft, Workshop } from './workshop.ts';
+
+/** Lengths in quarters from the first note of a bar to its last; open and stopped follow in turn, open first. */
+type Rhythm = readonly number[];
+
+const THIRD = 1 / 3;
+
+/** Rhythms by their shortest note, longest first. In each the hand ends on something longer. */
+const RHYTHMS: readonly { readonly shortest: number; readonly bars: readonly Rhythm[] }[] = [
+  { shortest: 2, bars: [[2, 2]] },
+  {
+    shortest: 1,
+    bars: [
+      [1, 1, 1, 1],
+      [1, 1, 2],
+    ],
+  },
+  {
+    shortest: 0.5,
+    bars: [
+      [0.5, 0.5, 0.5, 0.5, 1, 1],
+      [1, 0.5, 0.5, 1, 1],
+      [0.5, 0.5, 1, 0.5, 0.5, 1],
+    ],
+  },
+  {
+    shortest: THIRD,
+    bars: [
+      [THIRD, THIRD, THIRD, 1, 1, 1],
+      [1, THIRD, THIRD, THIRD, 2],
+    ],
+  },
+  {
+    shortest: 0.25,
+    bars: [
+      [0.25, 0.25, 0.25, 0.25, 1, 1, 1],
+      [1, 0.25, 0.25, 0.25, 0.25, 2],
+    ],
+  },
+];
+
+/**
+ * The shortest time, in seconds, for one note between two changes. From memory: a beginner needs more than half a
+ * second; the set time of the hand is where it becomes impossible, so that the highest level keeps clear of it.
+ */
+const SHORTEST_SECONDS: { readonly [level in Level]: number } = { 1: 0.6, 2: 0.42, 3: 0.3 };
+
+/** Composes an étude of changes: each phrase in shorter notes than the one before, the last bar of each for the hand to rest. */
+export function composeChange(workshop: Workshop): Draft {
+  const { random, notes, phrases } = workshop;
+  const steps = stepsFor(workshop);
+  const bars: (readonly EtudeNote[])[] = [];
+  let before: Degree | null = null;
+  phrases.forEach(({ chords, closes, heights }, i) => {
+    const { bars: rhythms } =
+      steps[Math.min(steps.length - 1, Math.floor((i * steps.length) / phrases.length))]!;
+    const places = chords.map((chord, bar): Place => ({ chord, firm: true, height: heights[bar]! }));
+    if (closes) places[3] = { chord: [0], firm: true, height: heights[3]! };
+    const line = drawLine(random, notes, places, before);
+    for (let bar = 0; bar < 3; bar++) {
+      const music = inTurn(line[bar]!, pick(random, rhythms));
+      bars.push(bar === 0 ? withDynamic(music, 'mf') : bar === 1 ? withBreath(music) : music);
+    }
+    const last = line[3]!;
+    bars.push([open(last.written, 1), stopped(last.written, 2), rest(1)]);
+    before = last;
+  });
+  return { meter: FOUR_FOUR, bars };
+}
+
+/** The rhythms this level and tempo allow. The longest is always there: half notes are slow enough for any hand. */
+function stepsFor({ level, tempo }: Workshop) {
+  const quarterSeconds = 60 / tempo;
+  return RHYTHMS.filter(({ shortest }, i) => i === 0 || shortest * quarterSeconds >= SHORTEST_SECONDS[level]);
+}
+
+function inTurn({ written }: Degree, rhythm: Rhythm): readonly EtudeNote[] {
+  return rhythm.map((quarters, i) => (i % 2 === 0 ? open(written, quarters) : stopped(written, quarters)));
+}

@@ -1,0 +1,65 @@
+/** Keys as a horn part is written in them, and the notes of their scales. */
+import { fifthsOf, movePitch, type Pitch, parsePitch, pitchCents, printPitchClass } from '../pitch.ts';
+
+/** A key of the written part. */
+export interface Key {
+  /** The tonic, in octave 4. */
+  readonly tonic: Pitch;
+  readonly mode: 'major' | 'minor';
+  /** Sharps of the signature; flats are negative; −7 to 7. */
+  readonly fifths: number;
+}
+
+/** A note of a key and its place in the scale, the tonic being degree 0 and the leading note 6. */
+export interface Degree {
+  readonly written: Pitch;
+  readonly degree: number;
+}
+
+const STEPS_UP = {
+  major: [0, 2, 4, 5, 7, 9, 11],
+  // The raised seventh leads home, so that a phrase in minor can close.
+  minor: [0, 2, 3, 5, 7, 8, 11],
+} as const;
+
+const MOST_SIGNS = 7;
+
+/**
+ * Reads a key such as `F`, `Bb`, `E♭ major`, `Dm` or `C# minor`.
+ * @throws {RangeError} when the text is no key, or one with more than seven signs
+ */
+export function parseKey(text: string): Key {
+  const match = /^\s*([A-Ga-g])\s*(#|b|♯|♭)?\s*[- ]?\s*(m|min|minor|maj|major)?\s*$/.exec(text);
+  if (!match)
+    throw new RangeError(
+      `"${text}" is not a key: write a tonic and, for minor, an m, as in F, Bb, Dm or C# minor`,
+    );
+  const tonic = parsePitch(`${match[1]}${match[2] ?? ''}4`);
+  const mode = match[3] !== undefined && /^mi|^m$/.test(match[3]) ? 'minor' : 'major';
+  const fifths = fifthsOf(tonic) - (mode === 'minor' ? 3 : 0);
+  if (Math.abs(fifths) > MOST_SIGNS)
+    throw new RangeError(
+      `"${text}" needs ${Math.abs(fifths)} signs: choose a key with at most ${MOST_SIGNS}`,
+    );
+  return { tonic, mode, fifths };
+}
+
+/** A key in words, as print has it: `E♭ major`. */
+export function printKey({ tonic, mode }: Key): string {
+  return `${printPitchClass(tonic)} ${mode}`;
+}
+
+/** The notes of a key from `low` to `high`, both included, lowest first. */
+export function scaleBetween(key: Key, low: Pitch, high: Pitch): readonly Degree[] {
+  const from = pitchCents(low);
+  const to = pitchCents(high);
+  const notes: Degree[] = [];
+  for (let octave = -5; octave <= 5; octave++) {
+    STEPS_UP[key.mode].forEach((semitones, degree) => {
+      const written = movePitch(key.tonic, 7 * octave + degree, 12 * octave + semitones);
+      const cents = pitchCents(written);
+      if (cents >= from && cents <= to) notes.push({ written, degree });
+    });
+  }
+  return notes;
+}

@@ -1,0 +1,111 @@
+/** The notes an étude may use: those that this player, on this horn, plays without doubt. */
+import { examine } from '../examine.ts';
+import { fingerings, type HandState, type Verdict } from '../fingering.ts';
+import { openPitchCents, tubesOf } from '../horn.ts';
+import {
+  type Pitch,
+  pitchCents,
+  soundingCents,
+  spellCents,
+  type Transposition,
+  transpositionCents,
+} from '../pitch.ts';
+import type { Settings } from '../settings.ts';
+import { stop } from '../stopping.ts';
+import { type EtudeNote, FOUR_FOUR } from './etude.ts';
+import type { Degree, Key } from './key.ts';
+import { passageOf } from './passageOf.ts';
+
+/** How surely a written note can be played in a hand state. */
+export function verdictFor(
+  written: Pitch,
+  state: HandState,
+  player: Settings,
+  transposition: Transposition,
+): Verdict {
+  const first = fingerings(soundingCents(written, transposition), state, player)[0];
+  return first ? first.verdict : 'impossible';
+}
+
+/** Fewer notes than this make no tune, so that a horn that stops few notes surely also lends its risky ones. */
+const FEWEST_NOTES = 5;
+
+/**
+ * The notes of a scale that can be stopped, and played open too: the sure ones, or those and the risky ones where
+ * the sure ones are too few.
+ */
+export function stoppableNotes(
+  scale: readonly Degree[],
+  player: Settings,
+  transposition: Transposition,
+): readonly Degree[] {
+  const openable = scale.filter(
+    ({ written }) => verdictFor(written, 'open', player, transposition) !== 'impossible',
+  );
+  const sure = openable.filter(
+    ({ written }) => verdictFor(written, 'stopped', player, transposition) === 'sure',
+  );
+  if (sure.length >= FEWEST_NOTES) return sure;
+  return openable.filter(
+    ({ written }) => verdictFor(written, 'stopped', player, transposition) !== 'impossible',
+  );
+}
+
+/** A tone that the hand takes down and lets up again on one fingering. */
+export interface Bend {
+  readonly open: Pitch;
+  readonly stopped: Pitch;
+  /** The harmonic number, so that neighbours on the same harmonic can follow each other. */
+  readonly harmonic: number;
+}
+
+/** Every bend between two written notes of a range that this player does without doubt, lowest first. */
+export function bendsBetween(
+  low: Pitch,
+  high: Pitch,
+  key: Key,
+  player: Settings,
+  transposition: Transposition,
+): readonly Bend[] {
+  const bends: Bend[] = [];
+  const seen = new Set<string>();
+  for (const side of player.horn.sides) {
+    if (!side.stoppable || side.stoppingValveCents > 0) continue;
+    for (const tube of tubesOf(side)) {
+      for (let harmonic = 3; harmonic <= 12; harmonic++) {
+        const closed = stop(tube, harmonic, player.handOffsetCents);
+        if (closed.limit) continue;
+        const open = writtenNear(openPitchCents(tube, harmonic), key, transposition);
+        const stopped = writtenNear(closed.stoppedCents, key, transposition);
+        const isInRange = pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low);
+        const name = `${pitchCents(open)} ${pitchCents(stopped)}`;
+        if (!isInRange || seen.has(name) || pitchCents(stopped) >= pitchCents(open)) continue;
+        seen.add(name);
+        if (isSureBend(open, stopped, player, transposition)) bends.push({ open, stopped, harmonic });
+      }
+    }
+  }
+  return bends.sort((a, b) => pitchCents(a.open) - pitchCents(b.open) || a.harmonic - b.harmonic);
+}
+
+function writtenNear(sounding: number, key: Key, transposition: Transposition): Pitch {
+  return spellCents(sounding - transpositionCents(transposition), key.fifths < 0 ? 'flat' : 'sharp');
+}
+
+/** Asks the examination itself, so that an étude and a check can never disagree. */
+function isSureBend(open: Pitch, stopped: Pitch, player: Settings, transposition: Transposition): boolean {
+  const bare = { slur: null, breath: false, dynamic: null, quarters: 2 } as const;
+  const bar: EtudeNote[] = [
+    { ...bare, written: open, sign: 'open', slides: true },
+    { ...bare, written: stopped, sign: 'stopped', slides: true },
+    { ...bare, written: open, sign: 'open', slides: false },
+  ];
+  const { notes, findings } = examine(passageOf([bar], transposition, FOUR_FOUR, 60), player);
+  const tubes = notes.map(({ fingering }) => fingering?.printed);
+  return (
+    findings.length === 0 &&
+    tubes[0] !== undefined &&
+    tubes.every((printed) => printed === tubes[0]) &&
+    notes.every(({ verdict }) => verdict === 'sure')
+  );
+}

@@ -1,0 +1,158 @@
+/** Stopped scales and broken chords in a key. */
+import { rest, stopped, withBreath, withDynamic } from './bar.ts';
+import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import { CHORDS, type PhrasePlan } from './harmony.ts';
+import type { Degree } from './key.ts';
+import { pick } from './random.ts';
+import type { Draft, Workshop } from './workshop.ts';
+
+/** One bar of moving notes, in quarters, by level. */
+const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
+  1: [1, 1, 1, 1],
+  2: [0.5, 0.5, 1, 0.5, 0.5, 1],
+  3: [0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+};
+
+/** A walk over the notes at hand, as indices into them, that ends near `home`; `length` notes long. */
+type Walk = (notes: readonly Degree[], home: number, length: number, plan: PhrasePlan) => readonly number[];
+
+/** Composes scales and broken chords by turns. At the first level each is heard open before it is stopped. */
+export function composeScale({ random, notes, level, phrases }: Workshop): Draft {
+  const home = homeOf(notes);
+  const rhythm = RHYTHMS[level];
+  const walks = pick(random, [
+    [ladder, brokenChords, thirds, brokenChords],
+    [ladder, thirds, brokenChords, ladder],
+    [brokenChords, ladder, brokenChords, thirds],
+  ] as const);
+  const bars: (readonly EtudeNote[])[] = [];
+  let written: readonly (readonly EtudeNote[])[] = [];
+  phrases.forEach((plan, i) => {
+    const isOpenModel = level === 1 && i % 2 === 0 && i + 1 < phrases.length;
+    const isAnswer = level === 1 && i % 2 === 1;
+    if (!isAnswer) {
+      const turn = level === 1 ? i / 2 : i;
+      const walk = walks[Math.floor(turn) % walks.length]!;
+      written = phraseOf(notes, home, rhythm, walk(notes, home, 3 * rhythm.length, plan));
+    }
+    bars.push(...(isOpenModel ? written.map((bar) => bar.map(opened)) : written));
+  });
+  return { meter: FOUR_FOUR, bars };
+}
+
+function opened(each: EtudeNote): EtudeNote {
+  return each.written ? { ...each, sign: 'open' } : each;
+}
+
+/** The index where the walks come home: the lowest tonic with three notes above it, else any tonic, else the lowest note. */
+function homeOf(notes: readonly Degree[]): number {
+  const tonics = notes.map(({ degree }, i) => (degree === 0 ? i : -1)).filter((i) => i >= 0);
+  return tonics.filter((i) => i + 3 < notes.length)[0] ?? tonics[0] ?? 0;
+}
+
+function phraseOf(
+  notes: readonly Degree[],
+  home: number,
+  rhythm: readonly number[],
+  walk: readonly number[],
+): readonly (readonly EtudeNote[])[] {
+  const bars = [0, 1, 2].map((bar) =>
+    rhythm.map((quarters, i) => stopped(notes[walk[bar * rhythm.length + i]!]!.written, quarters)),
+  );
+  return [
+    withDynamic(bars[0]!, 'mf'),
+    withBreath(bars[1]!),
+    bars[2]!,
+    homeward(notes, home, walk[walk.length - 1]!),
+  ];
+}
+
+/** The closing bar: by step to the home note, which is held. */
+function homeward(notes: readonly Degree[], home: number, last: number): readonly EtudeNote[] {
+  const way: number[] = [];
+  for (let i = last; i !== home; ) {
+    i += i < home ? 1 : -1;
+    way.push(i);
+  }
+  const steps = way.slice(-3).map((i) => notes[i]!.written);
+  if (steps.length === 0) return [stopped(notes[home]!.written, 3), rest(1)];
+  const held = 3 - (steps.length - 1);
+  return [...steps.map((written, i) => stopped(written, i === steps.length - 1 ? held : 1)), rest(1)];
+}
+
+/**
+ * Up and down between two turning points. They are chosen so that the walk covers as much as it can and ends within
+ * three steps of home.
+ */
+const ladder: Walk = (notes, home, length) => {
+  let best: readonly number[] = [];
+  let bestScore = Number.NEGATIVE_INFINITY;
+  for (let low = 0; low <= home; low++) {
+    for (let high = home + 1; high < notes.length; high++) {
+      const walk = between(low, high, home, length);
+      const left = Math.abs(walk[length - 1]! - home);
+      const span = high - low;
+      // Nine notes are as much as a phrase carries; a walk that is already home, or far from it, closes badly.
+      const score = (left >= 1 && left <= 3 ? 10 : 0) + Math.min(span, 8) - 0.2 * (home - low);
+      if (score > bestScore) {
+        bestScore = score;
+        best = walk;
+      }
+    }
+  }
+  return best.length > 0 ? best : between(0, notes.length - 1, home, length);
+};
+
+function between(low: number, high: number, start: number, length: number): readonly number[] {
+  const walk: number[] = [];
+  let at = start;
+  let step = 1;
+  for (let i = 0; i < length; i++) {
+    walk.push(at);
+    if (at + step > high || at + step < low) step = -step;
+    at = Math.min(high, Math.max(low, at + step));
+  }
+  return walk;
+}
+
+/** Broken thirds up, then down. */
+const thirds: Walk = (notes, home, length) => {
+  const pairs = length / 2;
+  const room = notes.length - 1 - home;
+  const up = Math.min(Math.ceil(pairs / 2), room - 2);
+  const down = pairs - up;
+  const top = home + down + 2;
+  if (up < 2 || top > notes.length - 1) return ladder(notes, home, length, NO_PLAN);
+  const walk: number[] = [];
+  for (let i = 0; i < up; i++) walk.push(home + i, home + i + 2);
+  for (let i = 0; i < down; i++) walk.push(top - i, top - i - 2);
+  return walk;
+};
+
+const NO_PLAN: PhrasePlan = { chords: [CHORDS.I, CHORDS.I, CHORDS.I, CHORDS.I], closes: true, heights: [] };
+
+/** Each bar breaks its chord up and down, from the chord note nearest to where the last bar ended. */
+const brokenChords: Walk = (notes, home, length, { chords }) => {
+  const perBar = length / 3;
+  const walk: number[] = [];
+  let near = home;
+  for (let bar = 0; bar < 3; bar++) {
+    const chord = chords[bar]!;
+    const tones = notes.map(({ degree }, i) => (chord.indexOf(degree) >= 0 ? i : -1)).filter((i) => i >= 0);
+    if (tones.length < 3) return ladder(notes, home, length, NO_PLAN);
+    const start = nearestIndex(tones, near);
+    const lowest = Math.max(0, Math.min(start, tones.length - 3));
+    const highest = Math.min(tones.length - 1, lowest + (perBar > 6 ? 3 : 2));
+    walk.push(...between(lowest, highest, lowest, perBar).map((i) => tones[i]!));
+    near = walk[walk.length - 1]!;
+  }
+  return walk;
+};
+
+function nearestIndex(tones: readonly number[], near: number): number {
+  let best = 0;
+  tones.forEach((tone, i) => {
+    if (Math.abs(tone - near) < Math.abs(tones[best]! - near)) best = i;
+  });
+  return best;
+}

@@ -1,0 +1,27 @@
+/** What the five kinds of étude are made from, and what each makes of it. */
+import type { EtudeNote, Level, Meter } from './etude.ts';
+import type { PhrasePlan } from './harmony.ts';
+import type { Degree, Key } from './key.ts';
+import type { Bend } from './palette.ts';
+import type { Random } from './random.ts';
+
+/** Everything at hand when an étude is composed. */
+export interface Workshop {
+  readonly random: Random;
+  readonly key: Key;
+  readonly level: Level;
+  /** Beats a minute. */
+  readonly tempo: number;
+  /** The notes of the key that can be stopped and played open, lowest first. */
+  readonly notes: readonly Degree[];
+  /** Every bend in the range, lowest first; empty unless the kind asks for them. */
+  readonly bends: readonly Bend[];
+  /** Four bars each. */
+  readonly phrases: readonly PhrasePlan[];
+}
+
+/** The bars of an étude. */
+export interface Draft {
+  readonly meter: Meter;
+  readonly bars: readonly (readonly EtudeNote[])[];
+}

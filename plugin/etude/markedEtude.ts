@@ -1,0 +1,18 @@
+/** An étude as a MusicXML score with its fingerings written in, by the same marks that annotating a part makes. */
+import type { Etude } from '../../core/etude/etude.ts';
+import { etudeMarks } from '../../core/etude/etudeMarks.ts';
+import { examine } from '../../core/examine.ts';
+import type { Settings } from '../../core/settings.ts';
+import { readScore } from '../musicxml/readScore.ts';
+import { writeMarks } from '../musicxml/writeMarks.ts';
+import { etudeScoreText } from './scoreText.ts';
+
+/** The text of an étude's score for one player. Clearing it leaves the bare études of `etudeScoreText`. */
+export function markedEtudeText(etude: Etude, player: Settings): string {
+  const score = readScore(etudeScoreText(etude));
+  const parts = score.horns.map(({ id, passage }) => ({
+    partId: id,
+    marks: etudeMarks(examine(passage, player)),
+  }));
+  return writeMarks(score, parts);
+}

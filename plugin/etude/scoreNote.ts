@@ -1,0 +1,167 @@
+/** One note or rest of an étude as a MusicXML element. */
+import type { Element } from '@xmldom/xmldom';
+import type { EtudeNote, Meter } from '../../core/etude/etude.ts';
+import type { HandSign } from '../../core/passage.ts';
+import type { Pitch } from '../../core/pitch.ts';
+import type { ElementMaker } from './scoreElements.ts';
+
+/** Divisions of a quarter: enough for sixteenths and triplets. */
+export const DIVISIONS = 12;
+
+/** A note as it is printed. */
+interface Printed {
+  readonly quarters: number;
+  readonly type: string;
+  readonly dots: number;
+  readonly triplet: boolean;
+}
+
+const PRINTED: readonly Printed[] = [
+  { quarters: 4, type: 'whole', dots: 0, triplet: false },
+  { quarters: 3, type: 'half', dots: 1, triplet: false },
+  { quarters: 2, type: 'half', dots: 0, triplet: false },
+  { quarters: 1.5, type: 'quarter', dots: 1, triplet: false },
+  { quarters: 1, type: 'quarter', dots: 0, triplet: false },
+  { quarters: 0.5, type: 'eighth', dots: 0, triplet: false },
+  { quarters: 1 / 3, type: 'eighth', dots: 0, triplet: true },
+  { quarters: 0.25, type: '16th', dots: 0, triplet: false },
+];
+
+/** @source musicxml40, technical */
+const SIGN_ELEMENTS: { readonly [sign in HandSign]: string } = {
+  stopped: 'stopped',
+  open: 'open',
+  'half-stopped': 'half-muted',
+};
+
+const ACCIDENTALS: { readonly [alter: number]: string } = {
+  [-2]: 'flat-flat',
+  [-1]: 'flat',
+  0: 'natural',
+  1: 'sharp',
+  2: 'double-sharp',
+};
+
+/** The key's own sign of every step. */
+export function signatureAlters(fifths: number): { readonly [step: string]: number } {
+  const alters: { [step: string]: number } = { C: 0, D: 0, E: 0, F: 0, G: 0, A: 0, B: 0 };
+  const order = fifths > 0 ? 'FCGDAEB' : 'BEADGCF';
+  for (let i = 0; i < Math.abs(fifths); i++) alters[order[i]!] = Math.sign(fifths);
+  return alters;
+}
+
+/** Remembers which accidentals hold in a bar, so that only those needed are printed. */
+export class Accidentals {
+  private readonly signature: { readonly [step: string]: number };
+  private held: { [place: string]: number } = {};
+
+  constructor(fifths: number) {
+    this.signature = signatureAlters(fifths);
+  }
+
+  startBar(): void {
+    this.held = {};
+  }
+
+  /** The accidental to print at a note, or null. */
+  at({ step, alter, octave }: Pitch): string | null {
+    const place = `${step}${octave}`;
+    const holding = this.held[place] ?? this.signature[step]!;
+    this.held[place] = alter;
+    return holding === alter ? null : (ACCIDENTALS[alter] ?? null);
+  }
+}
+
+/** Where a note stands in its beam and its triplet. */
+interface Grouping {
+  readonly beams: readonly ('begin' | 'continue' | 'end')[];
+  readonly tuplet: 'start' | 'stop' | null;
+}
+
+/** The beams and triplets of a bar, by index: short notes of one beat are joined. */
+export function groupingsOf(bar: readonly EtudeNote[], meter: Meter): readonly Grouping[] {
+  const groups: number[] = [];
+  let at = 0;
+  for (const { written, quarters } of bar) {
+    groups.push(written && quarters < 1 ? Math.floor(at / meter.beatQuarters + 1e-6) : -1);
+    at += quarters;
+  }
+  return bar.map(({ quarters }, i) => {
+    const isJoined = (j: number) => groups[i]! >= 0 && groups[j] === groups[i];
+    const before = isJoined(i - 1);
+    const after = isJoined(i + 1);
+    const beam = before && after ? 'continue' : before ? 'end' : after ? 'begin' : null;
+    const count = beam === null ? 0 : quarters < 0.3 ? 2 : 1;
+    const isTriplet = Math.abs(quarters - 1 / 3) < 1e-6;
+    return {
+      beams: beam === null ? [] : count === 2 ? [beam, beam] : [beam],
+      tuplet: isTriplet && !before ? 'start' : isTriplet && !after ? 'stop' : null,
+    };
+  });
+}
+
+/** What the note before this one leaves open. */
+export interface Before {
+  readonly slides: boolean;
+}
+
+/** Builds the `note` element. */
+export function noteElement(
+  make: ElementMaker,
+  note: EtudeNote,
+  before: Before,
+  grouping: Grouping,
+  accidental: string | null,
+): Element {
+  const printed = PRINTED.filter(({ quarters }) => Math.abs(quarters - note.quarters) < 1e-6)[0];
+  if (!printed) throw new RangeError(`no note is ${note.quarters} quarters long`);
+  const element = make('note');
+  const add = (...children: readonly (Element | null)[]) => {
+    for (const child of children) if (child) element.appendChild(child);
+  };
+  if (note.written) {
+    const { step, alter, octave } = note.written;
+    add(
+      make(
+        'pitch',
+        {},
+        make('step', {}, step),
+        alter === 0 ? null : make('alter', {}, alter),
+        make('octave', {}, octave),
+      ),
+    );
+  } else {
+    add(make('rest'));
+  }
+  add(
+    make('duration', {}, Math.round(note.quarters * DIVISIONS)),
+    make('voice', {}, 1),
+    make('type', {}, printed.type),
+  );
+  for (let i = 0; i < printed.dots; i++) add(make('dot'));
+  if (accidental) add(make('accidental', {}, accidental));
+  if (printed.triplet)
+    add(make('time-modification', {}, make('actual-notes', {}, 3), make('normal-notes', {}, 2)));
+  grouping.beams.forEach((beam, i) => {
+    add(make('beam', { number: i + 1 }, beam));
+  });
+  add(notations(make, note, before, grouping));
+  return element;
+}
+
+function notations(
+  make: ElementMaker,
+  note: EtudeNote,
+  before: Before,
+  { tuplet }: Grouping,
+): Element | null {
+  const children: Element[] = [];
+  if (note.slur) children.push(make('slur', { type: note.slur, number: 1 }));
+  if (tuplet) children.push(make('tuplet', { type: tuplet, bracket: 'no' }));
+  // Slides follow each other without a gap, so their numbers alternate; a reader needs only that ends match.
+  if (before.slides) children.push(make('glissando', { type: 'stop', number: 1, 'line-type': 'solid' }));
+  if (note.slides) children.push(make('glissando', { type: 'start', number: 1, 'line-type': 'solid' }));
+  if (note.sign) children.push(make('technical', {}, make(SIGN_ELEMENTS[note.sign])));
+  if (note.breath) children.push(make('articulations', {}, make('breath-mark', {}, 'comma')));
+  return children.length > 0 ? make('notations', {}, ...children) : null;
+}
