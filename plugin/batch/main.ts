@@ -16,8 +16,9 @@ for (const command of [program, ...program.commands]) {
   command
     .helpOption('--help', 'print this help')
     .exitOverride()
-    // One line, and no second one with a guess.
-    .configureOutput({ outputError: (text, write) => write(`bellhand: ${oneLine(text)}\n`) });
+    .configureOutput({
+      outputError: (text, write) => write(`bellhand: ${oneLine(text)} (${helpFor(command)})\n`),
+    });
 }
 
 try {
@@ -29,6 +30,10 @@ try {
     process.stderr.write(`bellhand: ${faultLine(fault)}\n`);
     process.exitCode = EXIT.failed;
   }
+}
+
+function helpFor(command: Command): string {
+  return `see: bellhand ${command === program ? '' : `${command.name()} `}--help`;
 }
 
 function oneLine(text: string): string {
