@@ -1,8 +1,7 @@
 /** Annotates one part of as many notes as its argument says; prints the process's peak memory before and after, in MB. */
-import { generatePart } from '../musicxml/generate.ts';
-import { annotate } from './annotateBench.ts';
+import { annotate, signedPart } from './annotateBench.ts';
 
-const bytes = new TextEncoder().encode(generatePart(Number(process.argv[2])));
+const bytes = signedPart(Number(process.argv[2]));
 const before = peakMegabytes();
 annotate(bytes);
 console.log(`${before} ${peakMegabytes()}`);
