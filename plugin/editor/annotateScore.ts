@@ -1,0 +1,115 @@
+/** The two things that change a score: annotating it and clearing it, each one step of its undo history. */
+import { type Examination, examine } from '../../core/examine.ts';
+import { isHandState } from '../../core/handStates.ts';
+import { marksFor } from '../../core/marks.ts';
+import { type Choice, keepWithScore, settingsOf } from './choice.ts';
+import { hornParts } from './hornParts.ts';
+import type { Host, HostNote, HostScore } from './hostApi.ts';
+import { filled, type Words } from './languages.ts';
+import type { NoteAddress } from './noteAddress.ts';
+import { BLACK } from './ownMarks.ts';
+import { type ReadPart, readPassages } from './readPassages.ts';
+import { walkPart } from './scoreWalk.ts';
+import { selectedNotes } from './selection.ts';
+import { inOneStep } from './undoStep.ts';
+import { carryOut, planClearing, planMarks } from './writeMarks.ts';
+
+/** A horn part of the score, read and examined. */
+export interface ExaminedPart {
+  readonly part: ReadPart;
+  readonly examination: Examination;
+}
+
+/** Reads and examines every horn part of the score. */
+export function examineScore(host: Host, score: HostScore, choice: Choice): readonly ExaminedPart[] {
+  const settings = settingsOf(choice);
+  return readPassages(host, score).map((part) => ({ part, examination: examine(part.passage, settings) }));
+}
+
+/**
+ * Annotates the stopped notes of the selection, or of the whole score where none is.
+ * @param shown the note the panel itself has selected, which is no selection of the user's
+ * @returns one sentence on what was done
+ */
+export function annotate(host: Host, choice: Choice, words: Words, shown: NoteAddress | null): string {
+  return plainly(words, () => {
+    const score = host.root.curScore;
+    if (!score) return words.noScore;
+    if (!score.firstMeasure) return words.emptyScore;
+    const parts = examineScore(host, score, choice);
+    if (parts.length === 0) return words.noHorn;
+    const selected = selectedNotes(host, score, shown);
+    const scope = selected ?? (() => true);
+    const counted = count(parts, scope);
+    if (counted.total === 0) return selected ? words.noStoppedSelected : words.noStopped;
+    const plans = parts.map(({ part, examination }) =>
+      planMarks(host, part, marksFor(examination, choice.show), scope),
+    );
+    const changed = plans.some((plan) => plan.length > 0);
+    if (changed) {
+      inOneStep(host, score, (step) => {
+        for (const plan of plans) carryOut(host, score, plan, step);
+      });
+    }
+    keepWithScore(score, choice);
+    const done = changed
+      ? filled(selected ? words.annotatedSelection : words.annotated, { ...counted })
+      : words.upToDate;
+    const kept = choice.show.colour ? keptColours(host, parts, scope) : 0;
+    return kept > 0 ? `${done} ${filled(words.keptColours, { count: kept })}` : done;
+  });
+}
+
+/** Takes our marks and colours off the selection, or off the whole score where none is. @returns one sentence on what was done */
+export function clear(host: Host, words: Words, shown: NoteAddress | null): string {
+  return plainly(words, () => {
+    const score = host.root.curScore;
+    if (!score) return words.noScore;
+    if (!score.firstMeasure) return words.emptyScore;
+    const horns = hornParts(score);
+    if (horns.length === 0) return words.noHorn;
+    const scope = selectedNotes(host, score, shown) ?? (() => true);
+    const plans = horns.map((part) => planClearing(host, walkPart(host.root, score, part), scope));
+    const count = plans.reduce((sum, plan) => sum + plan.length, 0);
+    if (count === 0) return words.nothingToClear;
+    inOneStep(host, score, (step) => {
+      for (const plan of plans) carryOut(host, score, plan, step);
+    });
+    return filled(words.cleared, { count });
+  });
+}
+
+/** Whatever goes wrong is said in one sentence: the host would swallow an exception without a word. */
+function plainly(words: Words, work: () => string): string {
+  try {
+    return work();
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return filled(words.failed, { reason: reason.replace(/\.$/, '') });
+  }
+}
+
+function count(parts: readonly ExaminedPart[], scope: (note: HostNote) => boolean) {
+  const counted = { total: 0, sure: 0, risky: 0, impossible: 0 };
+  for (const { part, examination } of parts) {
+    examination.notes.forEach(({ reading, verdict }, i) => {
+      if (!isHandState(reading.state) || !scope(part.places[i]!.note)) return;
+      counted.total += 1;
+      counted[verdict] += 1;
+    });
+  }
+  return counted;
+}
+
+/** Stopped notes whose verdict would have coloured them, had their user not. */
+function keptColours(host: Host, parts: readonly ExaminedPart[], scope: (note: HostNote) => boolean): number {
+  let kept = 0;
+  for (const { part, examination } of parts) {
+    examination.notes.forEach(({ note, reading, verdict }, i) => {
+      const hostNote = part.places[i]!.note;
+      if (!note.userColour || verdict === 'sure' || !isHandState(reading.state) || !scope(hostNote)) return;
+      if (!host.engine.colorEqual(hostNote.color, BLACK)) kept += 1;
+    });
+  }
+  return kept;
+}

@@ -1,0 +1,106 @@
+/** What the user chose in the panel, kept with the score and as the user's default. */
+import { HORNS } from '../../core/data/horns.ts';
+import { SHOW_ALL, type Show } from '../../core/marks.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../core/settings.ts';
+import type { Host, HostScore } from './hostApi.ts';
+
+/** The panel's controls. Horns by their id. */
+export interface Choice {
+  readonly horn: string;
+  /** In cents, 0–100. */
+  readonly tolerance: number;
+  /** In cents, −60 to 60. */
+  readonly handOffset: number;
+  readonly show: Show;
+}
+
+/** The printed things that are on or off. */
+export type Switches = Omit<Show, 'repeat'>;
+
+export const DEFAULT_CHOICE: Choice = {
+  horn: DEFAULT_SETTINGS.horn.id,
+  tolerance: DEFAULT_SETTINGS.toleranceCents,
+  handOffset: DEFAULT_SETTINGS.handOffsetCents,
+  show: SHOW_ALL,
+};
+
+export const TOLERANCE_RANGE = { from: 0, to: 100 } as const;
+export const HAND_OFFSET_RANGE = { from: -60, to: 60 } as const;
+
+/** The name under which a score carries our choice among its properties. */
+const TAG = 'bellhand';
+/** Beside the plugin, so that it goes when the plugin goes. */
+const DEFAULT_FILE = 'bellhand-choice.json';
+
+/** The choice kept with the score, else the user's own default, else ours. */
+export function chosenFor(host: Host, score: HostScore | null): Choice {
+  const kept = score ? score.metaTag(TAG) : '';
+  return parsed(kept) ?? parsed(readDefault(host)) ?? DEFAULT_CHOICE;
+}
+
+/** Keeps the choice with the score. The host saves it with the next save; undo does not know of it. */
+export function keepWithScore(score: HostScore, choice: Choice): void {
+  const text = JSON.stringify(choice);
+  if (score.metaTag(TAG) !== text) score.setMetaTag(TAG, text);
+}
+
+/** Keeps the choice for scores that carry none. A folder that cannot be written to keeps the default as it was. */
+export function keepAsDefault({ file, engine }: Host, choice: Choice): void {
+  file.source = defaultPath(engine.resolvedUrl(DEFAULT_FILE));
+  file.write(JSON.stringify(choice));
+}
+
+/** The settings the core works with. */
+export function settingsOf(choice: Choice): Settings {
+  return {
+    ...DEFAULT_SETTINGS,
+    horn: HORNS.find(({ id }) => id === choice.horn) ?? DEFAULT_SETTINGS.horn,
+    toleranceCents: choice.tolerance,
+    handOffsetCents: choice.handOffset,
+  };
+}
+
+function readDefault({ file, engine }: Host): string {
+  file.source = defaultPath(engine.resolvedUrl(DEFAULT_FILE));
+  return file.exists() ? file.read() : '';
+}
+
+/** The host's file object wants plain paths: `file:///C:/x` is `C:/x`, `file:///x` is `/x`. */
+function defaultPath(url: unknown): string {
+  return decodeURIComponent(String(url)).replace(/^file:\/\/(?:\/(?=[A-Za-z]:))?/, '');
+}
+
+/** Reads what an earlier version, or a curious user, left; what makes no sense falls back to the default. */
+function parsed(text: string): Choice | null {
+  let kept: { [field: string]: unknown };
+  try {
+    kept = JSON.parse(text) as { [field: string]: unknown };
+  } catch {
+    return null;
+  }
+  if (typeof kept !== 'object' || kept === null) return null;
+  const show = (typeof kept.show === 'object' && kept.show !== null ? kept.show : {}) as {
+    [field: string]: unknown;
+  };
+  const shown = (field: keyof Switches): boolean => {
+    const value = show[field];
+    return typeof value === 'boolean' ? value : SHOW_ALL[field];
+  };
+  return {
+    horn: HORNS.some(({ id }) => id === kept.horn) ? (kept.horn as string) : DEFAULT_CHOICE.horn,
+    tolerance: within(kept.tolerance, TOLERANCE_RANGE, DEFAULT_CHOICE.tolerance),
+    handOffset: within(kept.handOffset, HAND_OFFSET_RANGE, DEFAULT_CHOICE.handOffset),
+    show: {
+      fingered: shown('fingered'),
+      valves: shown('valves'),
+      natural: shown('natural'),
+      verdict: shown('verdict'),
+      colour: shown('colour'),
+      repeat: show.repeat === 'changes' ? 'changes' : SHOW_ALL.repeat,
+    },
+  };
+}
+
+function within(value: unknown, { from, to }: { from: number; to: number }, otherwise: number): number {
+  return typeof value === 'number' && value >= from && value <= to ? value : otherwise;
+}

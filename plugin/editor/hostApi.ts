@@ -1,0 +1,195 @@
+/**
+ * The editor's plugin interface, as far as it is used here. Members marked `?` exist in some versions only; the comment
+ * says since when. The editor hands out a new wrapper for each access, so elements are never compared with `===`.
+ */
+
+/** Ticks to a quarter note, in every version. */
+export const TICKS_PER_QUARTER = 480;
+
+export interface HostFraction {
+  readonly numerator: number;
+  readonly denominator: number;
+  readonly ticks: number;
+}
+
+/** Lists of the host: they have a length and an index, and none of an array's methods. */
+export interface HostList<T> {
+  readonly length: number;
+  readonly [index: number]: T;
+}
+
+export interface HostElement {
+  readonly type: number;
+  readonly track: number;
+  readonly parent: HostElement | null;
+  readonly selected: boolean;
+  /** A colour of the script engine; compare with `sameColour`. */
+  color: unknown;
+  /** From 3.5. */
+  is?(other: HostElement): boolean;
+}
+
+export interface HostText extends HostElement {
+  text: string;
+  fontSize: number;
+  fontStyle: number;
+  placement: number;
+  /** Of a tempo: quarters a second. */
+  readonly tempo?: number;
+}
+
+export interface HostNote extends HostElement {
+  /** Sounding, whatever the Concert Pitch switch shows. */
+  readonly pitch: number;
+  /** Spelling of the sounding pitch on the line of fifths, F at 13. */
+  readonly tpc1: number;
+  /** Spelling of the written pitch. */
+  readonly tpc2: number;
+  /** Spelling as shown: tpc1 with Concert Pitch on, tpc2 without. */
+  readonly tpc: number;
+  /** Place on the staff in steps, 0 on the top line, counted downward. */
+  readonly line: number;
+  readonly accidental: HostElement | null;
+  readonly dots: HostList<HostElement>;
+  /** From 3.3. */
+  readonly tieForward?: HostElement | null;
+  readonly tieBack?: HostElement | null;
+  /** From 4.6: glissandi and bends that start here. */
+  readonly spannerForward?: HostList<HostElement>;
+}
+
+export interface HostChord extends HostElement {
+  readonly notes: HostList<HostNote>;
+  readonly graceNotes: HostList<HostChord>;
+  readonly noteType: number;
+  /** From 4.6. */
+  readonly articulations?: HostList<HostArticulation>;
+}
+
+export interface HostArticulation extends HostElement {
+  readonly symbol: unknown;
+}
+
+export interface HostSpanner extends HostElement {
+  readonly spannerTick: HostFraction;
+  readonly spannerTicks: HostFraction;
+  readonly spannerTrack2: number;
+  /** From 4.6, where a list holds segments of spanners. */
+  readonly spanner?: HostSpanner;
+}
+
+export interface HostSegment extends HostElement {
+  readonly tick: number;
+  readonly annotations: HostList<HostElement>;
+  readonly nextInMeasure: HostSegment | null;
+  elementAt(track: number): HostElement | null;
+}
+
+export interface HostMeasure extends HostElement {
+  readonly firstSegment: HostSegment | null;
+  readonly nextMeasure: HostMeasure | null;
+  readonly timesigActual: HostFraction;
+  readonly irregular: boolean;
+  readonly noOffset: number;
+}
+
+export interface HostPart {
+  readonly startTrack: number;
+  readonly endTrack: number;
+  readonly instrumentId: string;
+  readonly midiProgram: number;
+  readonly partName: string;
+  readonly longName: string;
+}
+
+export interface HostSelection {
+  readonly elements: HostList<HostElement>;
+  /** The rest from 3.5. */
+  readonly isRange?: boolean;
+  readonly startSegment?: HostSegment | null;
+  readonly endSegment?: HostSegment | null;
+  readonly startStaff?: number;
+  readonly endStaff?: number;
+  select?(element: HostElement, add?: boolean): boolean;
+  selectRange?(startTick: number, endTick: number, startStaff: number, endStaff: number): boolean;
+  clear?(): boolean;
+}
+
+export interface HostCursor {
+  track: number;
+  readonly segment: HostSegment | null;
+  readonly tick: number;
+  rewind(to: number): void;
+  next(): boolean;
+  add(element: HostElement): void;
+}
+
+export interface HostScore {
+  readonly scoreName: string;
+  readonly nmeasures: number;
+  readonly ntracks: number;
+  readonly firstMeasure: HostMeasure | null;
+  readonly lastSegment: HostSegment | null;
+  readonly parts: HostList<HostPart>;
+  readonly selection?: HostSelection;
+  metaTag(tag: string): string;
+  setMetaTag(tag: string, value: string): void;
+  newCursor(): HostCursor;
+  startCmd(undoName?: string): void;
+  /** From 4.0 with `rollback`. */
+  endCmd(rollback?: boolean): void;
+}
+
+type Enumeration = { readonly [name: string]: unknown };
+
+/** The root item of a plugin: everything the editor offers hangs on it. */
+export interface HostRoot {
+  readonly curScore: HostScore | null;
+  readonly mscoreVersion: number;
+  readonly Element: Enumeration;
+  readonly Placement: Enumeration;
+  /** From 3.5. */
+  readonly SymId?: Enumeration;
+  readonly NoteType?: Enumeration;
+  newElement(type: unknown): HostText;
+  removeElement?(element: HostElement): void;
+  /** Writes the score to a file; a stub from 4.0. */
+  writeScore(score: HostScore, path: string, extension: string): boolean;
+  cmd(name: string): void;
+}
+
+/** The editor's file object. */
+export interface HostFile {
+  source: string;
+  read(): string;
+  write(text: string): boolean;
+  exists(): boolean;
+  remove(): boolean;
+  tempPath(): string;
+}
+
+/** What the script engine itself offers. */
+export interface ScriptEngine {
+  colorEqual(one: unknown, other: unknown): boolean;
+  locale(): { readonly name: string };
+  resolvedUrl(url: string): unknown;
+}
+
+/** The editor as the rest of this folder sees it. */
+export interface Host {
+  readonly root: HostRoot;
+  readonly file: HostFile;
+  readonly engine: ScriptEngine;
+}
+
+/** True for a version of at least `major.minor`. */
+export function isAtLeast({ root }: Host, major: number, minor: number): boolean {
+  return root.mscoreVersion >= major * 10000 + minor * 100;
+}
+
+/** Copies one of the host's lists. */
+export function listOf<T>(list: HostList<T> | undefined | null): T[] {
+  const items: T[] = [];
+  for (let i = 0; list && i < list.length; i++) items.push(list[i]!);
+  return items;
+}

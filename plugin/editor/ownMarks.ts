@@ -1,0 +1,105 @@
+/** Our own marks in the score: which texts are ours, which colours they claim, and which colours are the user's. */
+import { claimedChordRank, isOurMark } from '../../core/annotation.ts';
+import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+import type { Host, HostNote } from './hostApi.ts';
+import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
+
+/** What a note looks like when nobody coloured it. */
+export const BLACK = '#000000';
+
+/** Tracks to a staff. */
+const VOICES = 4;
+
+/** The chord, its graces and our marks that stand at one place of one voice. */
+export interface MarkedPlace {
+  readonly tick: number;
+  readonly track: number;
+  /** The chord and its graces in the order of the walk. */
+  readonly chords: ScoreChord[];
+  readonly marks: ScoreText[];
+}
+
+/** Every place of a part that has a chord, in the order of the walk, with the marks of ours that stand there. */
+export function markedPlaces(walk: PartWalk): readonly MarkedPlace[] {
+  const places = new Map<string, MarkedPlace>();
+  for (const chord of walk.chords) {
+    const key = `${chord.tick}/${chord.track}`;
+    const place = places.get(key) ?? { tick: chord.tick, track: chord.track, chords: [], marks: [] };
+    places.set(key, place);
+    place.chords.push(chord);
+  }
+  for (const text of walk.texts) {
+    if (!isOurMark(plainText(text.element.text))) continue;
+    // A mark that came in with a file stands in the staff's first voice, wherever its chord is.
+    const staffTrack = text.track - (text.track % VOICES);
+    const tracks = [text.track, staffTrack, staffTrack + 1, staffTrack + 2, staffTrack + 3];
+    const place = tracks.map((track) => places.get(`${text.tick}/${track}`)).filter((found) => found)[0];
+    if (place) place.marks.push(text);
+  }
+  return Array.from(places.values());
+}
+
+/** A note of a marked place, with its rank in its own chord: 0 for the top note. */
+export interface RankedNote {
+  readonly note: HostNote;
+  readonly rank: number;
+}
+
+/** The notes of a place, chord by chord. */
+export function notesAt(place: MarkedPlace): readonly RankedNote[] {
+  return ([] as RankedNote[]).concat(
+    ...place.chords.map(({ notes }) => notes.map((note, rank) => ({ note, rank }))),
+  );
+}
+
+/**
+ * True for the notes whose colour a mark of ours claims, by position in `notesAt`. A claim goes to the first note of
+ * its rank that has a colour of ours, since the marks of graces stand with their chord's.
+ */
+export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[] {
+  const notes = notesAt(place);
+  const claimed = notes.map(() => false);
+  for (const { element } of place.marks) {
+    const claimedRank = claimedChordRank(plainText(element.text));
+    if (claimedRank === null) continue;
+    const found = notes.findIndex(
+      ({ note, rank }, i) => rank === claimedRank && !claimed[i] && isVerdictColour(host, note.color),
+    );
+    if (found >= 0) claimed[found] = true;
+  }
+  return claimed;
+}
+
+/** Tells of each note of a part whether its user gave it a colour. */
+export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => boolean {
+  const ours = new Map<HostNote, boolean>();
+  for (const place of markedPlaces(walk)) {
+    if (place.marks.length === 0) continue;
+    const claimed = claimedNotes(host, place);
+    notesAt(place).forEach(({ note }, i) => {
+      ours.set(note, claimed[i]!);
+    });
+  }
+  return (note) => !host.engine.colorEqual(note.color, BLACK) && ours.get(note) !== true;
+}
+
+/** A text without the host's formatting and with its signs as they print. */
+export function plainText(text: string): string {
+  return text
+    .replace(/<[^>]*>/g, '')
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, '&');
+}
+
+/** A text as the host stores it: it keeps texts as markup, and a bare sign would make the saved score unreadable. */
+export function escapedText(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+}
+
+function isVerdictColour({ engine }: Host, colour: unknown): boolean {
+  return (
+    engine.colorEqual(colour, VERDICT_COLOURS.risky) || engine.colorEqual(colour, VERDICT_COLOURS.impossible)
+  );
+}

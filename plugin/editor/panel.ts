@@ -1,0 +1,210 @@
+/** What the panel shows and what its buttons do. The QML beside it draws this and nothing else. */
+import { HORNS } from '../../core/data/horns.ts';
+import { isHandState } from '../../core/handStates.ts';
+import { printPitch } from '../../core/pitch.ts';
+import type { Severity } from '../../core/rules/rule.ts';
+import { annotate, clear, type ExaminedPart, examineScore } from './annotateScore.ts';
+import { ChangeWatch } from './changeWatch.ts';
+import {
+  type Choice,
+  chosenFor,
+  HAND_OFFSET_RANGE,
+  keepAsDefault,
+  type Switches,
+  TOLERANCE_RANGE,
+} from './choice.ts';
+import type { Host } from './hostApi.ts';
+import { hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
+import { addressOf, type NoteAddress } from './noteAddress.ts';
+import { showNote } from './showNote.ts';
+
+/** One line of the list of findings. */
+export interface FindingRow {
+  /** Part (where there are several), bar and beat. */
+  readonly place: string;
+  readonly written: string;
+  readonly severity: Severity;
+  /** The severity in the user's language. */
+  readonly label: string;
+  readonly message: string;
+  readonly remedy: string;
+}
+
+/** Everything the panel draws. */
+export interface PanelView {
+  readonly words: Words;
+  readonly horns: readonly string[];
+  readonly hornIndex: number;
+  readonly choice: Choice;
+  readonly toleranceRange: { readonly from: number; readonly to: number };
+  readonly handOffsetRange: { readonly from: number; readonly to: number };
+  /** One sentence on the last thing done, or what stands in the way. */
+  readonly sentence: string;
+  readonly findings: readonly FindingRow[];
+  /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
+  readonly isChecked: boolean;
+}
+
+/** The panel's life: opened once, looked at often. */
+export class Panel {
+  private readonly host: Host;
+  private readonly words: Words;
+  private readonly watch: ChangeWatch;
+  private choice: Choice;
+  private sentence = '';
+  private rows: readonly FindingRow[] = [];
+  private addresses: readonly NoteAddress[] = [];
+  private shown: NoteAddress | null = null;
+  private scoreName: string | null = null;
+  private isSettling = false;
+  private isChecked = false;
+
+  constructor(host: Host, language = host.engine.locale().name) {
+    this.host = host;
+    this.words = language in LANGUAGES ? LANGUAGES[language]! : wordsFor(language);
+    this.watch = new ChangeWatch(host);
+    this.choice = chosenFor(host, host.root.curScore);
+    this.watch.hasChanged();
+    this.lookAgain();
+  }
+
+  view(): PanelView {
+    const { words, choice, sentence } = this;
+    return {
+      words,
+      horns: HORNS.map((horn) => hornName(words, horn)),
+      hornIndex: HORNS.findIndex(({ id }) => id === choice.horn),
+      choice,
+      toleranceRange: TOLERANCE_RANGE,
+      handOffsetRange: HAND_OFFSET_RANGE,
+      sentence,
+      findings: this.rows,
+      isChecked: this.isChecked,
+    };
+  }
+
+  /**
+   * Called by a timer. Waits until the writer pauses, then brings the list up to date.
+   * @returns true when there is something new to draw
+   */
+  tick(): boolean {
+    if (this.watch.hasChanged()) {
+      this.isSettling = true;
+      return false;
+    }
+    if (!this.isSettling) return false;
+    this.lookAgain();
+    return true;
+  }
+
+  /** Reads the score afresh and makes the list anew. */
+  lookAgain(): void {
+    this.isSettling = false;
+    const score = this.host.root.curScore;
+    if (score && score.scoreName !== this.scoreName) {
+      this.scoreName = score.scoreName;
+      this.choice = chosenFor(this.host, score);
+      this.sentence = '';
+      this.shown = null;
+    }
+    this.rows = [];
+    this.isChecked = false;
+    this.addresses = [];
+    if (!score) {
+      this.scoreName = null;
+      this.sentence = this.words.noScore;
+      return;
+    }
+    if (!score.firstMeasure) return;
+    try {
+      this.list(examineScore(this.host, score, this.choice));
+    } catch (error) {
+      this.sentence = error instanceof Error ? error.message : String(error);
+    }
+  }
+
+  annotate(): void {
+    this.sentence = annotate(this.host, this.choice, this.words, this.shown);
+    this.afterChange();
+  }
+
+  clear(): void {
+    this.sentence = clear(this.host, this.words, this.shown);
+    this.afterChange();
+  }
+
+  chooseHorn(index: number): void {
+    const horn = HORNS[index];
+    if (horn) this.choose({ ...this.choice, horn: horn.id });
+  }
+
+  chooseTolerance(cents: number): void {
+    this.choose({ ...this.choice, tolerance: cents });
+  }
+
+  chooseHandOffset(cents: number): void {
+    this.choose({ ...this.choice, handOffset: cents });
+  }
+
+  /** Switches one of the printed things on or off. */
+  chooseShow(field: keyof Switches, isShown: boolean): void {
+    this.choose({ ...this.choice, show: { ...this.choice.show, [field]: isShown } });
+  }
+
+  /** Leaves out a text that the player's last note already carries, or prints it every time. */
+  chooseRepeats(areLeftOut: boolean): void {
+    this.choose({ ...this.choice, show: { ...this.choice.show, repeat: areLeftOut ? 'changes' : 'all' } });
+  }
+
+  /** Selects the note of a finding in the score. */
+  show(row: number): void {
+    const address = this.addresses[row];
+    const score = this.host.root.curScore;
+    if (!address || !score) return;
+    try {
+      this.shown = showNote(this.host, score, address) ? address : null;
+    } catch {
+      this.shown = null;
+    }
+    if (!this.shown) this.sentence = this.words.notShown;
+  }
+
+  private choose(choice: Choice): void {
+    if (JSON.stringify(choice) === JSON.stringify(this.choice)) return;
+    this.choice = choice;
+    keepAsDefault(this.host, choice);
+    this.lookAgain();
+  }
+
+  /** Our own marks are no news to the watch. */
+  private afterChange(): void {
+    this.watch.hasChanged();
+    this.lookAgain();
+  }
+
+  private list(parts: readonly ExaminedPart[]): void {
+    const rows: FindingRow[] = [];
+    const addresses: NoteAddress[] = [];
+    const { words } = this;
+    for (const { part, examination } of parts) {
+      for (const finding of examination.findings) {
+        const note = part.passage.notes[finding.noteIndex]!;
+        const where = `${words.bar} ${note.measure}, ${words.beat} ${Math.round(note.beat * 100) / 100}`;
+        rows.push({
+          place: parts.length > 1 ? `${part.passage.name}, ${where}` : where,
+          written: printPitch(note.written),
+          severity: finding.severity,
+          label: words[finding.severity],
+          message: finding.message,
+          remedy: finding.remedy,
+        });
+        addresses.push(addressOf(part.places[finding.noteIndex]!));
+      }
+    }
+    this.rows = rows;
+    this.isChecked = parts.some(({ examination }) =>
+      examination.notes.some(({ reading }) => isHandState(reading.state)),
+    );
+    this.addresses = addresses;
+  }
+}

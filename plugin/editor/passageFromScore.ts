@@ -1,0 +1,251 @@
+/** A passage made from the host's score itself, where its plugin interface tells enough: 3.5 and later. */
+
+import { isOurMark } from '../../core/annotation.ts';
+import type {
+  HandSign,
+  PassageNote,
+  PassageRest,
+  PassageTempo,
+  PassageWord,
+} from '../../core/passage.ts';
+import { Joins } from '../musicxml/joins.ts';
+import { addToChord, type ReadNote } from '../musicxml/readNote.ts';
+import type { Host, HostNote } from './hostApi.ts';
+import { TICKS_PER_QUARTER } from './hostApi.ts';
+import { plainText, userColoured } from './ownMarks.ts';
+import type { ReadPart } from './readPassages.ts';
+import type { PartWalk, ScoreChord, ScoreMeasure } from './scoreWalk.ts';
+import { clefOf, notatedPitch, transpositionOf } from './spelling.ts';
+
+/** What a version's interface tells of signs and lines, however it tells it. */
+export interface Evidence {
+  signOf(chord: ScoreChord): HandSign | null;
+  /** True where a glissando begins that leads to the next note of the voice. */
+  startsGlissando(chord: ScoreChord, note: HostNote): boolean;
+  readonly slurs: readonly Slur[];
+}
+
+/** From the chord at one place to the chord at another. */
+export interface Slur {
+  readonly fromTick: number;
+  readonly fromTrack: number;
+  readonly toTick: number;
+  readonly toTrack: number;
+}
+
+/** A note from the host has no place in a text. */
+const NO_PLACE = { start: 0, notationsAt: 0, hasColour: false, statesVoice: false, statesStaff: false };
+
+/** The passage of one part, in playing order. */
+export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence): ReadPart {
+  const numbers = measureNumbers(walk.measures);
+  const coloured = userColoured(host, walk);
+  const lengthOf = lengthsIn(walk);
+  const read = walk.chords.map((chord) => chordOf(walk, chord, numbers, lengthOf, evidence, coloured));
+  const inOrder = read
+    .map((notes, order) => ({ notes, order }))
+    .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
+  const notes: PassageNote[] = [];
+  const places: { chord: ScoreChord; note: HostNote }[] = [];
+  const lastHeads = new Map<string, ReadNote>();
+  for (const { notes: members, order } of inOrder) {
+    const chord = walk.chords[order]!;
+    const head = members[0]!;
+    const voice = `${head.note.staff}/${head.note.voice}`;
+    const last = lastHeads.get(voice);
+    if (last) last.next = head;
+    lastHeads.set(voice, head);
+    members.forEach((member, rank) => {
+      member.note.index = notes.length;
+      member.note.chordHead = head.note.index;
+      notes.push(member.note);
+      places.push({ chord, note: chord.notes[rank]! });
+    });
+  }
+  joinNotes(walk, read, evidence);
+  return {
+    passage: {
+      name: partName(walk),
+      notes,
+      words: wordsOf(host, walk, numbers),
+      tempos: temposOf(host, walk),
+      rests: restsOf(walk, lengthOf),
+    },
+    walk,
+    places,
+  };
+}
+
+function chordOf(
+  walk: PartWalk,
+  chord: ScoreChord,
+  numbers: readonly string[],
+  lengthOf: Length,
+  evidence: Evidence,
+  coloured: (note: HostNote) => boolean,
+): ReadNote[] {
+  const { measureIndex, tick, track, graceIndex } = chord;
+  const measure = walk.measures[measureIndex]!;
+  const sign = evidence.signOf(chord);
+  const members = chord.notes.map((hostNote): ReadNote => {
+    const transposition = transpositionOf(hostNote, partName(walk));
+    return {
+      ...NO_PLACE,
+      note: {
+        index: 0,
+        measureIndex,
+        measure: numbers[measureIndex]!,
+        beat: beatAt(measure, tick),
+        onsetQuarters: tick / TICKS_PER_QUARTER,
+        durationQuarters: graceIndex === null ? lengthOf(chord) : 0,
+        grace: graceIndex !== null,
+        staff: staffOf(walk, track),
+        voice: String((track % 4) + 1),
+        chordRank: 0,
+        chordHead: 0,
+        written: notatedPitch(hostNote, partName(walk)),
+        transposition,
+        clef: clefOf(hostNote),
+        sign,
+        joins: [],
+        userColour: coloured(hostNote),
+      },
+      head: null,
+      members: null,
+      next: null,
+      ownSign: sign,
+      colour: null,
+    };
+  });
+  const head = members[0]!;
+  for (const member of members.slice(1)) addToChord(head, member);
+  return members;
+}
+
+/** Says of each chord what begins and ends there, in the words the reader of files uses. */
+function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Evidence): void {
+  const joins = new Joins();
+  const glissandi = new Set<string>();
+  read.forEach((members, i) => {
+    const chord = walk.chords[i]!;
+    const voice = `${chord.track}`;
+    const slurEnds = chord.graceIndex === null ? slurEndsAt(evidence.slurs, chord) : [];
+    members.forEach((member, rank) => {
+      const hostNote = chord.notes[rank]!;
+      const ends = rank === 0 ? slurEnds.slice() : [];
+      const label = `${voice}/${rank}`;
+      if (glissandi.delete(label))
+        ends.push({ kind: 'glissando' as const, isStart: false, label: `glissando ${label}` });
+      if (evidence.startsGlissando(chord, hostNote)) {
+        glissandi.add(label);
+        ends.push({ kind: 'glissando', isStart: true, label: `glissando ${label}` });
+      }
+      const isTied = Boolean(hostNote.tieForward);
+      joins.take(member, ends, isTied, isTiedInto(hostNote), false);
+    });
+  });
+  joins.resolve();
+}
+
+function slurEndsAt(slurs: readonly Slur[], { tick, track }: ScoreChord) {
+  const ends: { kind: 'slur' | 'glissando'; isStart: boolean; label: string }[] = [];
+  slurs.forEach(({ fromTick, fromTrack, toTick, toTrack }, i) => {
+    if (toTick === tick && toTrack === track) ends.push({ kind: 'slur', isStart: false, label: `slur ${i}` });
+    if (fromTick === tick && fromTrack === track)
+      ends.push({ kind: 'slur', isStart: true, label: `slur ${i}` });
+  });
+  return ends;
+}
+
+function isTiedInto(note: HostNote): boolean {
+  return Boolean(note.tieBack);
+}
+
+function wordsOf({ root }: Host, walk: PartWalk, numbers: readonly string[]): PassageWord[] {
+  const { STAFF_TEXT, SYSTEM_TEXT, EXPRESSION, PLAYTECH_ANNOTATION } = root.Element;
+  const kinds = [STAFF_TEXT, SYSTEM_TEXT, EXPRESSION, PLAYTECH_ANNOTATION].filter(
+    (kind) => kind !== undefined,
+  );
+  const words: PassageWord[] = [];
+  for (const { element, measureIndex, tick, track } of walk.texts) {
+    if (kinds.indexOf(element.type) < 0) continue;
+    const text = plainText(element.text);
+    if (isOurMark(text) || text.trim() === '') continue;
+    words.push({
+      text: text.replace(/\s+/g, ' ').trim(),
+      measureIndex,
+      measure: numbers[measureIndex]!,
+      beat: beatAt(walk.measures[measureIndex]!, tick),
+      onsetQuarters: tick / TICKS_PER_QUARTER,
+      staff: staffOf(walk, track),
+      voice: null,
+    });
+  }
+  return words;
+}
+
+function temposOf({ root }: Host, walk: PartWalk): PassageTempo[] {
+  return walk.texts
+    .filter(({ element }) => element.type === root.Element.TEMPO_TEXT && Number(element.tempo) > 0)
+    .map(({ element, tick }) => ({
+      onsetQuarters: tick / TICKS_PER_QUARTER,
+      // The host counts quarters a second.
+      quartersPerMinute: Math.round(Number(element.tempo) * 60 * 1000) / 1000,
+    }));
+}
+
+function restsOf(walk: PartWalk, lengthOf: Length): PassageRest[] {
+  return walk.rests.map((rest) => ({
+    onsetQuarters: rest.tick / TICKS_PER_QUARTER,
+    durationQuarters: lengthOf(rest),
+    staff: staffOf(walk, rest.track),
+    voice: String((rest.track % 4) + 1),
+  }));
+}
+
+type Length = (place: { measureIndex: number; tick: number; track: number }) => number;
+
+/** In quarters: a chord or rest lasts until the next of its voice, or to the end of the measure, inside tuplets too. */
+function lengthsIn(walk: PartWalk): Length {
+  const ends = new Map<string, number>();
+  const onsets = ([] as { measureIndex: number; tick: number; track: number }[])
+    .concat(
+      walk.chords.filter(({ graceIndex }) => graceIndex === null),
+      walk.rests,
+    )
+    .sort((a, b) => a.track - b.track || a.tick - b.tick);
+  onsets.forEach(({ measureIndex, tick, track }, i) => {
+    const next = onsets[i + 1];
+    const measureEnd = walk.measures[measureIndex]!.endTick;
+    ends.set(`${track}/${tick}`, next?.track === track && next.tick < measureEnd ? next.tick : measureEnd);
+  });
+  return ({ tick, track }) => (ends.get(`${track}/${tick}`)! - tick) / TICKS_PER_QUARTER;
+}
+
+function beatAt({ tick: start, element }: ScoreMeasure, tick: number): number {
+  return 1 + ((tick - start) / TICKS_PER_QUARTER) * (element.timesigActual.denominator / 4);
+}
+
+function staffOf({ part }: PartWalk, track: number): number {
+  return 1 + Math.floor((track - part.startTrack) / 4);
+}
+
+function partName({ part }: PartWalk): string {
+  return part.partName || part.longName || 'Horn';
+}
+
+/** Measure numbers as printed: irregular measures are not counted, a pickup is 0. */
+function measureNumbers(measures: readonly ScoreMeasure[]): string[] {
+  let number = 0;
+  let uncounted = 0;
+  return measures.map(({ element }, i) => {
+    number += Number(element.noOffset) || 0;
+    if (!element.irregular) {
+      number += 1;
+      return String(number);
+    }
+    if (i === 0) return '0';
+    uncounted += 1;
+    return `X${uncounted}`;
+  });
+}

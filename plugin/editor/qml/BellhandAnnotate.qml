@@ -1,0 +1,19 @@
+// Annotates without a window, so that a shortcut can be given to it.
+import QtQuick 2.9
+import MuseScore 3.0
+import FileIO 3.0
+import "bellhand.js" as Script
+
+MuseScore {
+    id: root
+    menuPath: "Plugins.Bellhand.Annotate"
+    description: "Annotates the stopped notes of the selection, or of the whole score"
+    version: "0.1.0"
+    requiresScore: false
+    //4.4 title: "Bellhand: annotate"
+    //4.4 categoryCode: "composing-arranging-tools"
+
+    FileIO { id: file }
+
+    onRun: Script.Bellhand.runOnce(Script.Bellhand.hostOf(root, file, Qt), "annotate")
+}

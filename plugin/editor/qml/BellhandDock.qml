@@ -1,0 +1,26 @@
+// The panel at the side of the score: hosts of version 3 only, the others have no docks.
+import QtQuick 2.9
+import MuseScore 3.0
+import FileIO 3.0
+import "bellhand.js" as Script
+
+MuseScore {
+    id: root
+    menuPath: "Plugins.Bellhand.Panel at the side"
+    description: "Writes the fingering and the natural pitch over stopped horn notes, and says what the hand cannot do"
+    version: "0.1.0"
+    pluginType: "dock"
+    dockArea: "right"
+    requiresScore: false
+    implicitWidth: 300
+    implicitHeight: 640
+
+    FileIO { id: file }
+
+    BellhandPanel {
+        id: panel
+        anchors.fill: parent
+    }
+
+    onRun: panel.open(Script.Bellhand, root, file)
+}

@@ -1,0 +1,125 @@
+/**
+ * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface, so the host writes the score as
+ * MusicXML, the reader of files reads it, and its notes are found again in the score by their order.
+ */
+import { type Pitch, soundingCents } from '../../core/pitch.ts';
+import { readScore } from '../musicxml/readScore.ts';
+import type { HornPart } from '../musicxml/score.ts';
+import type { Host, HostNote, HostScore } from './hostApi.ts';
+import { userColoured } from './ownMarks.ts';
+import type { NotePlace, Reader, ReadPart } from './readPassages.ts';
+import { type PartWalk, type ScoreChord, walkPart } from './scoreWalk.ts';
+import { spelledPitch } from './spelling.ts';
+import { throughTemporaryFile } from './temporaryFile.ts';
+
+export const readByExport: Reader = (host, score) => {
+  const file = readScore(exported(host, score, 'musicxml'));
+  return file.horns.map((horn) => {
+    const partIndex = file.parts.findIndex(({ id }) => id === horn.id);
+    const part = file.parts.length === score.parts.length ? score.parts[partIndex] : undefined;
+    if (!part) throw new Error(`"${horn.name}" cannot be found again among the parts of the score`);
+    return joined(host, horn, walkPart(host.root, score, part));
+  });
+};
+
+/** The score as the host itself writes it, in the format of a file name extension. Nothing is kept on disk. */
+export function exported(host: Host, score: HostScore, extension: string): string {
+  return throughTemporaryFile(host.file, extension, (path) => {
+    if (!host.root.writeScore(score, path, extension)) throw new Error(`the editor could not write ${path}`);
+  });
+}
+
+function joined(host: Host, horn: HornPart, walk: PartWalk): ReadPart {
+  const places = new Array<NotePlace>(horn.passage.notes.length);
+  const readChords = chordsByVoice(horn);
+  const walkedChords = new Map<string, ScoreChord[]>();
+  for (const chord of walk.chords) {
+    append(walkedChords, `${chord.measureIndex}/${chord.track - walk.part.startTrack + 1}`, chord);
+  }
+  readChords.forEach((chords, voice) => {
+    matchVoice(horn, chords, walkedChords.get(voice) ?? [], places);
+  });
+  const coloured = userColoured(host, walk);
+  const notes = horn.passage.notes.map((note, i) => {
+    const { note: hostNote } = places[i]!;
+    return {
+      ...note,
+      written: note.transposition
+        ? inOctaveOf(hostNote, note.written, soundingCents(note.written, note.transposition))
+        : note.written,
+      userColour: coloured(hostNote),
+    };
+  });
+  return { passage: { ...horn.passage, notes }, walk, places };
+}
+
+/** Note indices, chord by chord in the order of the text, by measure and voice. */
+function chordsByVoice({ passage, places }: HornPart): Map<string, number[][]> {
+  const voices = new Map<string, number[][]>();
+  const order = passage.notes.map((_, i) => i).sort((a, b) => places[a]!.start - places[b]!.start);
+  const chords = new Map<number, number[]>();
+  for (const i of order) {
+    const { measureIndex, voice, chordHead } = passage.notes[i]!;
+    const chord = chords.get(chordHead);
+    if (chord) chord.push(i);
+    else {
+      const begun = [i];
+      chords.set(chordHead, begun);
+      append(voices, `${measureIndex}/${voice}`, begun);
+    }
+  }
+  return voices;
+}
+
+/**
+ * Finds the chords of one voice of one measure again. The host leaves nothing out of its export, but cues and hidden
+ * notes are not read from it: those are stepped over.
+ */
+function matchVoice(
+  { name, passage }: HornPart,
+  read: readonly number[][],
+  walked: readonly ScoreChord[],
+  places: NotePlace[],
+): void {
+  let at = 0;
+  for (const indices of read) {
+    while (
+      walked.length - at > 0 &&
+      walked.length > read.length &&
+      !isSameChord(passage.notes[indices[0]!]!, indices.length, walked[at]!)
+    ) {
+      at += 1;
+    }
+    const chord = walked[at];
+    if (chord?.notes.length !== indices.length) {
+      throw new Error(
+        `bar ${passage.notes[indices[0]!]!.measure} of "${name}" cannot be matched with the score`,
+      );
+    }
+    const fromTop = indices.slice().sort((a, b) => passage.notes[a]!.chordRank - passage.notes[b]!.chordRank);
+    fromTop.forEach((index, rank) => {
+      places[index] = { chord, note: chord.notes[rank]! };
+    });
+    at += 1;
+  }
+}
+
+function isSameChord(note: { grace: boolean; written: Pitch }, size: number, chord: ScoreChord): boolean {
+  if ((chord.graceIndex !== null) !== note.grace || chord.notes.length !== size) return false;
+  return chord.notes.some((hostNote) => {
+    const { step, alter } = spelledPitch(hostNote.pitch, hostNote.tpc2);
+    return step === note.written.step && alter === note.written.alter;
+  });
+}
+
+/** Under an octave line the export is an octave off; the score's own pitch is right. */
+function inOctaveOf(note: HostNote, written: Pitch, cents: number): Pitch {
+  const octaves = (100 * note.pitch - cents) / 1200;
+  return Number.isInteger(octaves) ? { ...written, octave: written.octave + octaves } : written;
+}
+
+function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}

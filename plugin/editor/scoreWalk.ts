@@ -1,0 +1,139 @@
+/** One part of the host's score, walked once: chords, rests and texts with where they stand. */
+import {
+  type HostChord,
+  type HostElement,
+  type HostMeasure,
+  type HostNote,
+  type HostPart,
+  type HostRoot,
+  type HostScore,
+  type HostText,
+  listOf,
+} from './hostApi.ts';
+
+/** A chord, or a single note, or one of a chord's grace chords. */
+export interface ScoreChord {
+  readonly measureIndex: number;
+  /** Ticks from the start of the score; a grace chord has its main chord's. */
+  readonly tick: number;
+  readonly track: number;
+  /** Place among the graces of its main chord as the host counts them, from 0; `null` for a chord of its own. */
+  readonly graceIndex: number | null;
+  readonly element: HostChord;
+  /** From the top note down. */
+  readonly notes: readonly HostNote[];
+}
+
+export interface ScoreRest {
+  readonly measureIndex: number;
+  readonly tick: number;
+  readonly track: number;
+}
+
+/** A text on the staff: words, a tempo, a mark of ours. */
+export interface ScoreText {
+  readonly measureIndex: number;
+  readonly tick: number;
+  readonly track: number;
+  readonly element: HostText;
+}
+
+export interface ScoreMeasure {
+  readonly tick: number;
+  /** Past the last tick of the measure. */
+  readonly endTick: number;
+  readonly element: HostMeasure;
+}
+
+export interface PartWalk {
+  readonly part: HostPart;
+  readonly measures: readonly ScoreMeasure[];
+  /**
+   * Measure by measure, in a measure voice by voice, in a voice in the order of the music with the graces around
+   * their chord: graces before in order, the chord, graces after from the last to the first, as the host exports them.
+   */
+  readonly chords: readonly ScoreChord[];
+  readonly rests: readonly ScoreRest[];
+  readonly texts: readonly ScoreText[];
+}
+
+/** Walks one part. Reads only; the time goes with the part's measures and not with the size of the score. */
+export function walkPart(root: HostRoot, score: HostScore, part: HostPart): PartWalk {
+  const measures: ScoreMeasure[] = [];
+  const chords: ScoreChord[] = [];
+  const rests: ScoreRest[] = [];
+  const texts: ScoreText[] = [];
+  const { CHORD, REST, TEMPO_TEXT } = root.Element;
+  for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
+    const measureIndex = measures.length;
+    const voices: ScoreChord[][] = [];
+    const startTick = measure.firstSegment ? measure.firstSegment.tick : 0;
+    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+      const tick = segment.tick;
+      for (const annotation of listOf(segment.annotations)) {
+        const { track } = annotation;
+        const isHere = track >= part.startTrack && track < part.endTrack;
+        // A tempo stands in the top staff and holds for all.
+        if (!isHere && annotation.type !== TEMPO_TEXT) continue;
+        texts.push({ measureIndex, tick, track, element: annotation as HostText });
+      }
+      for (let track = part.startTrack; track < part.endTrack; track++) {
+        const element = segment.elementAt(track);
+        if (!element) continue;
+        if (element.type === CHORD) {
+          const voice = voices[track - part.startTrack] ?? [];
+          voices[track - part.startTrack] = voice;
+          for (const chord of withGraces(root, element as HostChord, measureIndex, tick, track))
+            voice.push(chord);
+        } else if (element.type === REST) rests.push({ measureIndex, tick, track });
+      }
+    }
+    for (const voice of voices) if (voice) chords.push(...voice);
+    measures.push({
+      tick: startTick,
+      endTick: startTick + measureTicks(measure, startTick),
+      element: measure,
+    });
+  }
+  return { part, measures, chords, rests, texts };
+}
+
+function measureTicks(measure: HostMeasure, startTick: number): number {
+  const next = measure.nextMeasure?.firstSegment;
+  return next ? next.tick - startTick : measure.timesigActual.ticks;
+}
+
+function withGraces(
+  root: HostRoot,
+  element: HostChord,
+  measureIndex: number,
+  tick: number,
+  track: number,
+): ScoreChord[] {
+  const before: ScoreChord[] = [];
+  const after: ScoreChord[] = [];
+  listOf(element.graceNotes).forEach((grace, graceIndex) => {
+    const chord = { measureIndex, tick, track, graceIndex, element: grace, notes: notesOf(grace) };
+    if (isGraceAfter(root, grace)) after.unshift(chord);
+    else before.push(chord);
+  });
+  const main = { measureIndex, tick, track, graceIndex: null, element, notes: notesOf(element) };
+  return before.concat(main, after);
+}
+
+/** The host's own numbers for graces after: GRACE8_AFTER, GRACE16_AFTER, GRACE32_AFTER. */
+function isGraceAfter({ NoteType }: HostRoot, grace: HostElement & { readonly noteType: number }): boolean {
+  if (!NoteType) return false;
+  const { noteType } = grace;
+  return (
+    noteType === NoteType.GRACE8_AFTER ||
+    noteType === NoteType.GRACE16_AFTER ||
+    noteType === NoteType.GRACE32_AFTER
+  );
+}
+
+/** The notes of a chord from the top down. */
+export function notesOf(chord: HostChord): HostNote[] {
+  const notes = listOf(chord.notes);
+  return notes.length > 1 ? notes.sort((a, b) => a.line - b.line || b.pitch - a.pitch) : notes;
+}

@@ -1,0 +1,126 @@
+/** What a selection of a whole part lists: signs, slurs and glissandi. Reading it needs the user's selection, and gives it back. */
+import type { HandSign } from '../../core/passage.ts';
+import {
+  type Host,
+  type HostArticulation,
+  type HostElement,
+  type HostPart,
+  type HostRoot,
+  type HostScore,
+  type HostSegment,
+  type HostSpanner,
+  listOf,
+} from './hostApi.ts';
+import type { Slur } from './passageFromScore.ts';
+
+/** Places by `tick/track`, notes by `tick/track/pitch`. */
+export interface ListedEvidence {
+  readonly signs: ReadonlyMap<string, HandSign>;
+  readonly glissandi: ReadonlySet<string>;
+  readonly slurs: readonly Slur[];
+}
+
+/** The hand's signs by the names of their glyphs; their numbers change from version to version. @source smufl14 */
+const GLYPHS: readonly (readonly [string, HandSign])[] = [
+  ['brassMuteClosed', 'stopped'],
+  ['brassMuteHalfClosed', 'half-stopped'],
+  ['brassMuteOpen', 'open'],
+];
+
+/** The sign an articulation prints, or `null` when it is none for the hand. */
+export function signOf({ SymId }: HostRoot, articulation: HostArticulation): HandSign | null {
+  if (!SymId) return null;
+  for (const [glyph, sign] of GLYPHS) {
+    if (SymId[glyph] !== undefined && SymId[glyph] === articulation.symbol) return sign;
+  }
+  return null;
+}
+
+/** Selects a whole part, reads what the selection lists, and puts the user's selection back. */
+export function evidenceOf(host: Host, score: HostScore, part: HostPart): ListedEvidence {
+  const { selection } = score;
+  if (!selection?.selectRange || !score.lastSegment)
+    return { signs: new Map(), glissandi: new Set(), slurs: [] };
+  const putBack = rememberSelection(score);
+  try {
+    // The list follows a selection only when a step of the history ends; an empty step leaves no trace there.
+    score.startCmd();
+    selection.selectRange(0, score.lastSegment.tick + 1, part.startTrack / 4, part.endTrack / 4);
+    score.endCmd();
+    return sorted(host.root, listOf(selection.elements));
+  } finally {
+    putBack();
+  }
+}
+
+function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidence {
+  const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, NOTE } = root.Element;
+  const signs = new Map<string, HandSign>();
+  const glissandi = new Set<string>();
+  const slurs: Slur[] = [];
+  for (const element of elements) {
+    switch (element.type) {
+      case ARTICULATION: {
+        const sign = signOf(root, element as HostArticulation);
+        if (sign) signs.set(`${tickOf(element)}/${element.track}`, sign);
+        break;
+      }
+      case SLUR:
+      case SLUR_SEGMENT: {
+        const slur = spannerOf(element);
+        const fromTick = slur.spannerTick.ticks;
+        const toTick = fromTick + slur.spannerTicks.ticks;
+        slurs.push({ fromTick, fromTrack: slur.track, toTick, toTrack: slur.spannerTrack2 });
+        break;
+      }
+      case GLISSANDO:
+      case GLISSANDO_SEGMENT: {
+        const start = spannerOf(element).parent;
+        if (start?.type === NOTE) glissandi.add(glissandoKey(start as HostElement & { pitch: number }));
+      }
+    }
+  }
+  return { signs, glissandi, slurs };
+}
+
+/** How a note that a glissando leaves is known again. */
+export function glissandoKey(note: HostElement & { readonly pitch: number }): string {
+  return `${tickOf(note)}/${note.track}/${note.pitch}`;
+}
+
+/** Segments of a line carry the line from 4.6. */
+function spannerOf(element: HostElement): HostSpanner {
+  const listed = element as HostSpanner;
+  return listed.spanner ?? listed;
+}
+
+/** A sign sits in a chord, a chord in a segment, and the segment has the tick. */
+function tickOf(element: HostElement): number {
+  let holder: HostElement | null = element.parent;
+  while (holder && typeof (holder as HostSegment).tick !== 'number') holder = holder.parent;
+  return holder ? (holder as HostSegment).tick : -1;
+}
+
+function rememberSelection(score: HostScore): () => void {
+  const selection = score.selection!;
+  if (selection.isRange && selection.startSegment) {
+    const from = selection.startSegment.tick;
+    const to = selection.endSegment ? selection.endSegment.tick : score.lastSegment!.tick + 1;
+    const { startStaff = 0, endStaff = 1 } = selection;
+    return () => inStep(score, () => selection.selectRange!(from, to, startStaff, endStaff));
+  }
+  const elements = listOf(selection.elements);
+  return () =>
+    inStep(score, () => {
+      selection.clear?.();
+      elements.forEach((element, i) => {
+        selection.select?.(element, i > 0);
+      });
+    });
+}
+
+function inStep(score: HostScore, work: () => void): void {
+  score.startCmd();
+  work();
+  score.endCmd();
+}

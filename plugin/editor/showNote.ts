@@ -1,0 +1,55 @@
+/** Takes the user to a note: selects it, which brings it into view. */
+import { type Host, type HostElement, type HostNote, type HostScore, listOf } from './hostApi.ts';
+import { type NoteAddress, noteAt } from './noteAddress.ts';
+
+/** Selects the note at an address. @returns false when there is none any more */
+export function showNote(host: Host, score: HostScore, address: NoteAddress): boolean {
+  const note = noteAt(host.root, score, address);
+  if (!note) return false;
+  const { selection } = score;
+  if (selection && typeof selection.select === 'function') return selection.select(note, false);
+  return walkTo(host, score, address, note);
+}
+
+/**
+ * Before 3.5 only the user's own commands move a selection: to the first chord, from voice to voice, bar by bar, chord
+ * by chord, and inside the chord. Every stride is counted, so that the walk ends even where it leads nowhere.
+ */
+function walkTo({ root }: Host, score: HostScore, address: NoteAddress, note: HostNote): boolean {
+  const go = (command: string) => () => root.cmd(command);
+  const { tick, track, graceIndex } = address;
+  for (const command of ['escape', 'first-element', 'next-chord']) root.cmd(command);
+  stride(() => trackNow(score) === track, go('next-track'), score.ntracks);
+  stride(() => tickNow(score) >= tick, go('next-measure'), score.nmeasures);
+  stride(() => tickNow(score) <= tick, go('prev-chord'), MOST_CHORDS);
+  stride(() => tickNow(score) >= tick, go('next-chord'), MOST_CHORDS);
+  if (graceIndex !== null) stride(() => note.selected, go('prev-chord'), MOST_NOTES);
+  stride(() => note.selected, go('up-chord'), MOST_NOTES);
+  stride(() => note.selected, go('down-chord'), 2 * MOST_NOTES);
+  return note.selected;
+}
+
+/** More chords than a bar holds, more notes than a chord holds. */
+const MOST_CHORDS = 200;
+const MOST_NOTES = 8;
+
+function stride(arrived: () => boolean, step: () => void, most: number): void {
+  for (let i = 0; i < most && !arrived(); i++) step();
+}
+
+function current(score: HostScore): HostElement | undefined {
+  return listOf(score.selection?.elements)[0];
+}
+
+function trackNow(score: HostScore): number {
+  return current(score)?.track ?? -1;
+}
+
+/** A note's chord, or a rest, sits in a segment that has the tick; a grace chord sits in its main chord. */
+function tickNow(score: HostScore): number {
+  for (let element: HostElement | null | undefined = current(score); element; element = element.parent) {
+    const { tick } = element as { tick?: number };
+    if (typeof tick === 'number') return tick;
+  }
+  return -1;
+}

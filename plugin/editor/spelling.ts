@@ -1,0 +1,55 @@
+/** Spelled pitches, transposition and clef from the host's numbers: a MIDI pitch, places on the line of fifths, a staff line. */
+import type { Pitch, Step, Transposition } from '../../core/pitch.ts';
+import { transpositionCents } from '../../core/pitch.ts';
+import { crookFromName } from '../musicxml/crookNames.ts';
+import type { HostNote } from './hostApi.ts';
+
+const STEPS = 'CDEFGAB';
+const STEPS_BY_FIFTHS = 'FCGDAEB';
+/** The host's number for F natural. */
+const F_NATURAL = 13;
+const STEP_SEMITONES: { readonly [step in Step]: number } = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
+
+/** The pitch at a MIDI number when it is spelled at a place on the host's line of fifths (F natural at 13). */
+export function spelledPitch(midi: number, tpc: number): Pitch {
+  const fifths = tpc - F_NATURAL;
+  const alter = Math.floor(fifths / 7);
+  const step = STEPS_BY_FIFTHS[fifths - 7 * alter] as Step;
+  return { step, alter, octave: Math.round((midi - STEP_SEMITONES[step] - alter) / 12) - 1 };
+}
+
+/**
+ * The transposition of a note's instrument. The host tells it without its octave: the part's name does, where it tells
+ * a key, and a horn without one sounds below its written note by less than an octave. Where the host transposes
+ * nothing the name alone counts; `null` when that is silent too.
+ */
+export function transpositionOf({ tpc1, tpc2 }: HostNote, partName: string): Transposition | null {
+  const named = crookFromName(partName);
+  const fifths = tpc2 - tpc1;
+  if (fifths === 0) return named.ok ? named.transposition : null;
+  const chromatic = -modulo(7 * fifths, 12);
+  if (named.ok && modulo(transpositionCents(named.transposition) / 100, 12) === modulo(chromatic, 12)) {
+    return named.transposition;
+  }
+  return { chromatic, diatonic: -modulo(4 * fifths, 7), octaveChange: 0 };
+}
+
+/** The pitch as the part prints it. */
+export function notatedPitch(note: HostNote, partName: string): Pitch {
+  const hostTransposes = note.tpc2 !== note.tpc1;
+  const transposition = hostTransposes ? transpositionOf(note, partName) : null;
+  const semitones = transposition ? transpositionCents(transposition) / 100 : 0;
+  return spelledPitch(note.pitch - semitones, note.tpc2);
+}
+
+/** The clef, from the step that its top line carries, whatever octave line is in force. */
+export function clefOf({ tpc, line }: HostNote): 'treble' | 'bass' | 'other' {
+  const { step } = spelledPitch(60, tpc);
+  const topLine = STEPS[modulo(STEPS.indexOf(step) + line, 7)];
+  if (topLine === 'F') return 'treble';
+  return topLine === 'A' ? 'bass' : 'other';
+}
+
+function modulo(value: number, by: number): number {
+  return ((value % by) + by) % by;
+}

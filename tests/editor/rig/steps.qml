@@ -1,0 +1,123 @@
+// Takes the steps of steps.json inside the editor and writes what they returned to results.json.
+import QtQuick 2.9
+import MuseScore 3.0
+import FileIO 3.0
+import "bellhand.js" as Script
+
+MuseScore {
+    id: root
+    version: "1.0"
+    description: "steps"
+
+    FileIO { id: file }
+    FileIO { id: own; source: Qt.resolvedUrl("steps.json").toString().replace("file://", "") }
+    property var failing: null
+
+    // The plugin's host with one fault built in: the n-th element cannot be made.
+    function hostFor(step) {
+        if (!step.failAfter)
+            return Script.Bellhand.hostOf(root, file, Qt)
+        var left = step.failAfter
+        var faulty = {
+            mscoreVersion: root.mscoreVersion, Element: root.Element, Placement: root.Placement, NoteType: root.NoteType,
+            newElement: function (type) {
+                if (--left < 0) throw new Error("no more elements")
+                return root.newElement(type)
+            },
+            removeElement: function (element) { root.removeElement(element) },
+            writeScore: function (score, path, extension) { return root.writeScore(score, path, extension) },
+            cmd: function (name) { root.cmd(name) }
+        }
+        Object.defineProperty(faulty, "curScore", { get: function () { return root.curScore } })
+        return Script.Bellhand.hostOf(faulty, file, Qt)
+    }
+
+    function nthNote(nth) {
+        var cursor = curScore.newCursor()
+        cursor.track = 0
+        cursor.rewind(0)
+        for (var i = 0; i < nth; i++) cursor.next()
+        return cursor.element.notes[0]
+    }
+
+    function selected() {
+        var elements = curScore.selection.elements
+        var notes = []
+        for (var i = 0; i < elements.length; i++)
+            if (elements[i].type === Element.NOTE)
+                notes.push({ pitch: elements[i].pitch, track: elements[i].track })
+        return notes
+    }
+
+    readonly property var takes: ({
+        "annotate": function (step) {
+            if (step.choice) curScore.setMetaTag("bellhand", JSON.stringify(step.choice))
+            return Script.Bellhand.runOnce(hostFor(step), "annotate")
+        },
+        "clear": function (step) { return Script.Bellhand.runOnce(hostFor(step), "clear") },
+        "undo": function () { cmd("undo") },
+        "redo": function () { cmd("redo") },
+        "select-all": function () { cmd("select-all") },
+        "deselect": function () { cmd("escape") },
+        "select": function (step) {
+            cmd("escape"); cmd("first-element"); cmd("next-chord")
+            for (var i = 0; i < step.from; i++) cmd("next-chord")
+            for (var j = 1; j < step.length; j++) cmd("select-next-chord")
+            return selected()
+        },
+        "save": function (step, folder) {
+            var path = folder + "/" + step.as
+            return writeScore(curScore, path, step.as.split(".").pop())
+        },
+        "result": function (step) { return JSON.parse(Script.Bellhand.resultNow(hostFor(step))) },
+        "findings": function (step) { return Script.Bellhand.openPanel(hostFor(step)).view() },
+        "show": function (step) {
+            var panel = Script.Bellhand.openPanel(hostFor(step))
+            panel.show(step.row)
+            return { selected: selected(), sentence: panel.view().sentence }
+        },
+        "colour": function (step) { curScore.startCmd(); nthNote(step.nth).color = step.colour; curScore.endCmd() },
+        "text": function (step) {
+            curScore.startCmd()
+            var cursor = curScore.newCursor()
+            cursor.track = 0
+            cursor.rewind(0)
+            for (var i = 0; i < step.nth; i++) cursor.next()
+            var text = newElement(Element.STAFF_TEXT)
+            text.text = step.text
+            cursor.add(text)
+            curScore.endCmd()
+        },
+        "command": function (step) { cmd(step.name) },
+        "measure": function (step, folder) {
+            var host = hostFor(step), times = [], work
+            if (step.what === "annotate") work = function () { Script.Bellhand.runOnce(host, "annotate") }
+            else if (step.what === "export") work = function () { writeScore(curScore, folder + "/measured.musicxml", "musicxml") }
+            else { var panel = Script.Bellhand.openPanel(host); work = function () { panel.tick() } }
+            for (var i = 0; i < step.times; i++) {
+                var start = Date.now()
+                work()
+                times.push(Date.now() - start)
+                if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
+            }
+            return times
+        }
+    })
+
+    onRun: {
+        var input = JSON.parse(own.read())
+        var answer = { results: [] }
+        // The editor brackets a plugin of this kind in a step of its history: ours are to be the only ones.
+        curScore.endCmd()
+        try {
+            for (var i = 0; i < input.steps.length; i++) {
+                var returned = takes[input.steps[i].do](input.steps[i], input.folder)
+                answer.results.push(returned === undefined ? null : returned)
+            }
+        } catch (error) {
+            answer.error = error + " " + error.stack
+        }
+        own.source = input.folder + "/results.json"
+        own.write(JSON.stringify(answer))
+    }
+}
