@@ -3,7 +3,7 @@ import type { PassageNote } from '../../core/passage.ts';
 import type { Transposition } from '../../core/pitch.ts';
 import { Changes } from './changes.ts';
 import type { Clock } from './clock.ts';
-import type { Attributes } from './source.ts';
+import type { Attributes, ElementReader } from './source.ts';
 
 const WITH_TEXT = new Set([
   'divisions',
@@ -16,7 +16,7 @@ const WITH_TEXT = new Set([
 ]);
 
 /** Keeps what holds at each moment of a part. */
-export class AttributesReader {
+export class AttributesReader implements ElementReader {
   readonly clefs = new Changes<PassageNote['clef']>();
   /** `transpose`: from the notes in the file to what sounds. */
   readonly stated = new Changes<Transposition>();
@@ -24,18 +24,17 @@ export class AttributesReader {
   readonly forPart = new Changes<Transposition>();
   private staff: number | null = null;
   private beats = '4';
+  private isSecondTime = false;
   private sign = '';
   private diatonic: number | null = null;
   private chromatic = 0;
   private octaveChange = 0;
-  private isForPart = false;
   private readonly clock: Clock;
 
   constructor(clock: Clock) {
     this.clock = clock;
   }
 
-  /** @returns true when the element's text is wanted */
   open(name: string, attributes: Attributes): boolean {
     switch (name) {
       case 'clef':
@@ -45,15 +44,23 @@ export class AttributesReader {
         this.diatonic = null;
         this.chromatic = 0;
         this.octaveChange = 0;
-        this.isForPart = name === 'for-part';
         return false;
+      case 'interchangeable':
+        // A second way to count the same measure; the first one stands.
+        this.isSecondTime = true;
+        return false;
+      case 'time':
+        this.isSecondTime = false;
+        return false;
+      case 'beats':
+      case 'beat-type':
+        return !this.isSecondTime;
       default:
         return WITH_TEXT.has(name);
     }
   }
 
-  close(name: string, text: string): void {
-    const onset = this.clock.measureStart + this.clock.cursor;
+  take(name: string, text: string): void {
     switch (name) {
       case 'divisions':
         this.clock.setDivisions(Number(text));
@@ -67,14 +74,6 @@ export class AttributesReader {
       case 'sign':
         this.sign = text.trim();
         return;
-      case 'clef':
-        // A clef without a number is the first staff's.
-        this.clefs.set(
-          this.staff ?? 1,
-          onset,
-          this.sign === 'G' ? 'treble' : this.sign === 'F' ? 'bass' : 'other',
-        );
-        return;
       case 'diatonic':
         this.diatonic = Number(text) || 0;
         return;
@@ -83,12 +82,25 @@ export class AttributesReader {
         return;
       case 'octave-change':
         this.octaveChange = Number(text) || 0;
+    }
+  }
+
+  endChild(name: string): void {
+    const onset = this.clock.measureStart + this.clock.cursor;
+    switch (name) {
+      case 'clef':
+        // A clef without a number is the first staff's.
+        this.clefs.set(
+          this.staff ?? 1,
+          onset,
+          this.sign === 'G' ? 'treble' : this.sign === 'F' ? 'bass' : 'other',
+        );
         return;
       case 'transpose':
         this.stated.set(this.staff, onset, this.transposition());
         return;
-      case 'part-transpose':
-        if (this.isForPart) this.forPart.set(this.staff, onset, this.transposition());
+      case 'for-part':
+        this.forPart.set(this.staff, onset, this.transposition());
     }
   }
 

@@ -3,7 +3,7 @@ import { claimedChordRank } from '../../core/annotation.ts';
 import { mutedWords } from './handSigns.ts';
 import { isOwnText } from './ownMarks.ts';
 import type { Span } from './score.ts';
-import type { Attributes, Source } from './source.ts';
+import type { Attributes, ElementReader, Source } from './source.ts';
 import { skipSpace } from './whitespace.ts';
 
 /** Quarters in a beat unit. @source musicxml40, note-type-value */
@@ -22,7 +22,7 @@ const BEAT_UNITS: { readonly [unit: string]: number } = {
 const WITH_TEXT = new Set(['words', 'offset', 'voice', 'staff', 'beat-unit', 'per-minute', 'mute']);
 
 /** What the direction being read has said so far. Filled afresh for every direction. */
-export class DirectionReader {
+export class DirectionReader implements ElementReader {
   words = '';
   /** Of the direction against the notes around it, in divisions. */
   offsetTicks = 0;
@@ -64,7 +64,6 @@ export class DirectionReader {
     this.ownTypes.length = 0;
   }
 
-  /** @returns true when the element's text is wanted */
   open(name: string, attributes: Attributes): boolean {
     if (name === 'direction-type') {
       this.types += 1;
@@ -85,13 +84,10 @@ export class DirectionReader {
     return WITH_TEXT.has(name);
   }
 
-  close(name: string, text: string): void {
+  take(name: string, text: string): void {
     switch (name) {
       case 'words':
         this.addWords(text);
-        return;
-      case 'direction-type':
-        if (this.isTypeOwn) this.ownTypes.push({ start: this.typeStart, end: this.endWithSpace() });
         return;
       case 'offset':
         this.offsetTicks = Number(text) || 0;
@@ -113,6 +109,12 @@ export class DirectionReader {
       }
       case 'mute':
         this.muted = mutedWords(text.trim());
+    }
+  }
+
+  endChild(name: string): void {
+    if (name === 'direction-type' && this.isTypeOwn) {
+      this.ownTypes.push({ start: this.typeStart, end: this.endWithSpace() });
     }
   }
 

@@ -2,7 +2,7 @@
 import type { Join, JoinKind } from '../../core/passage.ts';
 import { pitchCents } from '../../core/pitch.ts';
 import type { JoinEnd } from './noteReader.ts';
-import type { ReadNote } from './readNote.ts';
+import { headOf, type ReadNote } from './readNote.ts';
 
 interface Pair {
   readonly from: ReadNote;
@@ -41,9 +41,9 @@ export class Joins {
   /** Writes the joins into the notes. */
   resolve(): void {
     for (const { from, to, kind } of this.direct) addJoin(from, kind, to);
-    for (const { from, to } of this.slurs) joinAlong(from.head, to.head);
+    for (const { from, to } of this.slurs) joinAlong(headOf(from), headOf(to));
     for (const bent of this.bends) {
-      const next = bent.head.next;
+      const next = headOf(bent).next;
       const end = bent.note.onsetQuarters + bent.note.durationQuarters;
       if (next && next.note.onsetQuarters <= end + 1e-6)
         addJoin(bent, 'bend', memberAt(next, bent.note.chordRank) ?? next);

@@ -3,7 +3,7 @@ import type { HandSign, JoinKind } from '../../core/passage.ts';
 import type { Pitch, Step } from '../../core/pitch.ts';
 import { handSign, mutedSign } from './handSigns.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';
-import type { Attributes, Source } from './source.ts';
+import type { Attributes, ElementReader, Source } from './source.ts';
 import { spaceBefore } from './whitespace.ts';
 
 /** One end of a slur, glissando or slide, as a note states it. */
@@ -54,12 +54,12 @@ const TIME_PARTS = new Map<string, string>([
   ['chord', 'chord'],
   ['grace', 'grace'],
 ]);
+const STEPS = 'CDEFGAB';
 const NO_ENDS: readonly JoinEnd[] = [];
 
 /** What the note being read has said so far. Filled afresh for every note. */
-export class NoteReader {
+export class NoteReader implements ElementReader {
   start = 0;
-  attributesAt = 0;
   notationsAt = 0;
   ticks = 0;
   voice: string | null = null;
@@ -76,7 +76,7 @@ export class NoteReader {
   noteheadColour: string | null = null;
   instrument: string | null = null;
   joinEnds: JoinEnd[] | readonly JoinEnd[] = NO_ENDS;
-  private step: Step | null = null;
+  private step = -1;
   private alter = 0;
   private octave = 4;
   private isCue = false;
@@ -84,6 +84,9 @@ export class NoteReader {
   private ownStart = 0;
   private isPastNotations = false;
   private readonly source: Source;
+  private readonly pitches = new Map<number, Pitch>();
+  /** What the text asked for last is of. */
+  private wanted = '';
   private readonly parts: ReadonlyMap<string, string>;
 
   /** @param isFull false when only the note's time matters */
@@ -92,9 +95,8 @@ export class NoteReader {
     this.parts = isFull ? PARTS : TIME_PARTS;
   }
 
-  begin(tagName: string, attributes: Attributes): void {
+  begin(attributes: Attributes): void {
     this.start = this.source.tagStart();
-    this.attributesAt = this.start + 1 + tagName.length;
     this.notationsAt = this.source.offset();
     this.ticks = 0;
     this.voice = null;
@@ -110,7 +112,7 @@ export class NoteReader {
     this.noteheadColour = null;
     this.instrument = null;
     this.joinEnds = NO_ENDS;
-    this.step = null;
+    this.step = -1;
     this.alter = 0;
     this.octave = 4;
     this.isCue = false;
@@ -118,10 +120,10 @@ export class NoteReader {
     this.isPastNotations = false;
   }
 
-  /** @returns true when the element's text is wanted */
   open(name: string, attributes: Attributes, isChild: boolean): boolean {
     if (this.isOwn) return false;
     const part = this.parts.get(name);
+    if (part === undefined) return false;
     switch (part) {
       case 'step':
       case 'alter':
@@ -130,6 +132,7 @@ export class NoteReader {
       case 'voice':
       case 'staff':
       case 'mute':
+        this.wanted = part;
         return true;
       case 'chord':
         this.isChord = true;
@@ -167,8 +170,10 @@ export class NoteReader {
         this.isPastNotations = this.isPastNotations || isChild;
         return false;
       case 'fingering':
+        if (!this.source.mayHoldMarks) return false;
         this.ownStart = spaceBefore(this.source.text, this.source.tagStart());
-        return this.source.mayHoldMarks;
+        this.wanted = part;
+        return true;
       case 'notehead':
         this.noteheadColour = attributes.color ?? null;
         return false;
@@ -180,16 +185,10 @@ export class NoteReader {
     }
   }
 
-  /** Takes the end of an element inside the note; `isChild` for its direct children. */
-  close(name: string, text: string, isChild: boolean): void {
-    if (this.isOwn) {
-      if (isChild) this.endOwn();
-      return;
-    }
-    if (isChild && !this.isPastNotations) this.notationsAt = this.source.offset();
-    switch (this.parts.get(name)) {
+  take(_name: string, text: string): void {
+    switch (this.wanted) {
       case 'step':
-        this.step = text.trim() as Step;
+        this.step = STEPS.indexOf(text.trim());
         return;
       case 'alter':
         this.alter = Number(text) || 0;
@@ -214,13 +213,25 @@ export class NoteReader {
     }
   }
 
+  endChild(): void {
+    if (this.isOwn) this.endOwn();
+    else if (!this.isPastNotations) this.notationsAt = this.source.offset();
+  }
+
   /** The printed pitch, or `null` for what is not played. */
   pitch(): Pitch | null {
-    if (!this.isPlayed || this.step === null || 'CDEFGAB'.indexOf(this.step) < 0 || !(this.octave >= 0))
-      return null;
+    if (!this.isPlayed || this.step < 0 || !(this.octave >= 0)) return null;
     // A cue shows another player's notes, unless a sign for the hand says that it is meant for this one.
     if (this.isCue && this.sign === null) return null;
-    return { step: this.step, alter: this.alter, octave: this.octave };
+    const { step, alter, octave } = this;
+    // One object serves all notes of one pitch: a part has few pitches and many notes.
+    const key = 1000 * (7 * octave + step) + alter;
+    let pitch = this.pitches.get(key);
+    if (!pitch) {
+      pitch = { step: STEPS[step] as Step, alter, octave };
+      this.pitches.set(key, pitch);
+    }
+    return pitch;
   }
 
   private endOwn(): void {

@@ -9,12 +9,17 @@ export const ID_PREFIX = 'bellhand-';
 /** Children of ours inside a note: an added sign or a fingering, in a `notations` of their own, exactly as written. */
 const OWN_NOTATIONS =
   /^<(?:[^\s<>:]+:)?notations id="bellhand-\d+"><(?:[^\s<>:]+:)?technical><(?:[^\s<>:]+:)?(?:stopped\/>|fingering[ >])/;
-const PREFIX_AS_REFERENCE = /&#(?:x0*2060|0*8288);/i;
+/** The first character of a mark as files write it that cannot hold the character. */
+const REFERENCES = ['&#x2060;', '&#8288;'];
 const NUMBERED_ID = /["']bellhand-(\d+)["']/g;
 
 /** False when a text surely holds no mark of ours: a quick look before the careful one. */
 export function mayHoldMarks(text: string): boolean {
-  return text.indexOf(MARK_PREFIX) >= 0 || text.indexOf(ID_PREFIX) >= 0 || PREFIX_AS_REFERENCE.test(text);
+  return (
+    text.indexOf(MARK_PREFIX) >= 0 ||
+    text.indexOf(ID_PREFIX) >= 0 ||
+    REFERENCES.some((reference) => text.indexOf(reference) >= 0)
+  );
 }
 
 /** True when the `notations` element that opens at `start` is ours. */

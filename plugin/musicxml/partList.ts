@@ -1,7 +1,7 @@
 /** The part list at the head of a score: names, sounds and programs of its parts. */
 import { isHornPart, isHornSound } from './hornNames.ts';
 import type { ListedPart } from './score.ts';
-import type { Attributes } from './source.ts';
+import type { Attributes, ElementReader } from './source.ts';
 
 /** A listed part with what reading its notes needs. */
 export interface PartEntry extends ListedPart {
@@ -10,7 +10,7 @@ export interface PartEntry extends ListedPart {
 }
 
 /** Gathers the part list while it is parsed. */
-export class PartList {
+export class PartList implements ElementReader {
   readonly parts: PartEntry[] = [];
   private id = '';
   private names: string[] = [];
@@ -21,7 +21,6 @@ export class PartList {
   private instruments: string[] = [];
   private isNameDisplay = false;
 
-  /** @returns true when the element's text is wanted */
   open(name: string, attributes: Attributes): boolean {
     switch (name) {
       case 'score-part':
@@ -37,7 +36,8 @@ export class PartList {
         this.instruments.push(attributes.id ?? '');
         return false;
       case 'part-name-display':
-        this.isNameDisplay = true;
+      case 'part-abbreviation-display':
+        this.isNameDisplay = name === 'part-name-display';
         return false;
       case 'display-text':
         return this.isNameDisplay;
@@ -51,7 +51,7 @@ export class PartList {
     }
   }
 
-  close(name: string, text: string): void {
+  take(name: string, text: string): void {
     const value = text.trim();
     switch (name) {
       case 'part-name':
@@ -59,9 +59,6 @@ export class PartList {
         return;
       case 'display-text':
         this.displayed += text;
-        return;
-      case 'part-name-display':
-        this.isNameDisplay = false;
         return;
       case 'instrument-name':
         if (value !== '') this.instrumentNames.push(value);
@@ -72,10 +69,11 @@ export class PartList {
         return;
       case 'midi-program':
         this.programs.push(Number(value));
-        return;
-      case 'score-part':
-        this.parts.push(this.entry());
     }
+  }
+
+  endChild(name: string): void {
+    if (name === 'score-part') this.parts.push(this.entry());
   }
 
   private entry(): PartEntry {

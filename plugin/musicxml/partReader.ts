@@ -12,12 +12,13 @@ import { Clock } from './clock.ts';
 import { crookFromName } from './crookNames.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins } from './joins.ts';
+import { MoveReader } from './moveReader.ts';
 import { NoteReader } from './noteReader.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
-import { addToChord, type ColourClaim, type ReadNote, settleClaims } from './readNote.ts';
+import { addToChord, type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
 import type { HornPart, NotePlace, TranspositionOrigin } from './score.ts';
-import type { Attributes, Source } from './source.ts';
+import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
 
 const NO_JOINS: readonly Join[] = [];
@@ -25,6 +26,13 @@ const BLACK = /^#(?:FF)?000000$/i;
 
 /** How far a part is read: as a horn, for our own marks in it, or only to know when its tempos come. */
 export type Depth = 'horn' | 'marks' | 'tempos';
+
+/** The notes of one staff and voice, as far as they are read. */
+interface Line {
+  readonly staff: number;
+  readonly voice: string;
+  last: ReadNote | null;
+}
 
 export class PartReader {
   readonly entry: PartEntry;
@@ -44,11 +52,12 @@ export class PartReader {
   private rests: PassageRest[] = [];
   private measureNotes: ReadNote[] = [];
   private claims: ColourClaim[] = [];
-  private readonly lastHeads = new Map<string, ReadNote>();
+  private readonly lines = new Map<string, Line>();
+  private line: Line | null = null;
   private chordHead: ReadNote | null = null;
   private chordOnset = 0;
-  private child = '';
-  private moveTicks = 0;
+  private readonly move = new MoveReader();
+  private child: ElementReader | null = null;
   private origin: TranspositionOrigin | null = null;
 
   constructor(entry: PartEntry, depth: Depth, isConcertScore: boolean, source: Source, tempos: TempoMarks) {
@@ -68,74 +77,39 @@ export class PartReader {
     this.chordHead = null;
   }
 
-  /** Takes the start of a child of the measure; `tagName` is its name with any prefix. */
-  openChild(tagName: string, name: string, attributes: Attributes): void {
-    this.child = name;
+  /** Takes the start of a child of the measure; gives what reads its inside, or `null` when nothing there matters. */
+  openChild(name: string, attributes: Attributes): ElementReader | null {
+    this.child = null;
     switch (name) {
       case 'note':
-        this.note.begin(tagName, attributes);
-        return;
+        this.note.begin(attributes);
+        this.child = this.note;
+        break;
       case 'direction':
         this.direction.begin();
-        return;
+        this.child = this.direction;
+        break;
+      case 'attributes':
+        this.child = this.attributes;
+        break;
+      case 'backup':
+        this.move.begin(-1);
+        this.child = this.move;
+        break;
+      case 'forward':
+        this.move.begin(1);
+        this.child = this.move;
+        break;
       case 'sound':
         this.tempos.add(this.clock, 0, Number(attributes.tempo));
     }
-  }
-
-  /**
-   * Takes the start of an element further inside; `isInner` when it is not a child of the measure's child itself.
-   * @returns true when the element's text is wanted
-   */
-  open(name: string, attributes: Attributes, isInner: boolean): boolean {
-    switch (this.child) {
-      case 'note':
-        return this.note.open(name, attributes, !isInner);
-      case 'direction':
-        return this.direction.open(name, attributes);
-      case 'attributes':
-        return this.attributes.open(name, attributes);
-      case 'backup':
-      case 'forward':
-        return name === 'duration';
-      default:
-        return false;
-    }
-  }
-
-  close(name: string, text: string, isInner: boolean): void {
-    switch (this.child) {
-      case 'note':
-        this.note.close(name, text, !isInner);
-        return;
-      case 'direction':
-        this.direction.close(name, text);
-        return;
-      case 'attributes':
-        this.attributes.close(name, text);
-        return;
-      case 'backup':
-      case 'forward':
-        if (name === 'duration') this.moveTicks = Number(text) || 0;
-    }
+    return this.child;
   }
 
   closeChild(): void {
-    switch (this.child) {
-      case 'note':
-        this.finishNote();
-        break;
-      case 'direction':
-        this.finishDirection();
-        break;
-      case 'backup':
-        this.clock.move(-this.moveTicks);
-        break;
-      case 'forward':
-        this.clock.move(this.moveTicks);
-    }
-    this.child = '';
-    this.moveTicks = 0;
+    if (this.child === this.note) this.finishNote();
+    else if (this.child === this.direction) this.finishDirection();
+    else if (this.child === this.move) this.clock.move(this.move.ticks);
   }
 
   endMeasure(): void {
@@ -148,9 +122,9 @@ export class PartReader {
     for (const read of inPlayingOrder(this.measureNotes, ({ note }) => note.onsetQuarters)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
-      this.places.push(read.place);
-      read.note.chordHead = read.head.note.index;
-      if (read.head === read) this.link(read);
+      this.places.push(read);
+      read.note.chordHead = headOf(read).note.index;
+      if (read.head === null) this.link(read);
     }
     this.measureNotes = [];
   }
@@ -159,7 +133,8 @@ export class PartReader {
   finish(): HornPart {
     this.joins.resolve();
     const { id, name, isHorn } = this.entry;
-    const from = this.origin ?? this.transpositionAt(1, 0).origin;
+    if (this.origin === null) this.transpositionAt(1, 0);
+    const from = this.origin ?? 'nowhere';
     return {
       id,
       name,
@@ -198,8 +173,7 @@ export class PartReader {
     const head = note.isChord ? this.chordHead : null;
     const staff = note.staff === null ? (head?.note.staff ?? 1) : Number(note.staff) || 1;
     const onsetQuarters = clock.measureStart + onset;
-    const { transposition, written, origin } = this.transpositionAt(staff, onsetQuarters, pitch);
-    if (this.origin === null) this.origin = origin;
+    const transposition = this.transpositionAt(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
     const read: ReadNote = {
       note: {
@@ -214,29 +188,23 @@ export class PartReader {
         voice: note.voice ?? head?.note.voice ?? '1',
         chordRank: 0,
         chordHead: 0,
-        written,
+        written: this.writtenAt(pitch, staff, onsetQuarters, transposition),
         transposition,
         clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
         sign: note.sign,
         joins: NO_JOINS,
         userColour: isColoured || (note.noteheadColour !== null && !BLACK.test(note.noteheadColour)),
       },
-      place: {
-        start: note.start,
-        chordStart: head ? head.place.start : note.start,
-        attributesAt: note.attributesAt,
-        notationsAt: note.notationsAt,
-        hasColour: note.colour !== null,
-        voice: note.voice,
-        staff: note.staff,
-      },
-      head: undefined as unknown as ReadNote,
+      start: note.start,
+      notationsAt: note.notationsAt,
+      hasColour: note.colour !== null,
+      statesVoice: note.voice !== null,
+      statesStaff: note.staff !== null,
+      head: null,
       members: null,
       next: null,
       ownSign: note.sign,
-      colour: note.colour,
     };
-    read.head = read;
     this.measureNotes.push(read);
     if (head) addToChord(head, read);
     else this.chordHead = read;
@@ -281,29 +249,40 @@ export class PartReader {
   }
 
   private link(head: ReadNote): void {
-    const line = `${head.note.staff}/${head.note.voice}`;
-    const last = this.lastHeads.get(line);
-    if (last) last.next = head;
-    this.lastHeads.set(line, head);
+    const { staff, voice } = head.note;
+    let line = this.line;
+    if (line === null || line.staff !== staff || line.voice !== voice) {
+      const name = `${staff}/${voice}`;
+      line = this.lines.get(name) ?? { staff, voice, last: null };
+      this.lines.set(name, line);
+      this.line = line;
+    }
+    if (line.last) line.last.next = head;
+    line.last = head;
   }
 
-  /** The transposition that holds, and the pitch as the horn's own part would print it. */
-  private transpositionAt(
+  private transpositionAt(staff: number, onsetQuarters: number): Transposition | null {
+    const stated = this.attributes.stated.at(staff, onsetQuarters);
+    const forPart = this.isConcertScore ? this.attributes.forPart.at(staff, onsetQuarters) : null;
+    const named = this.named.ok ? this.named.transposition : null;
+    const found = this.isConcertScore ? (forPart ?? named ?? CONCERT_PITCH) : (stated ?? named);
+    if (this.origin === null) {
+      if (this.isConcertScore ? forPart : stated) this.origin = 'stated';
+      else this.origin = named ? 'name' : this.isConcertScore ? 'concert-score' : 'nowhere';
+    }
+    return found;
+  }
+
+  /** The pitch as the horn's own part prints it. */
+  private writtenAt(
+    pitch: Pitch,
     staff: number,
     onsetQuarters: number,
-    pitch: Pitch = { step: 'C', alter: 0, octave: 4 },
-  ): { transposition: Transposition | null; written: Pitch; origin: TranspositionOrigin } {
+    transposition: Transposition | null,
+  ): Pitch {
+    if (!this.isConcertScore || transposition === null) return pitch;
     const stated = this.attributes.stated.at(staff, onsetQuarters);
-    const named = this.named.ok ? this.named.transposition : null;
-    if (this.isConcertScore) {
-      const sounding = stated ? soundingPitch(pitch, stated) : pitch;
-      const forPart = this.attributes.forPart.at(staff, onsetQuarters);
-      const transposition = forPart ?? named ?? CONCERT_PITCH;
-      const origin = forPart ? 'stated' : named ? 'name' : 'concert-score';
-      return { transposition, written: writtenPitch(sounding, transposition), origin };
-    }
-    const origin = stated ? 'stated' : named ? 'name' : 'nowhere';
-    return { transposition: stated ?? named, written: pitch, origin };
+    return writtenPitch(stated ? soundingPitch(pitch, stated) : pitch, transposition);
   }
 
   private transpositionNote(from: TranspositionOrigin): string | null {

@@ -5,19 +5,22 @@ import { isOwnColour } from './ownMarks.ts';
 import type { NotePlace, Span } from './score.ts';
 
 /** A note of a part that is still being read. */
-export interface ReadNote {
+export interface ReadNote extends NotePlace {
   readonly note: { -readonly [field in keyof PassageNote]: PassageNote[field] };
-  readonly place: { -readonly [field in keyof NotePlace]: NotePlace[field] };
-  /** The first printed note of its chord: itself when single. */
-  head: ReadNote;
+  hasColour: boolean;
+  /** The first printed note of its chord, or `null` when it is that note itself. */
+  head: ReadNote | null;
   /** Of a head: every note of the chord in the order printed, or `null` when single. */
   members: ReadNote[] | null;
   /** Of a head: the next head of its staff and voice. */
   next: ReadNote | null;
   /** The sign printed at this very note. */
   readonly ownSign: HandSign | null;
-  /** The note's colour as the text has it. */
-  readonly colour: string | null;
+}
+
+/** The first printed note of a note's chord. */
+export function headOf(read: ReadNote): ReadNote {
+  return read.head ?? read;
 }
 
 /** Adds a note to the chord of `head`: top note first in rank, one sign for all unless several have their own. */
@@ -61,29 +64,40 @@ export function settleClaims(
 ): Span[] {
   const spans: Span[] = [];
   for (const claim of claims) {
-    for (const { note, place, colour, head } of notes) {
-      if (!place.hasColour || colour === null || !isOwnColour(colour) || head.place.start < claim.offset)
-        continue;
-      if (note.staff !== claim.staff || (claim.voice !== null && note.voice !== claim.voice)) continue;
-      if (note.chordRank !== claim.rank || Math.abs(note.onsetQuarters - claim.onsetQuarters) > 1e-6)
-        continue;
-      const span = attributeSpan(text, place.attributesAt, 'color');
-      if (!span) continue;
-      spans.push(span);
-      place.hasColour = false;
-      note.userColour = false;
+    for (const read of notes) {
+      if (!isClaimed(read, claim)) continue;
+      const attribute = findAttribute(text, read.start, 'color');
+      if (!attribute || !isOwnColour(attribute.value)) continue;
+      spans.push(attribute.span);
+      read.hasColour = false;
+      read.note.userColour = false;
       break;
     }
   }
   return spans;
 }
 
-/** Where an attribute stands, with the white space before it, in the tag whose attributes begin at `offset`. */
-function attributeSpan(text: string, offset: number, name: string): Span | null {
-  const attribute = /\s+([^\s=>/]+)\s*=\s*(?:"[^"]*"|'[^']*')/y;
+function isClaimed(read: ReadNote, claim: ColourClaim): boolean {
+  const { note } = read;
+  return (
+    read.hasColour &&
+    headOf(read).start > claim.offset &&
+    note.staff === claim.staff &&
+    (claim.voice === null || note.voice === claim.voice) &&
+    note.chordRank === claim.rank &&
+    Math.abs(note.onsetQuarters - claim.onsetQuarters) < 1e-6
+  );
+}
+
+/** The value of an attribute, and where it stands with the white space before it, in the tag that begins at `offset`. */
+function findAttribute(text: string, offset: number, name: string): { value: string; span: Span } | null {
+  const attribute = /\s+([^\s=>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
+  while (!/[\s>]/.test(text[offset] ?? '>')) offset += 1;
   attribute.lastIndex = offset;
   for (let match = attribute.exec(text); match; match = attribute.exec(text)) {
-    if (match[1] === name) return { start: match.index, end: attribute.lastIndex };
+    if (match[1] === name) {
+      return { value: match[2] ?? match[3] ?? '', span: { start: match.index, end: attribute.lastIndex } };
+    }
   }
   return null;
 }

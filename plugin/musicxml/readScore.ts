@@ -5,7 +5,7 @@ import { type PartEntry, PartList } from './partList.ts';
 import { PartReader } from './partReader.ts';
 import type { Score, Span } from './score.ts';
 import { ScoreError } from './scoreError.ts';
-import type { Attributes, Source } from './source.ts';
+import type { Attributes, ElementReader, Source } from './source.ts';
 import { TempoMarks } from './tempoMarks.ts';
 import { xmlFault } from './xmlFault.ts';
 
@@ -41,10 +41,14 @@ class ScoreReader implements Source {
   /** The child of the root that is open. */
   private section = '';
   private reader: PartReader | null = null;
+  /** What reads the inside of the element open at `innerDepth`. */
+  private inner: ElementReader | null = null;
+  private innerDepth = 0;
   private measureIndex = -1;
   private measure = '';
   private isTaking = false;
-  private taken = '';
+  private takenFrom = 0;
+  private readonly entities: { [name: string]: string } = {};
 
   constructor(text: string, options: ReadOptions) {
     this.text = text;
@@ -68,9 +72,6 @@ class ScoreReader implements Source {
     parser.on('doctype', (doctype) => this.defineEntities(doctype));
     parser.on('opentag', (tag) => this.open(tag.name, tag.attributes as Attributes));
     parser.on('closetag', (tag) => this.close(tag.name));
-    parser.on('cdata', (text) => {
-      if (this.isTaking) this.taken += text;
-    });
     parser.write(this.text).close();
     this.findWanted();
     const horns = [];
@@ -85,34 +86,33 @@ class ScoreReader implements Source {
 
   private open(tagName: string, attributes: Attributes): void {
     const depth = this.depth++;
-    if (depth === 0) {
-      this.openRoot(tagName);
-      return;
+    if (this.inner !== null) {
+      const isChild = depth === this.innerDepth + 1;
+      if (this.inner.open(this.localName(tagName), attributes, isChild)) this.startTaking();
+    } else if (depth === 0) this.openRoot(tagName);
+    else if (depth === 1) this.openSection(this.localName(tagName), attributes);
+    else if (depth === 2) this.openSecond(this.localName(tagName), attributes);
+    else if (depth === 3 && this.reader !== null) {
+      this.inner = this.reader.openChild(this.localName(tagName), attributes);
+      this.innerDepth = 3;
     }
-    const name = this.localName(tagName);
-    if (depth === 1) this.openSection(name, attributes);
-    else if (this.reader !== null && depth > 2) {
-      if (depth === 3) this.reader.openChild(tagName, name, attributes);
-      else if (this.reader.open(name, attributes, depth > 4)) this.startTaking();
-    } else if (this.section === 'part-list') {
-      if (this.partList.open(name, attributes)) this.startTaking();
-    } else if (depth === 2) this.openSecond(name, attributes);
   }
 
   private close(tagName: string): void {
     const depth = --this.depth;
-    const text = this.isTaking ? this.endTaking() : '';
-    if (depth === 0) return;
-    if (this.reader !== null && depth > 2) {
-      if (depth === 3) this.reader.closeChild();
-      else this.reader.close(this.localName(tagName), text, depth > 4);
-    } else if (this.section === 'part-list') {
-      this.partList.close(this.localName(tagName), text);
-    } else if (this.reader !== null && depth === 2) {
+    if (this.inner !== null) {
+      if (depth > this.innerDepth) {
+        if (this.isTaking) this.inner.take(this.localName(tagName), this.endTaking());
+        if (depth === this.innerDepth + 1) this.inner.endChild(this.localName(tagName));
+        return;
+      }
+      this.inner = null;
+      if (depth === 3) this.reader?.closeChild();
+    }
+    if (depth === 2 && this.reader !== null) {
       this.reader.endMeasure();
       if (this.isTimewise) this.reader = null;
-    }
-    if (depth === 1) {
+    } else if (depth === 1) {
       this.reader = null;
       this.section = '';
     }
@@ -135,7 +135,10 @@ class ScoreReader implements Source {
 
   private openSection(name: string, attributes: Attributes): void {
     this.section = name;
-    if (name === 'part' && !this.isTimewise) {
+    if (name === 'part-list') {
+      this.inner = this.partList;
+      this.innerDepth = 1;
+    } else if (name === 'part' && !this.isTimewise) {
       this.reader = this.readerOf(attributes.id ?? '');
       this.measureIndex = -1;
     } else if (name === 'measure' && this.isTimewise) {
@@ -200,28 +203,41 @@ class ScoreReader implements Source {
     return tagName.indexOf(this.prefix) === 0 ? tagName.slice(this.prefix.length) : '';
   }
 
-  // Text is handed over only where it is wanted: the parser is quicker when nobody listens.
+  // Text is cut out of the source where it is wanted: cheaper than listening to all of it.
   private startTaking(): void {
     this.isTaking = true;
-    this.taken = '';
-    this.parser.on('text', this.take);
+    this.takenFrom = this.parser.position;
   }
-
-  private readonly take = (text: string): void => {
-    this.taken += text;
-  };
 
   private endTaking(): string {
     this.isTaking = false;
-    this.parser.off('text');
-    return this.taken;
+    const end = this.tagStart();
+    if (end <= this.takenFrom) return '';
+    const raw = this.text.slice(this.takenFrom, end);
+    return /[&<\r]/.test(raw) ? this.plainText(raw) : raw;
+  }
+
+  /** The characters that a stretch of content stands for: references, CDATA, comments and line ends resolved. */
+  private plainText(raw: string): string {
+    const parser = new SaxesParser({ fragment: true });
+    let text = '';
+    const take = (piece: string) => {
+      text += piece;
+    };
+    parser.on('error', () => {});
+    parser.on('text', take);
+    parser.on('cdata', take);
+    for (const entity in this.entities) parser.ENTITIES[entity] = this.entities[entity]!;
+    parser.write(raw).close();
+    return text;
   }
 
   /** Entities that the document declares itself; the parser knows only XML's own five. */
   private defineEntities(doctype: string): void {
     const declaration = /<!ENTITY\s+([^\s%"'<>]+)\s+(?:"([^"<&%]*)"|'([^'<&%]*)')\s*>/g;
     for (let match = declaration.exec(doctype); match; match = declaration.exec(doctype)) {
-      this.parser.ENTITIES[match[1]!] = match[2] ?? match[3] ?? '';
+      this.entities[match[1]!] = match[2] ?? match[3] ?? '';
+      this.parser.ENTITIES[match[1]!] = this.entities[match[1]!]!;
     }
   }
 }

@@ -28,17 +28,13 @@ export interface HornPart extends ListedPart {
 export interface NotePlace {
   /** The `<` of its own element. */
   readonly start: number;
-  /** The `<` of the first note of its chord. */
-  readonly chordStart: number;
-  /** Directly after the element's name, where an attribute may go. */
-  readonly attributesAt: number;
   /** Directly after the last child that comes before lyrics, where another `notations` may go. */
   readonly notationsAt: number;
   /** True when the element has a `color` attribute that is not ours. */
   readonly hasColour: boolean;
-  /** `voice` and `staff` as the note itself states them, `null` where it does not. */
-  readonly voice: string | null;
-  readonly staff: string | null;
+  /** True when the note itself states its voice, and its staff. */
+  readonly statesVoice: boolean;
+  readonly statesStaff: boolean;
 }
 
 /** A stretch of the text; `end` is excluded. */

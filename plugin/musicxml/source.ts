@@ -15,3 +15,16 @@ export interface Source {
 
 /** Attributes of an element, as the parser gives them. */
 export type Attributes = { readonly [name: string]: string | undefined };
+
+/** Something that reads what is inside one element. */
+export interface ElementReader {
+  /**
+   * Takes the start of an element inside; `isChild` when it is a direct child.
+   * @returns true when its text is wanted
+   */
+  open(name: string, attributes: Attributes, isChild: boolean): boolean;
+  /** Takes the text of the element opened last, which was wanted. */
+  take(name: string, text: string): void;
+  /** Takes the end of a direct child. */
+  endChild(name: string): void;
+}

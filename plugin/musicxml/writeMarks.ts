@@ -44,12 +44,17 @@ export function clearMarks(text: string): string {
 /** A change at one offset: what is there until `end` gives way to `text`. */
 interface Edit extends Span {
   readonly text: string;
+  /** The order edits were made in. */
+  readonly order: number;
 }
+
+/** Small, upright, plain: read well over the staff in a trial. */
+const MARK_FONT = ' font-size="8" font-style="normal" font-weight="normal"';
 
 class MarkWriter {
   private readonly score: Score;
   private readonly options: WriteOptions;
-  private readonly edits: Edit[];
+  private readonly edits: Edit[] = [];
   private readonly usedIds: Set<number>;
   private readonly lineEnd: string;
   private lastId = 0;
@@ -57,9 +62,10 @@ class MarkWriter {
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
     this.options = options;
-    this.edits = score.ownSpans.map(({ start, end }) => ({ start, end, text: '' }));
     this.usedIds = foreignIdNumbers(score.text, score.ownSpans);
     this.lineEnd = lineEndOf(score.text);
+    for (const { start, end } of score.ownSpans)
+      this.edits.push({ start, end, text: '', order: this.edits.length });
   }
 
   addPart({ partId, marks, additions = [] }: PartMarks): void {
@@ -72,12 +78,10 @@ class MarkWriter {
   write(): string {
     const { text } = this.score;
     // At one offset what is put in comes before what is taken out, and in the order it was added.
-    const order = this.edits
-      .map((edit, i) => ({ edit, i }))
-      .sort((a, b) => a.edit.start - b.edit.start || a.edit.end - b.edit.end || a.i - b.i);
+    this.edits.sort((a, b) => a.start - b.start || a.end - b.end || a.order - b.order);
     const pieces: string[] = [];
     let done = 0;
-    for (const { edit } of order) {
+    for (const edit of this.edits) {
       if (edit.start > done) pieces.push(text.slice(done, edit.start));
       pieces.push(edit.text);
       if (edit.end > done) done = edit.end;
@@ -90,56 +94,48 @@ class MarkWriter {
     const place = placeOf(horn, noteIndex);
     const rank = horn.passage.notes[noteIndex]!.chordRank;
     const colours = colour !== null && !place.hasColour;
-    if (colours) this.insert(place.attributesAt, ` color="${colour}"`);
     if (lines.length > 0 || colours) {
-      this.insertDirection(
-        place,
-        markText(lines, colours ? rank : null),
-        ' font-size="8" font-style="normal" font-weight="normal"',
-      );
+      this.insertDirection(horn, noteIndex, markText(lines, colours ? rank : null), MARK_FONT);
     }
+    if (colours) this.insert(place.start + `<${this.score.prefix}note`.length, ` color="${colour}"`);
     if (this.options.fingerings && valves !== null) {
-      this.insertNotations(place, this.element('fingering', escapeText(MARK_PREFIX + valves)));
+      const { prefix } = this.score;
+      this.insertNotations(
+        place,
+        `<${prefix}fingering>${escapeText(MARK_PREFIX + valves)}</${prefix}fingering>`,
+      );
     }
   }
 
   private add(horn: HornPart, addition: Addition): void {
     const place = placeOf(horn, addition.noteIndex);
-    if (addition.kind === 'word') this.insertDirection(place, markText([addition.text], null), '');
-    else this.insertNotations(place, `<${this.score.prefix}stopped/>`);
+    if (addition.kind === 'word') {
+      this.insertDirection(horn, addition.noteIndex, markText([addition.text], null), '');
+    } else this.insertNotations(place, `<${this.score.prefix}stopped/>`);
   }
 
-  private insertDirection(place: NotePlace, words: string, font: string): void {
-    const text = escapeText(words).replace(/\n/g, this.lineEnd);
-    const children = [this.element('direction-type', this.element('words', text, font))];
-    if (place.voice !== null) children.push(this.element('voice', escapeText(place.voice)));
-    if (place.staff !== null) children.push(this.element('staff', escapeText(place.staff)));
-    const direction = this.element(
-      'direction',
-      children.join(''),
-      ` id="${this.nextId()}" placement="above"`,
-    );
-    this.insert(place.chordStart, direction + indentBefore(this.score.text, place.chordStart));
+  private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
+    const { prefix: p, text } = this.score;
+    const note = horn.passage.notes[noteIndex]!;
+    const { statesVoice, statesStaff } = horn.places[noteIndex]!;
+    const { start } = horn.places[note.chordHead]!;
+    const content = escapeText(words).replace(/\n/g, this.lineEnd);
+    const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
+    const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
+    const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
+    const direction = `<${p}direction id="${this.nextId()}" placement="above">${type}${voice}${staff}</${p}direction>`;
+    this.insert(start, direction + indentBefore(text, start));
   }
 
   private insertNotations(place: NotePlace, technical: string): void {
-    const { text } = this.score;
-    const indent = indentBefore(text, text.indexOf('<', text.indexOf('>', place.attributesAt)));
-    const notations = this.element(
-      'notations',
-      this.element('technical', technical),
-      ` id="${this.nextId()}"`,
-    );
-    this.insert(place.notationsAt, indent + notations);
-  }
-
-  private element(name: string, content: string, attributes = ''): string {
-    const tag = this.score.prefix + name;
-    return `<${tag}${attributes}>${content}</${tag}>`;
+    const { prefix: p, text } = this.score;
+    const indent = indentBefore(text, text.indexOf('<', place.start + 1));
+    const open = `<${p}notations id="${this.nextId()}"><${p}technical>`;
+    this.insert(place.notationsAt, `${indent}${open}${technical}</${p}technical></${p}notations>`);
   }
 
   private insert(at: number, text: string): void {
-    this.edits.push({ start: at, end: at, text });
+    this.edits.push({ start: at, end: at, text, order: this.edits.length });
   }
 
   private nextId(): string {
@@ -158,5 +154,5 @@ function placeOf(horn: HornPart, noteIndex: number): NotePlace {
 }
 
 function escapeText(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+  return /[&<>]/.test(text) ? text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;') : text;
 }
