@@ -1,8 +1,9 @@
 /** Builds what is shipped: the editor's plugin folder `dist/bellhand/` and the command line `dist/bellhand.js`. */
-import { chmod, cp, mkdir, readdir, rm, stat } from 'node:fs/promises';
+import { chmod, cp, mkdir, readdir, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
+import { withPlainParameters } from './engineParameters.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const EDITOR = join(ROOT, 'plugin/editor');
@@ -15,19 +16,24 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   const script = join(folder, 'bellhand.js');
-  await build({
+  const bundled = await build({
     entryPoints: [join(EDITOR, 'main.ts')],
-    outfile: script,
     bundle: true,
     format: 'iife',
     globalName: 'Bellhand',
     target: 'es2016',
-    minify: true,
-    // The engine reads the escapes everywhere; raw characters only where the file's encoding is guessed right.
-    charset: 'ascii',
+    inject: [join(EDITOR, 'engineWeakMap.ts')],
     legalComments: 'none',
     logLevel: 'warning',
+    write: false,
   });
+  const { code } = await transform(withPlainParameters(bundled.outputFiles[0]!.text), {
+    minify: true,
+    target: 'es2016',
+    // The engine reads escapes everywhere; raw characters only where it guesses the file's encoding.
+    charset: 'ascii',
+  });
+  await writeFile(script, code);
   const { size } = await stat(script);
   if (size > PLUGIN_SCRIPT_LIMIT) {
     throw new Error(

@@ -1,13 +1,7 @@
 /** A passage made from the host's score itself, where its plugin interface tells enough: 3.5 and later. */
 
 import { isOurMark } from '../../core/annotation.ts';
-import type {
-  HandSign,
-  PassageNote,
-  PassageRest,
-  PassageTempo,
-  PassageWord,
-} from '../../core/passage.ts';
+import type { HandSign, PassageNote, PassageRest, PassageTempo, PassageWord } from '../../core/passage.ts';
 import { Joins } from '../musicxml/joins.ts';
 import { addToChord, type ReadNote } from '../musicxml/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';
@@ -114,7 +108,6 @@ function chordOf(
       members: null,
       next: null,
       ownSign: sign,
-      colour: null,
     };
   });
   const head = members[0]!;

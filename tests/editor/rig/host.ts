@@ -25,7 +25,11 @@ export const HOST = programNamed('mscore3', 'musescore3');
 export function skipLoudly(what: string, how: string): void {
   console.warn(`\n  SKIPPED: ${what}. To run them: ${how}\n`);
 }
-if (!HOST) skipLoudly('tests in the real editor, which is not installed', 'apt-get install --no-install-recommends musescore3');
+if (!HOST)
+  skipLoudly(
+    'tests in the real editor, which is not installed',
+    'apt-get install --no-install-recommends musescore3',
+  );
 
 /** One thing to do in the editor. */
 export type Step =
@@ -133,7 +137,8 @@ export async function pictureOf(score: string, resolution = 130): Promise<string
 export async function differingPixels(one: string, other: string): Promise<number> {
   const compared = spawnSync('compare', ['-metric', 'AE', one, other, 'null:'], { encoding: 'utf8' });
   const count = Number.parseFloat(compared.stderr);
-  if (compared.status === null || compared.status > 1 || Number.isNaN(count)) throw new Error(`compare: ${compared.stderr}`);
+  if (compared.status === null || compared.status > 1 || Number.isNaN(count))
+    throw new Error(`compare: ${compared.stderr}`);
   return count;
 }
 

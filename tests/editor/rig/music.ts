@@ -68,7 +68,26 @@ export function scoreOf(
 
 /** A long part of stopped quarters that climbs up and down the stoppable range. */
 export function longPart(notes: number): string {
-  const names = ['C4', 'D4', 'E4', 'F4', 'G4', 'A4', 'B4', 'C5', 'D5', 'E5', 'F5', 'E5', 'D5', 'C5', 'B4', 'A4', 'G4', 'F4'];
+  const names = [
+    'C4',
+    'D4',
+    'E4',
+    'F4',
+    'G4',
+    'A4',
+    'B4',
+    'C5',
+    'D5',
+    'E5',
+    'F5',
+    'E5',
+    'D5',
+    'C5',
+    'B4',
+    'A4',
+    'G4',
+    'F4',
+  ];
   const bars = Array.from({ length: notes / 4 }, (_, b) =>
     [0, 1, 2, 3].map((k) => stopped(names[(4 * b + k) % names.length]!)),
   );
