@@ -17,6 +17,9 @@ export class Joins {
   private readonly slurs: Pair[] = [];
   private readonly direct: (Pair & { readonly kind: JoinKind })[] = [];
   private readonly bends: ReadNote[] = [];
+  private openSlurs = 0;
+  private isLinking = false;
+  private wasLinking = false;
 
   /** Takes what one note says of its joins. */
   take(
@@ -30,12 +33,22 @@ export class Joins {
     if (startsTie) this.open.set(tieLabel(note), note);
     for (const end of ends) if (!end.isStart) this.stop(end.kind, end.label, note);
     for (const end of ends) if (end.isStart) this.start(end.kind, end.label, note);
-    if (hasBend) this.bends.push(note);
+    if (hasBend) {
+      this.bends.push(note);
+      this.isLinking = true;
+    }
   }
 
-  /** Forgets stops whose start never came. */
-  endMeasure(): void {
+  /**
+   * Forgets stops whose start never came.
+   * @returns true when the notes of the measure, and the first of the next, must be linked to those before them
+   */
+  endMeasure(): boolean {
     if (this.early.size > 0) this.early.clear();
+    const isNeeded = this.isLinking || this.wasLinking;
+    this.wasLinking = this.isLinking;
+    this.isLinking = this.openSlurs > 0;
+    return isNeeded;
   }
 
   /** Writes the joins into the notes. */
@@ -51,11 +64,13 @@ export class Joins {
   }
 
   private start(kind: JoinKind, label: string, note: ReadNote): void {
+    if (kind === 'slur') this.isLinking = true;
     const to = this.early.get(label);
     if (to && to.note.onsetQuarters > note.note.onsetQuarters) {
       this.early.delete(label);
       this.join(kind, note, to);
     } else {
+      if (kind === 'slur' && !this.open.has(label)) this.openSlurs += 1;
       this.open.set(label, note);
     }
   }
@@ -64,6 +79,7 @@ export class Joins {
     const from = this.open.get(label);
     if (from && from !== note && from.note.onsetQuarters <= note.note.onsetQuarters) {
       this.open.delete(label);
+      if (kind === 'slur') this.openSlurs -= 1;
       this.join(kind, from, note);
     } else {
       this.early.set(label, note);

@@ -41,7 +41,6 @@ export function isOwnColour(colour: string): boolean {
 /** The numbers of ids like ours that stand outside our own marks and must not be used again. */
 export function foreignIdNumbers(text: string, ownSpans: readonly Span[]): Set<number> {
   const numbers = new Set<number>();
-  if (text.indexOf(ID_PREFIX) < 0) return numbers;
   let next = 0;
   NUMBERED_ID.lastIndex = 0;
   for (let match = NUMBERED_ID.exec(text); match; match = NUMBERED_ID.exec(text)) {

@@ -13,11 +13,12 @@ import { crookFromName } from './crookNames.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins } from './joins.ts';
 import { MoveReader } from './moveReader.ts';
+import { NotePlaces } from './notePlaces.ts';
 import { NoteReader } from './noteReader.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
 import { addToChord, type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
-import type { HornPart, NotePlace, TranspositionOrigin } from './score.ts';
+import type { HornPart, TranspositionOrigin } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
 
@@ -47,7 +48,7 @@ export class PartReader {
   private readonly joins = new Joins();
   private readonly named: ReturnType<typeof crookFromName>;
   private notes: PassageNote[] = [];
-  private places: NotePlace[] = [];
+  private readonly places = new NotePlaces();
   private words: PassageWord[] = [];
   private rests: PassageRest[] = [];
   private measureNotes: ReadNote[] = [];
@@ -114,7 +115,7 @@ export class PartReader {
 
   endMeasure(): void {
     this.clock.endMeasure();
-    this.joins.endMeasure();
+    const isLinked = this.joins.endMeasure();
     if (this.claims.length > 0) {
       this.source.ownSpans.push(...settleClaims(this.claims, this.measureNotes, this.source.text));
       this.claims = [];
@@ -122,9 +123,9 @@ export class PartReader {
     for (const read of inPlayingOrder(this.measureNotes, ({ note }) => note.onsetQuarters)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
-      this.places.push(read);
+      this.places.add(read);
       read.note.chordHead = headOf(read).note.index;
-      if (read.head === null) this.link(read);
+      if (read.head === null) this.extendLine(read, isLinked);
     }
     this.measureNotes = [];
   }
@@ -248,7 +249,8 @@ export class PartReader {
     }
   }
 
-  private link(head: ReadNote): void {
+  /** Notes are linked only where a join needs it, so that the others need not be kept. */
+  private extendLine(head: ReadNote, isLinked: boolean): void {
     const { staff, voice } = head.note;
     let line = this.line;
     if (line === null || line.staff !== staff || line.voice !== voice) {
@@ -257,7 +259,7 @@ export class PartReader {
       this.lines.set(name, line);
       this.line = line;
     }
-    if (line.last) line.last.next = head;
+    if (isLinked && line.last) line.last.next = head;
     line.last = head;
   }
 

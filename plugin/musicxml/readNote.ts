@@ -1,8 +1,9 @@
 /** Notes while their part is being read: chords, signs that rule a chord, and colours that earlier marks of ours gave. */
 import type { HandSign, PassageNote } from '../../core/passage.ts';
 import { pitchCents } from '../../core/pitch.ts';
+import type { NotePlace } from './notePlaces.ts';
 import { isOwnColour } from './ownMarks.ts';
-import type { NotePlace, Span } from './score.ts';
+import type { Span } from './score.ts';
 
 /** A note of a part that is still being read. */
 export interface ReadNote extends NotePlace {

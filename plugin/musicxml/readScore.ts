@@ -9,6 +9,11 @@ import type { Attributes, ElementReader, Source } from './source.ts';
 import { TempoMarks } from './tempoMarks.ts';
 import { xmlFault } from './xmlFault.ts';
 
+const LESS_THAN = 60;
+const SLASH = 47;
+const AMPERSAND = 38;
+const CARRIAGE_RETURN = 13;
+
 export interface ReadOptions {
   /** Parts to read as horns in place of those that look like horns: ids, names or places in the score from 1. */
   readonly parts?: readonly string[];
@@ -81,7 +86,8 @@ class ScoreReader implements Source {
     }
     this.ownSpans.sort((a, b) => a.start - b.start);
     const parts = partList.parts.map(({ id, name, isHorn }) => ({ id, name, isHorn }));
-    return { text: this.text, parts, horns, ownSpans: this.ownSpans, prefix: this.prefix };
+    const { text, ownSpans, mayHoldMarks, prefix } = this;
+    return { text, parts, horns, ownSpans, mayHoldMarks, prefix };
   }
 
   private open(tagName: string, attributes: Attributes): void {
@@ -211,10 +217,15 @@ class ScoreReader implements Source {
 
   private endTaking(): string {
     this.isTaking = false;
+    const { text, takenFrom } = this;
+    for (let at = takenFrom; ; at++) {
+      const code = text.charCodeAt(at);
+      if (code === LESS_THAN && text.charCodeAt(at + 1) === SLASH) return text.slice(takenFrom, at);
+      if (code === LESS_THAN || code === AMPERSAND || code === CARRIAGE_RETURN || at > this.parser.position)
+        break;
+    }
     const end = this.tagStart();
-    if (end <= this.takenFrom) return '';
-    const raw = this.text.slice(this.takenFrom, end);
-    return /[&<\r]/.test(raw) ? this.plainText(raw) : raw;
+    return end <= takenFrom ? '' : this.plainText(text.slice(takenFrom, end));
   }
 
   /** The characters that a stretch of content stands for: references, CDATA, comments and line ends resolved. */

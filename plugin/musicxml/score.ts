@@ -1,5 +1,6 @@
 /** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
 import type { Passage } from '../../core/passage.ts';
+import type { NotePlaces } from './notePlaces.ts';
 
 /** A part as the score lists it. */
 export interface ListedPart {
@@ -20,21 +21,8 @@ export interface HornPart extends ListedPart {
   readonly transpositionFrom: TranspositionOrigin;
   /** One sentence for the user where the transposition is not simply stated, else `null`. */
   readonly transpositionNote: string | null;
-  /** By note index: where the note stands in `Score.text`. */
-  readonly places: readonly NotePlace[];
-}
-
-/** Where a note stands in the text, in UTF-16 code units from the start. */
-export interface NotePlace {
-  /** The `<` of its own element. */
-  readonly start: number;
-  /** Directly after the last child that comes before lyrics, where another `notations` may go. */
-  readonly notationsAt: number;
-  /** True when the element has a `color` attribute that is not ours. */
-  readonly hasColour: boolean;
-  /** True when the note itself states its voice, and its staff. */
-  readonly statesVoice: boolean;
-  readonly statesStaff: boolean;
+  /** Where its notes stand in `Score.text`. */
+  readonly places: NotePlaces;
 }
 
 /** A stretch of the text; `end` is excluded. */
@@ -52,6 +40,8 @@ export interface Score {
   readonly horns: readonly HornPart[];
   /** What earlier runs have put into the text, in text order: without these spans it is as its author left it. */
   readonly ownSpans: readonly Span[];
+  /** False when the text surely holds nothing that looks like ours. */
+  readonly mayHoldMarks: boolean;
   /** The namespace prefix of MusicXML's own elements with its colon, or an empty text. */
   readonly prefix: string;
 }

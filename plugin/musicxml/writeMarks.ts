@@ -1,8 +1,9 @@
 /** Writes marks into a score's text, and takes them out again, without touching anything else. */
 import { MARK_PREFIX, type Mark, markText } from '../../core/annotation.ts';
+import type { NotePlace } from './notePlaces.ts';
 import { foreignIdNumbers, ID_PREFIX } from './ownMarks.ts';
 import { readScore } from './readScore.ts';
-import type { HornPart, NotePlace, Score, Span } from './score.ts';
+import type { HornPart, Score, Span } from './score.ts';
 import { indentBefore, lineEndOf } from './whitespace.ts';
 
 /** Something a part lacks and gets from us: the sign under a stopped word, the word that ends a stopped passage. */
@@ -62,7 +63,7 @@ class MarkWriter {
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
     this.options = options;
-    this.usedIds = foreignIdNumbers(score.text, score.ownSpans);
+    this.usedIds = score.mayHoldMarks ? foreignIdNumbers(score.text, score.ownSpans) : new Set();
     this.lineEnd = lineEndOf(score.text);
     for (const { start, end } of score.ownSpans)
       this.edits.push({ start, end, text: '', order: this.edits.length });
@@ -91,7 +92,7 @@ class MarkWriter {
   }
 
   private mark(horn: HornPart, { noteIndex, lines, valves, colour }: Mark): void {
-    const place = placeOf(horn, noteIndex);
+    const place = horn.places.at(noteIndex);
     const rank = horn.passage.notes[noteIndex]!.chordRank;
     const colours = colour !== null && !place.hasColour;
     if (lines.length > 0 || colours) {
@@ -108,7 +109,7 @@ class MarkWriter {
   }
 
   private add(horn: HornPart, addition: Addition): void {
-    const place = placeOf(horn, addition.noteIndex);
+    const place = horn.places.at(addition.noteIndex);
     if (addition.kind === 'word') {
       this.insertDirection(horn, addition.noteIndex, markText([addition.text], null), '');
     } else this.insertNotations(place, `<${this.score.prefix}stopped/>`);
@@ -117,8 +118,8 @@ class MarkWriter {
   private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
     const { prefix: p, text } = this.score;
     const note = horn.passage.notes[noteIndex]!;
-    const { statesVoice, statesStaff } = horn.places[noteIndex]!;
-    const { start } = horn.places[note.chordHead]!;
+    const { statesVoice, statesStaff } = horn.places.at(noteIndex);
+    const { start } = horn.places.at(note.chordHead);
     const content = escapeText(words).replace(/\n/g, this.lineEnd);
     const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
     const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
@@ -143,14 +144,6 @@ class MarkWriter {
     while (this.usedIds.has(this.lastId));
     return ID_PREFIX + this.lastId;
   }
-}
-
-function placeOf(horn: HornPart, noteIndex: number): NotePlace {
-  const place = horn.places[noteIndex];
-  if (!place) {
-    throw new RangeError(`"noteIndex" must be an integer 0–${horn.places.length - 1}, got ${noteIndex}`);
-  }
-  return place;
 }
 
 function escapeText(text: string): string {

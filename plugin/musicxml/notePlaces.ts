@@ -1,0 +1,53 @@
+/** Where a note stands in the text, in UTF-16 code units from the start. */
+export interface NotePlace {
+  /** The `<` of its own element. */
+  readonly start: number;
+  /** Directly after the last child that comes before lyrics, where another `notations` may go. */
+  readonly notationsAt: number;
+  /** True when the element has a `color` attribute that is not ours. */
+  readonly hasColour: boolean;
+  /** True when the note itself states its voice, and its staff. */
+  readonly statesVoice: boolean;
+  readonly statesStaff: boolean;
+}
+
+const HAS_COLOUR = 1;
+const STATES_VOICE = 2;
+const STATES_STAFF = 4;
+
+/** The places of a part's notes, by note index. Kept as bare numbers: a part has many notes, and few get a mark. */
+export class NotePlaces {
+  private readonly starts: number[] = [];
+  private readonly notationsAts: number[] = [];
+  private readonly flags: number[] = [];
+
+  get length(): number {
+    return this.starts.length;
+  }
+
+  add(place: NotePlace): void {
+    this.starts.push(place.start);
+    this.notationsAts.push(place.notationsAt);
+    this.flags.push(
+      (place.hasColour ? HAS_COLOUR : 0) |
+        (place.statesVoice ? STATES_VOICE : 0) |
+        (place.statesStaff ? STATES_STAFF : 0),
+    );
+  }
+
+  /** @throws {RangeError} when the part has no note of this index */
+  at(noteIndex: number): NotePlace {
+    const start = this.starts[noteIndex];
+    const flags = this.flags[noteIndex];
+    if (start === undefined || flags === undefined) {
+      throw new RangeError(`"noteIndex" must be an integer 0–${this.length - 1}, got ${noteIndex}`);
+    }
+    return {
+      start,
+      notationsAt: this.notationsAts[noteIndex]!,
+      hasColour: (flags & HAS_COLOUR) !== 0,
+      statesVoice: (flags & STATES_VOICE) !== 0,
+      statesStaff: (flags & STATES_STAFF) !== 0,
+    };
+  }
+}
