@@ -101,7 +101,7 @@ function strokeOf(
 }
 
 /** How near the next bend likes to lie, by semitones between the open notes. */
-const STEP_WEIGHTS = [0.05, 1, 1, 0.5, 0.5, 0.3, 0.1, 0.2] as const;
+const STEP_WEIGHTS = [0.01, 1, 1, 0.5, 0.5, 0.3, 0.1, 0.2] as const;
 
 function nextBend(
   random: Random,
@@ -113,10 +113,11 @@ function nextBend(
   const weights = bends.map((bend) => {
     const degree = degreeIn(key, bend.open);
     const belongs =
-      degree < 0 ? 0.15 : closes ? (degree === 0 ? 12 : degree === 4 || degree === 2 ? 4 : 1) : 1;
+      degree < 0 ? 0.15 : closes ? (degree === 0 ? 30 : degree === 4 || degree === 2 ? 8 : 0.5) : 1;
     if (!before) return degree === 0 || degree === 4 ? 1 : degree === 2 ? 0.5 : 0.02;
     const distance = Math.abs(Math.round((pitchCents(bend.open) - pitchCents(before.open)) / 100));
-    return (STEP_WEIGHTS[distance] ?? 0.001) * belongs * (bend.harmonic === before.harmonic ? 2 : 1);
+    const step = closes && distance === 0 ? 0.3 : (STEP_WEIGHTS[distance] ?? 0.001);
+    return step * belongs * (bend.harmonic === before.harmonic ? 2 : 1);
   });
   return bends[Math.max(0, pickWeighted(random, weights))]!;
 }

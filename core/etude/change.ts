@@ -1,6 +1,7 @@
 /** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
 import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
@@ -58,10 +59,11 @@ export function composeChange(workshop: Workshop): Draft {
   const bars: (readonly EtudeNote[])[] = [];
   let before: Degree | null = null;
   phrases.forEach(({ chords, closes, heights }, i) => {
-    const { bars: rhythms } =
-      steps[Math.min(steps.length - 1, Math.floor((i * steps.length) / phrases.length))]!;
+    // Where phrases outnumber the lengths, the shortest are practised longest.
+    const left = Math.floor(((phrases.length - 1 - i) * steps.length) / phrases.length);
+    const { bars: rhythms } = steps[Math.max(0, steps.length - 1 - left)]!;
     const places = chords.map((chord, bar): Place => ({ chord, firm: true, height: heights[bar]! }));
-    if (closes) places[3] = { chord: [0], firm: true, height: heights[3]! };
+    places[3] = { chord: closes ? CLOSE_DEGREES : PAUSE_DEGREES, firm: true, height: heights[3]! };
     const line = drawLine(random, notes, places, before);
     for (let bar = 0; bar < 3; bar++) {
       const music = inTurn(line[bar]!, pick(random, rhythms));

@@ -5,6 +5,7 @@ import { composeBend } from './bend.ts';
 import { composeChange } from './change.ts';
 import {
   type EtudeKind,
+  type EtudeNote,
   type EtudeRequest,
   type EtudeResult,
   FASTEST_TEMPO,
@@ -15,7 +16,7 @@ import {
   SLOWEST_TEMPO,
 } from './etude.ts';
 import { planPhrases } from './harmony.ts';
-import { type Degree, type Key, printKey, scaleBetween } from './key.ts';
+import { type Degree, printKey, scaleBetween } from './key.ts';
 import { composeMatch } from './match.ts';
 import { type Bend, bendsBetween, stoppableNotes } from './palette.ts';
 import { composePhrase } from './phrase.ts';
@@ -116,7 +117,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       meter,
       tempo,
       transposition,
-      bars,
+      bars: withoutRepeats(bars),
     },
   };
 }
@@ -126,6 +127,22 @@ export function transpositionOf({ horn }: Settings): Transposition {
   const crook = horn.sides[0]!;
   const chromatic = horn.natural ? Math.round((crook.fundamentalCents + 2400 - 6000) / 100) : -7;
   return { chromatic, diatonic: Math.round((chromatic * 7) / 12), octaveChange: 0 };
+}
+
+/** Leaves out what the page says already: a dynamic that still holds, the open sign of a hand that is open. */
+function withoutRepeats(bars: Draft['bars']): Draft['bars'] {
+  let dynamic: EtudeNote['dynamic'] = null;
+  let isOpen = false;
+  return bars.map((bar) =>
+    bar.map((each) => {
+      if (!each.written) return each;
+      const sign = each.sign === 'open' && isOpen ? null : each.sign;
+      const printed = each.dynamic === dynamic ? null : each.dynamic;
+      isOpen = each.sign !== 'stopped';
+      dynamic = each.dynamic ?? dynamic;
+      return { ...each, sign, dynamic: printed };
+    }),
+  );
 }
 
 function checkRequest({ bars, tempo, seed, level, low, high }: EtudeRequest): void {
@@ -205,5 +222,3 @@ function whatLacks(
 function capital(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
-
-export type { Key };

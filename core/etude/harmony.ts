@@ -28,6 +28,10 @@ const CLOSES: readonly (readonly Chord[])[] = [
   [I, ii, V, I],
 ];
 
+/** Where phrases rest: on the fifth or second degree when they pause, on the tonic when they close. */
+export const PAUSE_DEGREES: Chord = [4, 1];
+export const CLOSE_DEGREES: Chord = [0];
+
 /** How high each bar of a phrase lies, from 0 to 1: the usual arch. */
 const ARCH = [0.4, 0.55, 0.6, 0.45] as const;
 

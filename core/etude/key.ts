@@ -1,5 +1,13 @@
 /** Keys as a horn part is written in them, and the notes of their scales. */
-import { fifthsOf, movePitch, type Pitch, parsePitch, pitchCents, printPitchClass } from '../pitch.ts';
+import {
+  fifthsOf,
+  movePitch,
+  type Pitch,
+  parsePitch,
+  pitchCents,
+  printPitchClass,
+  spellCents,
+} from '../pitch.ts';
 
 /** A key of the written part. */
 export interface Key {
@@ -62,4 +70,17 @@ export function scaleBetween(key: Key, low: Pitch, high: Pitch): readonly Degree
     });
   }
   return notes;
+}
+
+/** Black keys outside the key as horn charts name them: C♯, E♭, F♯, A♭, B♭. @source commonPractice */
+const SHARP_BLACK_KEYS: readonly number[] = [1, 6];
+
+/** Spells the note nearest to `cents` above MIDI note 0: as the key has it, else as horn charts do. */
+export function spellInKey(key: Key, cents: number): Pitch {
+  const semitone = Math.round(cents / 100);
+  const chart = spellCents(
+    cents,
+    SHARP_BLACK_KEYS.indexOf(((semitone % 12) + 12) % 12) >= 0 ? 'sharp' : 'flat',
+  );
+  return scaleBetween(key, chart, chart)[0]?.written ?? chart;
 }

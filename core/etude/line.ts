@@ -14,7 +14,7 @@ export interface Place {
 }
 
 /** How likely a step of so many semitones is; anything wider than the list is not taken. */
-const STEP_WEIGHTS = [0.12, 1, 1, 0.7, 0.6, 0.35, 0.05, 0.2] as const;
+const STEP_WEIGHTS = [0.05, 1, 1, 0.7, 0.6, 0.3, 0.03, 0.1] as const;
 
 /** How much a note outside the harmony weighs against one in it. */
 const PASSING_WEIGHT = 0.35;

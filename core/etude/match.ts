@@ -1,7 +1,7 @@
 /** An open note matched by the same note stopped: the ear sets the pitch, lip and hand find it again. */
 import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR } from './etude.ts';
-import type { PhrasePlan } from './harmony.ts';
+import { CLOSE_DEGREES, PAUSE_DEGREES, type PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
@@ -86,6 +86,7 @@ function placesOf(figures: readonly Figure[], { chords, closes, heights }: Phras
     places.push({ chord: chords[bar]!, firm: true, height });
     if (uses === 2) places.push({ chord: chords[bar]!, firm: false, height });
   });
-  if (closes) places[places.length - 1] = { chord: [0], firm: true, height: heights[3]! };
+  const end = closes ? CLOSE_DEGREES : PAUSE_DEGREES;
+  places[places.length - 1] = { chord: end, firm: true, height: heights[3]! };
   return places;
 }

@@ -2,18 +2,11 @@
 import { examine } from '../examine.ts';
 import { fingerings, type HandState, type Verdict } from '../fingering.ts';
 import { openPitchCents, tubesOf } from '../horn.ts';
-import {
-  type Pitch,
-  pitchCents,
-  soundingCents,
-  spellCents,
-  type Transposition,
-  transpositionCents,
-} from '../pitch.ts';
+import { type Pitch, pitchCents, soundingCents, type Transposition, transpositionCents } from '../pitch.ts';
 import type { Settings } from '../settings.ts';
 import { stop } from '../stopping.ts';
 import { type EtudeNote, FOUR_FOUR } from './etude.ts';
-import type { Degree, Key } from './key.ts';
+import { type Degree, type Key, spellInKey } from './key.ts';
 import { passageOf } from './passageOf.ts';
 
 /** How surely a written note can be played in a hand state. */
@@ -69,14 +62,15 @@ export function bendsBetween(
 ): readonly Bend[] {
   const bends: Bend[] = [];
   const seen = new Set<string>();
+  const toWritten = transpositionCents(transposition);
   for (const side of player.horn.sides) {
     if (!side.stoppable || side.stoppingValveCents > 0) continue;
     for (const tube of tubesOf(side)) {
       for (let harmonic = 3; harmonic <= 12; harmonic++) {
         const closed = stop(tube, harmonic, player.handOffsetCents);
         if (closed.limit) continue;
-        const open = writtenNear(openPitchCents(tube, harmonic), key, transposition);
-        const stopped = writtenNear(closed.stoppedCents, key, transposition);
+        const open = spellInKey(key, openPitchCents(tube, harmonic) - toWritten);
+        const stopped = spellInKey(key, closed.stoppedCents - toWritten);
         const isInRange = pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low);
         const name = `${pitchCents(open)} ${pitchCents(stopped)}`;
         if (!isInRange || seen.has(name) || pitchCents(stopped) >= pitchCents(open)) continue;
@@ -86,10 +80,6 @@ export function bendsBetween(
     }
   }
   return bends.sort((a, b) => pitchCents(a.open) - pitchCents(b.open) || a.harmonic - b.harmonic);
-}
-
-function writtenNear(sounding: number, key: Key, transposition: Transposition): Pitch {
-  return spellCents(sounding - transpositionCents(transposition), key.fifths < 0 ? 'flat' : 'sharp');
 }
 
 /** Asks the examination itself, so that an étude and a check can never disagree. */

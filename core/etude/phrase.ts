@@ -1,7 +1,7 @@
 /** A phrase and its stopped echo: first as a singer would play it, then from far away. */
 import { note, rest } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level, type Meter, SIX_EIGHT, THREE_FOUR } from './etude.ts';
-import { CHORDS, type Chord } from './harmony.ts';
+import { CHORDS, type Chord, CLOSE_DEGREES, PAUSE_DEGREES, type PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick, type Random } from './random.ts';
@@ -71,76 +71,102 @@ const RHYTHMS_BY_LEVEL: { readonly [level in Level]: number } = { 1: 3, 2: 4, 3:
 
 const { I, ii, IV, V, vi } = CHORDS;
 
-/** The two bars of each phrase of an étude in turn; the last comes home. */
-const OPENINGS: readonly (readonly [Chord, Chord])[] = [
+/** The two bars of each short phrase in turn; the second answers the first, the last comes home. */
+const OPENINGS: readonly (readonly Chord[])[] = [
   [I, V],
   [I, IV],
   [I, vi],
 ];
-const MIDDLES: readonly (readonly [Chord, Chord])[] = [
+const MIDDLES: readonly (readonly Chord[])[] = [
   [IV, V],
   [ii, V],
   [vi, V],
 ];
-const LAST: readonly [Chord, Chord] = [V, I];
+const HOME: readonly Chord[] = [V, I];
 
-/** A phrase of two bars. */
+/** A phrase. */
 interface Phrase {
+  /** One rhythm a bar. */
   readonly rhythms: readonly Rhythm[];
   readonly line: readonly Degree[];
 }
 
-/** Composes phrases of two bars, each with its echo. The second phrase answers the first in its own rhythm. */
-export function composePhrase({ random, notes, level, phrases: { length } }: Workshop): Draft {
+/** What a phrase is to be like. */
+interface Wish {
+  readonly rhythms: readonly Rhythm[];
+  readonly chords: readonly Chord[];
+  readonly height: number;
+  /** Degrees it may end on, or null for any of its last chord. */
+  readonly ends: readonly number[] | null;
+}
+
+/** Composes phrases, each with its echo: of two bars, or of four where the level and the length allow. */
+export function composePhrase({ random, notes, level, phrases }: Workshop): Draft {
   const { meter, moving, closing } = pick(random, METERS);
   const choice = RHYTHMS_BY_LEVEL[level];
-  const rhythmOf = () => [
-    pick(random, moving.slice(0, choice)),
-    pick(random, closing.slice(0, Math.min(choice, closing.length))),
-  ];
-  const first = rhythmOf();
-  const second = rhythmOf();
+  const move = () => pick(random, moving.slice(0, choice));
+  const close = () => pick(random, closing.slice(0, choice));
+  const wishes =
+    level === 3 && phrases.length % 2 === 0 && random() < 0.6
+      ? longPhrases(phrases.slice(0, phrases.length / 2), move, close)
+      : shortPhrases(random, phrases.length, move, close);
   const bars: (readonly EtudeNote[])[] = [];
   let before: Phrase | null = null;
-  for (let i = 0; i < length; i++) {
-    const isLast = i === length - 1;
-    const chords = isLast
-      ? LAST
-      : i % 4 === 2
-        ? pick(random, MIDDLES)
-        : i === 1
-          ? ([V, I] as const)
-          : pick(random, OPENINGS);
-    const rhythms: readonly Rhythm[] = i % 4 === 2 ? second : first;
-    const height = i % 4 === 2 ? 0.65 : 0.45;
+  wishes.forEach((wish, i) => {
+    const isAnswer = wish.chords.length === 2 && i % 4 === 1 && i < wishes.length - 1;
     const sequence: readonly Degree[] | null =
-      before && i % 4 === 1 && !isLast ? oneStepOn(random, notes, before.line) : null;
-    const line: readonly Degree[] =
-      sequence ?? lineOf(random, notes, rhythms, chords, height, isLast, before);
-    before = { rhythms, line };
-    bars.push(...played(before, 'open', 'mf', level), ...played(before, 'stopped', 'p', level));
-  }
+      before && isAnswer ? oneStepOn(random, notes, before.line) : null;
+    const phrase: Phrase = { rhythms: wish.rhythms, line: sequence ?? lineOf(random, notes, wish, before) };
+    bars.push(...played(phrase, 'open', 'mf', level), ...played(phrase, 'stopped', 'p', level));
+    before = phrase;
+  });
   return { meter, bars };
+}
+
+function shortPhrases(random: Random, count: number, move: () => Rhythm, close: () => Rhythm): Wish[] {
+  const first = [move(), close()];
+  const second = [move(), close()];
+  return Array.from({ length: count }, (_, i): Wish => {
+    const isLast = i === count - 1;
+    const isMiddle = i % 4 === 2;
+    return {
+      rhythms: isMiddle ? second : first,
+      chords: isLast || i === 1 ? HOME : pick(random, isMiddle ? MIDDLES : OPENINGS),
+      height: isMiddle ? 0.65 : 0.45,
+      ends: isLast ? CLOSE_DEGREES : null,
+    };
+  });
+}
+
+function longPhrases(plans: readonly PhrasePlan[], move: () => Rhythm, close: () => Rhythm): Wish[] {
+  const [first, second] = [move(), move()];
+  const end = close();
+  return plans.map(
+    ({ chords, closes }, i): Wish => ({
+      rhythms: [first, second, first, end],
+      chords: i === plans.length - 1 ? [...chords.slice(0, 2), ...HOME] : chords,
+      height: i === plans.length - 1 ? 0.5 : 0.45 + 0.1 * (i % 2),
+      ends: closes || i === plans.length - 1 ? CLOSE_DEGREES : PAUSE_DEGREES,
+    }),
+  );
 }
 
 function lineOf(
   random: Random,
   notes: readonly Degree[],
-  rhythms: readonly Rhythm[],
-  chords: readonly [Chord, Chord],
-  height: number,
-  isLast: boolean,
+  { rhythms, chords, height, ends }: Wish,
   before: Phrase | null,
 ): readonly Degree[] {
   const places: Place[] = [];
   rhythms.forEach((rhythm, bar) => {
     const sounding = rhythm.filter((quarters) => quarters > 0);
+    const arch = Math.sin((Math.PI * (bar + 0.5)) / rhythms.length);
     sounding.forEach((_, i) => {
-      const isEnd = bar === 1 && i === sounding.length - 1;
+      const isEnd = bar === rhythms.length - 1 && i === sounding.length - 1;
       places.push({
-        chord: isEnd && isLast ? [0] : chords[bar]!,
+        chord: isEnd && ends ? ends : chords[bar]!,
         firm: i === 0 || isEnd,
-        height: height + (bar === 0 ? 0.08 * i : -0.06 * i),
+        height: height - 0.15 + 0.25 * arch + (bar === 0 ? 0.06 * i : 0),
       });
     });
   });

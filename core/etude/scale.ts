@@ -1,7 +1,7 @@
 /** Stopped scales and broken chords in a key. */
 import { rest, stopped, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
-import { CHORDS, type PhrasePlan } from './harmony.ts';
+import type { PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { pick } from './random.ts';
 import type { Draft, Workshop } from './workshop.ts';
@@ -22,8 +22,8 @@ export function composeScale({ random, notes, level, phrases }: Workshop): Draft
   const rhythm = RHYTHMS[level];
   const walks = pick(random, [
     [ladder, brokenChords, thirds, brokenChords],
-    [ladder, thirds, brokenChords, ladder],
-    [brokenChords, ladder, brokenChords, thirds],
+    [brokenChords, ladder, thirds, brokenChords],
+    [thirds, brokenChords, ladder, brokenChords],
   ] as const);
   const bars: (readonly EtudeNote[])[] = [];
   let written: readonly (readonly EtudeNote[])[] = [];
@@ -115,31 +115,29 @@ function between(low: number, high: number, start: number, length: number): read
   return walk;
 }
 
-/** Broken thirds up, then down. */
-const thirds: Walk = (notes, home, length) => {
+/** Broken thirds up, then down; broken chords where the notes at hand end too soon. */
+const thirds: Walk = (notes, home, length, plan) => {
   const pairs = length / 2;
   const room = notes.length - 1 - home;
   const up = Math.min(Math.ceil(pairs / 2), room - 2);
   const down = pairs - up;
   const top = home + down + 2;
-  if (up < 2 || top > notes.length - 1) return ladder(notes, home, length, NO_PLAN);
+  if (up < 2 || top > notes.length - 1) return brokenChords(notes, home, length, plan);
   const walk: number[] = [];
   for (let i = 0; i < up; i++) walk.push(home + i, home + i + 2);
   for (let i = 0; i < down; i++) walk.push(top - i, top - i - 2);
   return walk;
 };
 
-const NO_PLAN: PhrasePlan = { chords: [CHORDS.I, CHORDS.I, CHORDS.I, CHORDS.I], closes: true, heights: [] };
-
 /** Each bar breaks its chord up and down, from the chord note nearest to where the last bar ended. */
-const brokenChords: Walk = (notes, home, length, { chords }) => {
+const brokenChords: Walk = (notes, home, length, plan) => {
   const perBar = length / 3;
   const walk: number[] = [];
   let near = home;
   for (let bar = 0; bar < 3; bar++) {
-    const chord = chords[bar]!;
+    const chord = plan.chords[bar]!;
     const tones = notes.map(({ degree }, i) => (chord.indexOf(degree) >= 0 ? i : -1)).filter((i) => i >= 0);
-    if (tones.length < 3) return ladder(notes, home, length, NO_PLAN);
+    if (tones.length < 3) return ladder(notes, home, length, plan);
     const start = nearestIndex(tones, near);
     const lowest = Math.max(0, Math.min(start, tones.length - 3));
     const highest = Math.min(tones.length - 1, lowest + (perBar > 6 ? 3 : 2));

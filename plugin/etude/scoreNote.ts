@@ -27,10 +27,14 @@ const PRINTED: readonly Printed[] = [
   { quarters: 0.25, type: '16th', dots: 0, triplet: false },
 ];
 
-/** @source musicxml40, technical */
+/**
+ * The open sign goes in as `open-string`: it prints the same small circle, and of the two it is the one that common
+ * editors and engravers draw.
+ * @source musicxml40, technical
+ */
 const SIGN_ELEMENTS: { readonly [sign in HandSign]: string } = {
   stopped: 'stopped',
-  open: 'open',
+  open: 'open-string',
   'half-stopped': 'half-muted',
 };
 
@@ -157,10 +161,9 @@ function notations(
 ): Element | null {
   const children: Element[] = [];
   if (note.slur) children.push(make('slur', { type: note.slur, number: 1 }));
-  if (tuplet) children.push(make('tuplet', { type: tuplet, bracket: 'no' }));
-  // Slides follow each other without a gap, so their numbers alternate; a reader needs only that ends match.
-  if (before.slides) children.push(make('glissando', { type: 'stop', number: 1, 'line-type': 'solid' }));
-  if (note.slides) children.push(make('glissando', { type: 'start', number: 1, 'line-type': 'solid' }));
+  if (tuplet) children.push(make('tuplet', { type: tuplet, bracket: 'no', placement: 'below' }));
+  if (before.slides) children.push(make('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
+  if (note.slides) children.push(make('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
   if (note.sign) children.push(make('technical', {}, make(SIGN_ELEMENTS[note.sign])));
   if (note.breath) children.push(make('articulations', {}, make('breath-mark', {}, 'comma')));
   return children.length > 0 ? make('notations', {}, ...children) : null;

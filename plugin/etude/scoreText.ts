@@ -4,8 +4,10 @@ import type { Etude, EtudeNote } from '../../core/etude/etude.ts';
 import { type ElementMaker, elementMaker } from './scoreElements.ts';
 import { Accidentals, DIVISIONS, groupingsOf, noteElement } from './scoreNote.ts';
 
-/** Bars on one line of the page: a phrase. */
-const BARS_A_LINE = 4;
+/** Bars on one line of the page: a phrase, or half of one where bars are too full for their fingerings. */
+function barsALine(bars: Etude['bars']): number {
+  return bars.some((bar) => bar.length > 6) ? 2 : 4;
+}
 
 /**
  * The score of an étude.
@@ -22,7 +24,7 @@ export function etudeScoreText(etude: Etude): string {
 }
 
 function head(make: ElementMaker, etude: Etude): Element[] {
-  const { kind, seed, title, subtitle, trains, transposition } = etude;
+  const { kind, seed, title, subtitle, trains, advice, transposition } = etude;
   const instrument = 'P1-I1';
   const name = transposition.chromatic === -7 ? 'Horn in F' : 'Natural horn';
   return [
@@ -39,8 +41,9 @@ function head(make: ElementMaker, etude: Etude): Element[] {
         make('miscellaneous-field', { name: 'trains' }, trains),
       ),
     ),
-    credit(make, 'title', title, { 'font-size': 20 }),
-    credit(make, 'subtitle', `${trains}\n${subtitle}`, { 'font-size': 10 }),
+    defaults(make),
+    credit(make, title, 20, 'center', PAGE.height - PAGE.margin),
+    credit(make, [trains, advice, subtitle].join('\n'), 9, 'left', PAGE.height - PAGE.margin - 70),
     make(
       'part-list',
       {},
@@ -64,28 +67,47 @@ function head(make: ElementMaker, etude: Etude): Element[] {
   ];
 }
 
-function credit(
-  make: ElementMaker,
-  type: string,
-  text: string,
-  look: { readonly 'font-size': number },
-): Element {
+/** A4 with a staff of 7 mm, in tenths of a staff space. */
+const PAGE = { millimeters: 7, tenths: 40, width: 1200, height: 1697, margin: 85 } as const;
+
+function defaults(make: ElementMaker): Element {
+  const margins = ['left-margin', 'right-margin', 'top-margin', 'bottom-margin'];
   return make(
-    'credit',
-    { page: 1 },
-    make('credit-type', {}, type),
-    make('credit-words', { justify: 'center', valign: 'top', ...look }, text),
+    'defaults',
+    {},
+    make('scaling', {}, make('millimeters', {}, PAGE.millimeters), make('tenths', {}, PAGE.tenths)),
+    make(
+      'page-layout',
+      {},
+      make('page-height', {}, PAGE.height),
+      make('page-width', {}, PAGE.width),
+      make('page-margins', { type: 'both' }, ...margins.map((name) => make(name, {}, PAGE.margin))),
+    ),
   );
 }
 
+/** Text at the head of the page, in the middle or on the left, its top `height` tenths above the foot. */
+function credit(
+  make: ElementMaker,
+  text: string,
+  size: number,
+  justify: 'left' | 'center',
+  height: number,
+): Element {
+  const place = { 'default-x': justify === 'left' ? PAGE.margin : PAGE.width / 2, 'default-y': height };
+  const look = { 'font-size': size, justify, halign: justify, valign: 'top' };
+  return make('credit', { page: 1 }, make('credit-words', { ...place, ...look }, text));
+}
+
 function part(make: ElementMaker, etude: Etude): Element {
-  const { key, meter, bars, advice } = etude;
+  const { key, meter, bars } = etude;
   const element = make('part', { id: 'P1' });
   const accidentals = new Accidentals(key.fifths);
+  const barsInLine = barsALine(bars);
   let before: EtudeNote | null = null;
   bars.forEach((bar, i) => {
     const measure = make('measure', { number: i + 1 });
-    if (i > 0 && i % BARS_A_LINE === 0) measure.appendChild(make('print', { 'new-system': 'yes' }));
+    if (i > 0 && i % barsInLine === 0) measure.appendChild(make('print', { 'new-system': 'yes' }));
     if (i === 0) {
       measure.appendChild(attributes(make, etude));
       measure.appendChild(tempo(make, etude));
@@ -94,7 +116,6 @@ function part(make: ElementMaker, etude: Etude): Element {
     const groupings = groupingsOf(bar, meter);
     bar.forEach((note, j) => {
       if (note.dynamic) measure.appendChild(dynamics(make, note.dynamic));
-      if (i === bars.length - 1 && j === 0) measure.appendChild(words(make, advice));
       const accidental = note.written ? accidentals.at(note.written) : null;
       measure.appendChild(
         noteElement(make, note, { slides: before?.slides ?? false }, groupings[j]!, accidental),
@@ -150,14 +171,6 @@ function dynamics(make: ElementMaker, dynamic: string): Element {
     'direction',
     { placement: 'below' },
     make('direction-type', {}, make('dynamics', {}, make(dynamic))),
-  );
-}
-
-function words(make: ElementMaker, text: string): Element {
-  return make(
-    'direction',
-    { placement: 'below' },
-    make('direction-type', {}, make('words', { 'font-style': 'italic', 'font-size': 9 }, text)),
   );
 }
 

@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import { annotateCommand } from './annotate.ts';
 import { checkCommand } from './check.ts';
 import { clearCommand } from './clear.ts';
+import { etudeCommand } from './etude.ts';
 import { explainCommand } from './explain.ts';
 
 export const COMMANDS: readonly (() => Command)[] = [
@@ -10,4 +11,5 @@ export const COMMANDS: readonly (() => Command)[] = [
   clearCommand,
   checkCommand,
   explainCommand,
+  etudeCommand,
 ];
