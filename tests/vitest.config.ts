@@ -5,6 +5,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     testTimeout: 30_000,
+    globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
   },
 });

@@ -21,6 +21,12 @@ for (const command of [program, ...program.commands]) {
     });
 }
 
+// Whoever reads along may stop reading, as `head` does; that is no fault.
+process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+  if (fault.code === 'EPIPE') process.exit();
+  throw fault;
+});
+
 try {
   await program.parseAsync();
 } catch (fault) {

@@ -1,5 +1,5 @@
 /** Where results go: a new file beside each input unless told otherwise, and never silently onto an input. */
-import { mkdirSync, realpathSync, statSync } from 'node:fs';
+import { mkdirSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { basename, dirname, join, parse, resolve } from 'node:path';
 import { Failure, systemReason } from './failure.ts';
 import { STANDARD } from './wholeFile.ts';
@@ -65,7 +65,7 @@ export function resultName(input: string, word: NameWord): string {
 }
 
 function takesMany(output: string): boolean {
-  return /[\\/]$/.test(output) || statSync(output, { throwIfNoEntry: false })?.isDirectory() === true;
+  return /[\\/]$/.test(output) || whatIsAt(output)?.isDirectory() === true;
 }
 
 function makeFolder(path: string): void {
@@ -95,11 +95,20 @@ function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
 /** One name for one file, however it is reached. */
 function identityOf(path: string): string {
   if (path === STANDARD) return path;
-  const known = statSync(path, { throwIfNoEntry: false });
+  const known = whatIsAt(path);
   if (known?.isFile()) return `${known.dev}/${known.ino}`;
   try {
     return realpathSync(path);
   } catch {
     return resolve(path);
+  }
+}
+
+/** What is at a path; `null` when there is nothing, or when writing there will say better why not. */
+function whatIsAt(path: string): Stats | null {
+  try {
+    return statSync(path);
+  } catch {
+    return null;
   }
 }

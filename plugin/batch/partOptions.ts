@@ -4,17 +4,17 @@ import type { Transposition } from '../../core/pitch.ts';
 import { crookFromName } from '../musicxml/crookNames.ts';
 import type { Reading } from './examinedScore.ts';
 import { gather } from './optionValues.ts';
-import { type PlayerOptions, settingsOf } from './playerOptions.ts';
+import { type PassageOptions, type PlayerOptions, settingsOf, withPassageOptions } from './playerOptions.ts';
 
 /** As commander hands them over. */
-export interface PartOptions {
+export interface PartOptions extends PassageOptions {
   readonly part?: readonly string[];
   readonly key?: Transposition;
 }
 
 /** Adds the options to a command. */
 export function withPartOptions(command: Command): Command {
-  return command
+  return withPassageOptions(command)
     .option(
       '--part <part>',
       'a part to take for a horn: its name, id or place in the score; may be given again',

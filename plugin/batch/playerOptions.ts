@@ -2,8 +2,8 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { HORNS } from '../../core/data/horns.ts';
 import type { Horn } from '../../core/horn.ts';
-import { DEFAULT_SETTINGS, type Settings } from '../../core/settings.ts';
-import { numberBetween } from './optionValues.ts';
+import { type BassClef, DEFAULT_SETTINGS, type NoteNames, type Settings } from '../../core/settings.ts';
+import { numberBetween, oneOf } from './optionValues.ts';
 
 /** As commander hands them over. */
 export interface PlayerOptions {
@@ -11,6 +11,7 @@ export interface PlayerOptions {
   readonly tolerance: number;
   readonly handOffset: number;
   readonly handTime: number;
+  readonly names: NoteNames;
 }
 
 /** Adds the options to a command. */
@@ -39,17 +40,49 @@ export function withPlayerOptions(command: Command): Command {
       'the least time in which the hand goes in or out',
       numberBetween(0, 10, 'seconds'),
       DEFAULT_SETTINGS.handSeconds,
+    )
+    .option(
+      '--names <names>',
+      'notes named as-written in the part, or as a player reading for the f-horn names them',
+      oneOf(['as-written', 'f-horn']),
+      DEFAULT_SETTINGS.names,
+    );
+}
+
+/** What only a part, and no single note, can ask for. */
+export interface PassageOptions {
+  readonly bassClef: BassClef;
+  readonly tempo: number;
+}
+
+/** Adds the options to a command that reads parts. */
+export function withPassageOptions(command: Command): Command {
+  return command
+    .option(
+      '--bass-clef <notation>',
+      'notes in the bass clef: new, as they stand; old, an octave low; auto, by the look of them',
+      oneOf(['auto', 'old', 'new']),
+      DEFAULT_SETTINGS.bassClef,
+    )
+    .option(
+      '--tempo <quarters>',
+      'the speed of a part that states none, in quarters a minute',
+      numberBetween(1, 1000, 'quarters a minute'),
+      DEFAULT_SETTINGS.assumedQuartersPerMinute,
     );
 }
 
 /** The settings that the options make. */
-export function settingsOf(options: PlayerOptions): Settings {
+export function settingsOf(options: PlayerOptions & Partial<PassageOptions>): Settings {
   return {
     ...DEFAULT_SETTINGS,
     horn: options.horn,
     toleranceCents: options.tolerance,
     handOffsetCents: options.handOffset,
     handSeconds: options.handTime,
+    names: options.names,
+    bassClef: options.bassClef ?? DEFAULT_SETTINGS.bassClef,
+    assumedQuartersPerMinute: options.tempo ?? DEFAULT_SETTINGS.assumedQuartersPerMinute,
   };
 }
 

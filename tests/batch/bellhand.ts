@@ -1,0 +1,87 @@
+/** Runs the built command as a user does, and makes the files a user would have. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { onTestFinished } from 'vitest';
+
+const COMMAND = fileURLToPath(new URL('../../dist/bellhand.js', import.meta.url));
+
+export interface Run {
+  readonly exit: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Runs `bellhand` with these arguments in a folder. */
+export function bellhand(folder: string, args: readonly string[], input = ''): Run {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [COMMAND, ...args], {
+    cwd: folder,
+    input,
+    encoding: 'utf8',
+    maxBuffer: 2 ** 26,
+  });
+  return { exit: status, stdout, stderr };
+}
+
+/** A folder of its own with these files, gone when the test ends. */
+export function folderWith(files: { readonly [name: string]: string | Uint8Array } = {}): string {
+  const folder = mkdtempSync(join(tmpdir(), 'bellhand-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
+  return folder;
+}
+
+export function textOf(folder: string, name: string): string {
+  return readFileSync(join(folder, name), 'utf8');
+}
+
+export interface PartShape {
+  readonly name?: string;
+  /** Semitones written to sounding; `null` for none stated. A horn in F by default. */
+  readonly transpose?: number | null;
+  readonly sound?: string;
+}
+
+/**
+ * A score of one part in 4/4, all half notes.
+ * @param notes  `C5` open, `C5+` stopped; sharps as `C#5`, flats as `Bb4`
+ */
+export function score(
+  notes: readonly string[],
+  { name = 'Horn in F', transpose = -7, sound }: PartShape = {},
+): string {
+  const measures: string[] = [];
+  for (let i = 0; i < notes.length; i += 2) {
+    const attributes =
+      i > 0
+        ? ''
+        : `<attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time>${
+            transpose === null ? '' : `<transpose><chromatic>${transpose}</chromatic></transpose>`
+          }</attributes>`;
+    measures.push(
+      `    <measure number="${i / 2 + 1}">${attributes}\n${notes
+        .slice(i, i + 2)
+        .map((note) => `      ${noteElement(note)}\n`)
+        .join('')}    </measure>\n`,
+    );
+  }
+  const instrument = sound
+    ? `<score-instrument id="P1-I1"><instrument-name>${name}</instrument-name><instrument-sound>${sound}</instrument-sound></score-instrument>`
+    : '';
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<score-partwise version="4.0">
+  <part-list><score-part id="P1"><part-name>${name}</part-name>${instrument}</score-part></part-list>
+  <part id="P1">
+${measures.join('')}  </part>
+</score-partwise>
+`;
+}
+
+function noteElement(note: string): string {
+  const match = /^([A-G])([#b]?)(\d)(\+?)$/.exec(note)!;
+  const alter = match[2] === '' ? '' : `<alter>${match[2] === '#' ? 1 : -1}</alter>`;
+  const sign = match[4] === '' ? '' : '<notations><technical><stopped/></technical></notations>';
+  return `<note><pitch><step>${match[1]}</step>${alter}<octave>${match[3]}</octave></pitch><duration>2</duration><voice>1</voice><type>half</type>${sign}</note>`;
+}

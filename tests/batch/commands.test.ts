@@ -1,0 +1,283 @@
+/** What each command does with good input, run as a user runs it. */
+import { readdirSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { bellhand, folderWith, score, textOf } from './bellhand.ts';
+
+/** Stopped C5 is fingered B with valve 2 over the natural C♯: smalley, row C5 of the F-horn chart. */
+const SURE = score(['C5+', 'E5']);
+/** F2 is a fifth below the lowest stopped note a lip can force; common practice, no source. */
+const IMPOSSIBLE = score(['C5+', 'F2+']);
+
+describe('annotate', () => {
+  test('writes a new file beside the input and leaves the input alone', () => {
+    const folder = folderWith({ 'part.musicxml': SURE });
+    const run = bellhand(folder, ['annotate', 'part.musicxml']);
+    expect(run).toEqual({ exit: 0, stdout: 'part.marked.musicxml: 1 stopped note: 1 sure\n', stderr: '' });
+    expect(textOf(folder, 'part.musicxml')).toBe(SURE);
+    expect(textOf(folder, 'part.marked.musicxml')).toContain('o C♯\nB 2');
+    expect(readdirSync(folder).sort()).toEqual(['part.marked.musicxml', 'part.musicxml']);
+  });
+
+  test('ends with 0 for an impossible note, and says so on standard error', () => {
+    const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
+    const run = bellhand(folder, ['annotate', 'part.musicxml']);
+    expect(run.exit).toBe(0);
+    expect(run.stdout).toBe('part.marked.musicxml: 2 stopped notes: 1 sure, 1 impossible\n');
+    expect(run.stderr).toMatch(
+      /^bellhand: part\.musicxml: 1 note cannot be played as written, in bar 1: .*\n$/,
+    );
+    expect(textOf(folder, 'part.marked.musicxml')).toContain('color="#D55E00"');
+  });
+
+  test.each([
+    { what: 'a file', output: 'out.xml', made: 'out.xml' },
+    { what: 'a folder that exists', output: '.', made: null },
+    { what: 'a folder that does not exist yet', output: 'new/deep/', made: 'new/deep/part.musicxml' },
+  ])('-o takes $what', ({ output, made }) => {
+    const folder = folderWith({ 'part.musicxml': SURE });
+    const run = bellhand(folder, ['annotate', 'part.musicxml', '-o', output]);
+    if (made === null) {
+      // The folder is the input's own, so the result would fall onto it.
+      expect(run.exit).toBe(2);
+      expect(run.stderr).toContain('would overwrite an input');
+    } else {
+      expect(run).toMatchObject({ exit: 0, stderr: '' });
+      expect(textOf(folder, made)).toContain('o C♯\nB 2');
+    }
+    expect(textOf(folder, 'part.musicxml')).toBe(SURE);
+  });
+
+  test('reads standard input and writes standard output for -', () => {
+    const folder = folderWith();
+    const run = bellhand(folder, ['annotate', '-'], SURE);
+    expect(run.exit).toBe(0);
+    expect(run.stdout).toContain('o C♯\nB 2');
+    expect(run.stdout).toMatch(/<\/score-partwise>\n$/);
+    expect(run.stderr).toBe('bellhand: -: 1 stopped note: 1 sure\n');
+    const back = bellhand(folder, ['clear', '-'], run.stdout);
+    expect(back.stdout).toBe(SURE);
+  });
+
+  test.each<{ args: string[]; has: string[]; lacks: string[] }>([
+    { args: ['--show', 'natural'], has: ['o C♯</words>'], lacks: ['B 2', 'color='] },
+    { args: ['--show', 'fingered,valves'], has: ['B 2</words>'], lacks: ['o C♯', 'color='] },
+    { args: ['--show', 'valves,verdict'], has: ['2</words>', '× too low'], lacks: ['B 2', 'o C♯', 'color='] },
+    { args: ['--show', 'colour'], has: ['color="#D55E00"'], lacks: ['B 2', 'o C♯', '×'] },
+    { args: ['--valves-as', 'fingering'], has: ['<fingering>', 'o C♯\nB</words>'], lacks: ['B 2'] },
+    // smalley: C5 is T23 on the B♭ side; a single B♭ horn has no thumb valve to name.
+    { args: ['--horn', 'single-bflat'], has: ['o C♯\nC♯ 23'], lacks: ['B 2'] },
+    { args: ['--horn', 'double-stop-valve'], has: ['o C♯\nC T0'], lacks: ['B 2'] },
+  ])('$args', ({ args, has, lacks }) => {
+    const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
+    expect(bellhand(folder, ['annotate', 'part.musicxml', ...args]).exit).toBe(0);
+    const marked = textOf(folder, 'part.marked.musicxml');
+    for (const text of has) expect(marked).toContain(text);
+    for (const text of lacks) expect(marked).not.toContain(text);
+  });
+
+  test('annotating twice changes nothing more', () => {
+    const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
+    bellhand(folder, ['annotate', 'part.musicxml', '-o', 'once.musicxml']);
+    bellhand(folder, ['annotate', 'once.musicxml', '-o', 'twice.musicxml']);
+    expect(textOf(folder, 'twice.musicxml')).toBe(textOf(folder, 'once.musicxml'));
+  });
+});
+
+describe('clear', () => {
+  test('gives back the file as it was, under a name of its own', () => {
+    const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
+    bellhand(folder, ['annotate', 'part.musicxml']);
+    const run = bellhand(folder, ['clear', 'part.marked.musicxml']);
+    expect(run).toEqual({ exit: 0, stdout: 'part.cleared.musicxml: marks taken out\n', stderr: '' });
+    expect(textOf(folder, 'part.cleared.musicxml')).toBe(IMPOSSIBLE);
+  });
+
+  test('says so when there was nothing to take out', () => {
+    const folder = folderWith({ 'part.musicxml': SURE });
+    const run = bellhand(folder, ['clear', 'part.musicxml']);
+    expect(run.stdout).toBe('part.cleared.musicxml: there were no marks to take out\n');
+    expect(textOf(folder, 'part.cleared.musicxml')).toBe(SURE);
+  });
+});
+
+describe('check', () => {
+  test.each([
+    { what: 'sure notes only', text: SURE, exit: 0 },
+    { what: 'an impossible note', text: IMPOSSIBLE, exit: 1 },
+    { what: 'no stopped note', text: score(['C5', 'E5']), exit: 0 },
+    { what: 'a risky note, which is no impossible one', text: score(['C#3+', 'E4']), exit: 0 },
+  ])('ends with $exit for $what and writes nothing', ({ text, exit }) => {
+    const folder = folderWith({ 'part.musicxml': text });
+    expect(bellhand(folder, ['check', 'part.musicxml'])).toMatchObject({ exit, stderr: '' });
+    expect(readdirSync(folder)).toEqual(['part.musicxml']);
+  });
+
+  test('prints a table of the notes, then each finding with its remedy', () => {
+    const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
+    const lines = bellhand(folder, ['check', 'part.musicxml']).stdout.split('\n');
+    expect(lines[0]).toBe('part.musicxml');
+    expect(lines[2]).toBe('  Horn in F, sounding 7 semitones lower: 2 stopped notes: 1 sure, 1 impossible');
+    const [head, first, second] = lines.slice(4, 7);
+    expect(head!.trim().split(/ {2,}/)).toEqual([
+      'bar',
+      'beat',
+      'written',
+      'hand',
+      'finger',
+      'valves',
+      'natural',
+      'drop',
+      'off',
+      'verdict',
+    ]);
+    // 9th harmonic of the F side on valve 2, drop 104: sources of the drop table, computed from the harmonic series.
+    expect(first!.trim().split(/ {2,}/)).toEqual([
+      '1',
+      '1',
+      'C5',
+      'stopped',
+      'B',
+      '2',
+      'C♯',
+      '104',
+      '0',
+      'sure',
+    ]);
+    expect(second!.trim().split(/ {2,}/).slice(0, 4)).toEqual(['1', '3', 'F2', 'stopped']);
+    expect(first!.indexOf('sure')).toBe(second!.indexOf('impossible'));
+    expect(lines[8]).toBe('    bar 1, beat 3, F2: impossible (below-the-hand)');
+    expect(lines[10]).toMatch(/^ {6}\S/);
+  });
+
+  test('--part takes any part for a horn, by name, id or place', () => {
+    const folder = folderWith({ 'part.musicxml': score(['C5+', 'E5'], { name: 'Tin Whistle' }) });
+    for (const part of ['Tin Whistle', 'tin whistle', 'P1', '1']) {
+      const run = bellhand(folder, ['check', 'part.musicxml', '--part', part]);
+      expect(run, part).toMatchObject({ exit: 0, stderr: '' });
+      expect(run.stdout, part).toContain('Tin Whistle, sounding 7 semitones lower: 1 stopped note: 1 sure');
+    }
+  });
+
+  test('--key gives a part the key it does not state, and no other', () => {
+    const silent = score(['C5+', 'E5'], { name: 'Horn', transpose: null });
+    const folder = folderWith({ 'silent.musicxml': silent, 'stated.musicxml': SURE });
+    const run = bellhand(folder, ['check', 'silent.musicxml', '--key', 'Eb']);
+    expect(run.stderr).toBe('');
+    expect(run.stdout).toContain('sounding 9 semitones lower');
+    expect(bellhand(folder, ['check', 'stated.musicxml', '--key', 'Eb']).stdout).toContain(
+      'sounding 7 semitones',
+    );
+  });
+
+  test('--hand-offset and --tolerance move what is in tune', () => {
+    const folder = folderWith({ 'part.musicxml': SURE });
+    const noteWith = (...args: string[]) =>
+      JSON.parse(
+        bellhand(folder, ['check', 'part.musicxml', '--format', 'json', '--horn', 'single-f', ...args])
+          .stdout,
+      ).parts[0].notes[0];
+    expect(noteWith()).toMatchObject({ deviationCents: 0, verdict: 'sure' });
+    expect(noteWith('--hand-offset', '-10')).toMatchObject({ verdict: 'sure' });
+    expect(noteWith('--hand-offset', '60', '--tolerance', '0')).toMatchObject({
+      verdict: 'impossible',
+      valves: null,
+    });
+  });
+});
+
+describe('explain', () => {
+  // smalley: the F-horn chart, all 18 rows; fingered a semitone below on the F side: common practice, no source.
+  test.each([
+    ['F5', '0', 'E5'],
+    ['E5', '2', 'Eb5'],
+    ['Eb5', '0', 'D5'],
+    ['D5', '2', 'C#5'],
+    ['Db5', '0', 'C5'],
+    ['C5', '2', 'B4'],
+    ['B4', '1', 'Bb4'],
+    ['Bb4', '12', 'A4'],
+    ['A4', '23', 'Ab4'],
+    ['Ab4', '0', 'G4'],
+    ['G4', '2', 'F#4'],
+    ['F#4', '1', 'F4'],
+    ['F4', '0', 'E4'],
+    ['E4', '2', 'Eb4'],
+    ['Eb4', '1', 'D4'],
+    ['D4', '12', 'C#4'],
+    ['Db4', '0', 'C4'],
+    ['C4', '2', 'B3'],
+  ])('%s on the F side: %s', (note, valves, fingered) => {
+    const run = bellhand(folderWith(), ['explain', note, '--horn', 'single-f', '--format', 'json']);
+    expect(run).toMatchObject({ exit: 0, stderr: '' });
+    expect(JSON.parse(run.stdout)).toMatchObject({
+      written: note,
+      valves,
+      fingered,
+      side: 'F',
+      state: 'stopped',
+    });
+  });
+
+  test('tells fingering, natural pitch, drop and the other ways', () => {
+    const { exit, stdout } = bellhand(folderWith(), ['explain', 'C5']);
+    expect(exit).toBe(0);
+    expect(stdout).toContain('C5 stopped, on a double horn in F and B♭: sure');
+    expect(stdout).toMatch(/finger +B4, valve 2 on the F side/);
+    expect(stdout).toMatch(/natural pitch +C♯5, harmonic 9/);
+    expect(stdout).toMatch(/drop +104 cents/);
+    // smalley: C5 on the B♭ side is T23, with the 8th harmonic.
+    expect(stdout).toMatch(/^ +\S+ +T23 +B♭ +8 /m);
+  });
+
+  test('--key reads the note in another key', () => {
+    // Written C5 for horn in E♭ sounds as written B♭4 for horn in F, which is 12: smalley.
+    const run = bellhand(folderWith(), [
+      'explain',
+      'C5',
+      '--key',
+      'Eb',
+      '--horn',
+      'single-f',
+      '--format',
+      'json',
+    ]);
+    expect(JSON.parse(run.stdout)).toMatchObject({ written: 'C5', valves: '12', fingered: 'B4' });
+  });
+
+  test.each([
+    ['c#5', 'C#5'],
+    ['C♯5', 'C#5'],
+    ['Db5', 'Db5'],
+    ['D♭5', 'Db5'],
+  ])('reads the name %s', (name, written) => {
+    expect(JSON.parse(bellhand(folderWith(), ['explain', name, '--format', 'json']).stdout).written).toBe(
+      written,
+    );
+  });
+
+  // Hand positions on one fingering: smalley. Echo sounds a semitone below the fingered note.
+  test('--hand echo fingers a semitone higher', () => {
+    const run = bellhand(folderWith(), [
+      'explain',
+      'F#4',
+      '--hand',
+      'echo',
+      '--horn',
+      'single-f',
+      '--format',
+      'json',
+    ]);
+    expect(JSON.parse(run.stdout)).toMatchObject({ state: 'echo', fingered: 'G4', valves: '0' });
+  });
+});
+
+describe('help', () => {
+  test.each([['--help'], ['help', 'annotate'], ['check', '--help'], ['--version']])(
+    '%s ends with 0',
+    (...args) => {
+      const run = bellhand(folderWith(), args);
+      expect(run).toMatchObject({ exit: 0, stderr: '' });
+      expect(run.stdout.length).toBeGreaterThan(4);
+    },
+  );
+});
