@@ -1,14 +1,18 @@
 /** The main job: reads a passage as its player would, chooses fingerings and finds what cannot be played. */
 
 import type { ExaminedNote } from './examinedNote.ts';
-import { fingerings, nearestFingering, type Verdict } from './fingering.ts';
-import { isHandState, readHandStates } from './handStates.ts';
+import { type Fingering, fingerings, nearestFingering, type Verdict } from './fingering.ts';
+import { type HandReading, isHandState, readHandStates } from './handStates.ts';
+import { type Line, linesOf } from './lines.ts';
+import { playerAt, unmarkedHandState } from './naturalHorn.ts';
 import type { Passage } from './passage.ts';
-import { soundingCents } from './pitch.ts';
-import { choose } from './plan.ts';
+import { type PlannedNote, planLine } from './plan.ts';
 import type { Finding } from './rules/rule.ts';
 import { RULES } from './rules/rules.ts';
 import { DEFAULT_SETTINGS, type Settings } from './settings.ts';
+import { type Sounding, soundingOf } from './sounding.ts';
+import { onsetSecondsOf } from './tempo.ts';
+import { choiceText } from './wording.ts';
 
 /** A whole passage, examined. */
 export interface Examination {
@@ -22,39 +26,112 @@ export interface Examination {
 
 /** Examines a passage: hand states, fingerings, findings, verdicts. Open notes are examined too, since their neighbours need them. */
 export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS): Examination {
+  const lines = linesOf(passage);
+  const sounding = soundingOf(passage, lines, settings);
+  const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);
+  const notes = plan(readNotes(passage, sounding, settings), lines, onsetSeconds);
+  const context = { passage, notes, settings, lines, onsetSeconds, sounding };
+  const findings = ([] as Finding[]).concat(...RULES.map((rule) => rule.check(context)));
+  findings.sort((a, b) => a.noteIndex - b.noteIndex);
+  return { passage, settings, notes: withVerdicts(notes, findings), findings };
+}
+
+/** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */
+function readNotes(passage: Passage, sounding: Sounding, settings: Settings): ExaminedNote[] {
   const readings = readHandStates(passage);
-  const chosen = choose(passage, readings, settings);
-  const notes = passage.notes.map((note, i): ExaminedNote => {
-    const reading = readings[i]!;
-    const sounding = note.transposition ? soundingCents(note.written, note.transposition) : null;
-    const candidates = sounding === null ? [] : fingerings(sounding, reading.state, settings);
-    const { fingering, because } = chosen[i]!;
-    const missing = sounding !== null && candidates.length === 0;
+  return passage.notes.map((note, i) => {
+    const soundingCents = sounding.cents[i]!;
+    const player = playerAt(settings, note.transposition);
+    const reading = player.horn.natural ? naturalReading(readings[i]!, soundingCents, player) : readings[i]!;
+    const { state } = reading;
+    const candidates = soundingCents === null ? NO_FINGERINGS : fingerings(soundingCents, state, player);
+    const fingering = candidates.length > 0 ? candidates[0]! : null;
+    const isMissing = soundingCents !== null && !fingering;
     return {
       note,
       reading,
-      soundingCents: sounding,
+      player,
+      soundingCents,
       fingering,
       candidates,
-      nearest: missing ? nearestFingering(sounding, reading.state, settings) : null,
-      chosenBecause: because,
-      verdict: fingering ? fingering.verdict : missing && isHandState(reading.state) ? 'impossible' : 'sure',
+      nearest: isMissing ? nearestFingering(soundingCents, state, player) : null,
+      chosenBecause: null,
+      verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
     };
   });
-  const findings = ([] as Finding[]).concat(...RULES.map((rule) => rule.check({ passage, notes, settings })));
-  findings.sort((a, b) => a.noteIndex - b.noteIndex);
+}
+
+const NO_FINGERINGS: readonly Fingering[] = [];
+
+/** Natural horn parts mark no hand: a note between the harmonics is the hand's by itself. */
+function naturalReading(reading: HandReading, soundingCents: number | null, player: Settings): HandReading {
+  if (reading.from !== 'nothing' || soundingCents === null) return reading;
+  const state = unmarkedHandState(soundingCents, player);
+  return state === 'open' ? reading : { ...reading, state };
+}
+
+/** Lets every player's line choose its fingerings together. */
+function plan(
+  notes: ExaminedNote[],
+  lines: readonly Line[],
+  onsetSeconds: readonly number[],
+): readonly ExaminedNote[] {
+  for (const line of lines) {
+    const choices = planLine(line.map((_, at) => plannedNote(notes, line, at, onsetSeconds)));
+    choices.forEach(({ option, because }, at) => {
+      if (!because) return;
+      const examined = notes[line[at]!]!;
+      const fingering = examined.candidates[option]!;
+      const neighbour = notes[line[because.neighbour]!]!.note.written;
+      notes[line[at]!] = {
+        ...examined,
+        fingering,
+        verdict: fingering.verdict,
+        chosenBecause: choiceText(because, examined.candidates[0]!, neighbour),
+      };
+    });
+  }
+  return notes;
+}
+
+function plannedNote(
+  notes: readonly ExaminedNote[],
+  line: Line,
+  at: number,
+  onsetSeconds: readonly number[],
+): PlannedNote {
+  const index = line[at]!;
+  const { candidates, reading } = notes[index]!;
+  if (at === 0)
+    return {
+      options: candidates,
+      state: reading.state,
+      secondsSince: Number.POSITIVE_INFINITY,
+      joined: null,
+    };
+  const before = line[at - 1]!;
+  let joined: PlannedNote['joined'] = null;
+  for (const { kind, to } of notes[before]!.note.joins) {
+    if (to !== index || kind === 'slur') continue;
+    joined = kind === 'tie' ? 'tie' : 'glissando';
+  }
+  return {
+    options: candidates,
+    state: reading.state,
+    secondsSince: onsetSeconds[index]! - onsetSeconds[before]!,
+    joined,
+  };
+}
+
+/** A note is as doubtful as the worst that was found at it; advice about the page does not count. */
+function withVerdicts(notes: readonly ExaminedNote[], findings: readonly Finding[]): readonly ExaminedNote[] {
   const worst = new Map<number, Verdict>();
   for (const { noteIndex, severity } of findings) {
     if (severity === 'advice' || worst.get(noteIndex) === 'impossible') continue;
     worst.set(noteIndex, severity);
   }
-  return {
-    passage,
-    settings,
-    notes: notes.map((examined, i) => {
-      const found = worst.get(i);
-      return found && examined.verdict !== 'impossible' ? { ...examined, verdict: found } : examined;
-    }),
-    findings,
-  };
+  return notes.map((examined, i) => {
+    const found = worst.get(i);
+    return found && examined.verdict !== 'impossible' ? { ...examined, verdict: found } : examined;
+  });
 }

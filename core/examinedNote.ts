@@ -1,5 +1,5 @@
 /** One note of a passage with everything that was found out about it. */
-import type { Fingering, Verdict } from './fingering.ts';
+import type { Fingering, Player, Verdict } from './fingering.ts';
 import type { HandReading } from './handStates.ts';
 import type { PassageNote } from './passage.ts';
 
@@ -7,6 +7,8 @@ import type { PassageNote } from './passage.ts';
 export interface ExaminedNote {
   readonly note: PassageNote;
   readonly reading: HandReading;
+  /** Who plays it, on what: the settings' own player, with the crook of the moment on a natural horn. */
+  readonly player: Player;
   /** Wanted sounding pitch in cents above MIDI note 0; null when the transposition is not known. */
   readonly soundingCents: number | null;
   /** The fingering chosen, or null when the note has none. */

@@ -59,6 +59,15 @@ export const DEFAULT_TOLERANCE_CENTS = 40;
 /** A fingering further out than this is marked risky: the lip has to help. From memory: about what a player bends without thought. */
 export const SURE_CENTS = 25;
 
+/**
+ * Natural horns play every harmonic as it comes, the 11th half way between two notes too.
+ * @source berlioz (open F♯5, "a bit low"; open A♭5, "a bit high")
+ */
+const NATURAL_TOLERANCE_CENTS = 50;
+
+/** The least closing of a natural horn that is a degree of its own: half way from open to ¼. */
+const LEAST_CLOSING_DEGREE = 0.125;
+
 /** A half stop wanders further than this from half before it is another degree: the bands ¼ to ¾. */
 const HALF_STOP_DEGREES = { from: 0.25, to: 0.875 } as const;
 
@@ -71,9 +80,12 @@ export function fingerings(soundingCents: number, state: HandState, player: Play
   const cache = CACHES.get(player) ?? new Map<string, readonly Fingering[]>();
   CACHES.set(player, cache);
   const key = `${state}${soundingCents}`;
+  const toleranceCents = player.horn.natural
+    ? Math.max(player.toleranceCents, NATURAL_TOLERANCE_CENTS)
+    : player.toleranceCents;
   const ranked =
     cache.get(key) ??
-    rank(candidates(soundingCents, state, player, player.toleranceCents), soundingCents, state, player);
+    rank(candidates(soundingCents, state, player, toleranceCents), soundingCents, state, player);
   cache.set(key, ranked);
   return ranked;
 }
@@ -123,7 +135,7 @@ const open: Attempt = (tube, harmonic, wantedCents) =>
 
 const stopped: Attempt = (tube, harmonic, wantedCents, player) => {
   if (harmonic < 2) return null;
-  if (player.horn.natural) return handClosed(tube, harmonic, wantedCents, player, 0, 1);
+  if (player.horn.natural) return anyDegree(tube, harmonic, wantedCents, player);
   const closed = stop(tube, harmonic, player.handOffsetCents);
   return describe(
     tube,
@@ -166,7 +178,21 @@ function handClosed(
   );
 }
 
+/** On a natural horn the hand closes as far as the note needs, whatever the part calls it. */
+const anyDegree: Attempt = (tube, harmonic, wantedCents, player) => {
+  const closed = handClosed(
+    tube,
+    harmonic,
+    wantedCents,
+    player,
+    LEAST_CLOSING_DEGREE,
+    Number.POSITIVE_INFINITY,
+  );
+  return closed && closed.reasons.indexOf('unusual-degree') < 0 ? closed : null;
+};
+
 const halfStopped: Attempt = (tube, harmonic, wantedCents, player) => {
+  if (player.horn.natural) return anyDegree(tube, harmonic, wantedCents, player);
   const half = handClosed(tube, harmonic, wantedCents, player, HALF_STOP_DEGREES.from, HALF_STOP_DEGREES.to);
   return half && half.reasons.indexOf('unusual-degree') < 0 ? half : null;
 };

@@ -43,6 +43,8 @@ export interface Horn {
   readonly shortSideFromCents: number | null;
   /** True for a horn without valves, where the hand makes every note between the harmonics. */
   readonly natural: boolean;
+  /** True for a natural horn that takes the crook each note is written for; its `sides` then show the F crook. */
+  readonly crookFollowsPart?: true;
 }
 
 /** A length of horn: a side with some valves down. */

@@ -33,7 +33,11 @@ export function printNatural({ pitch, deviationCents }: NamedPitch): string {
   return printPitchClass(pitch) + arrow;
 }
 
-function nameNear(written: Pitch, cents: number): Pitch {
+/**
+ * Names the note nearest to a pitch, in cents above MIDI note 0 of the part's written pitch: `written` itself where that
+ * is the one, else as horn charts name it.
+ */
+export function nameNear(written: Pitch, cents: number): Pitch {
   const semitone = Math.round(cents / 100);
   if (100 * semitone === pitchCents(written)) return written;
   const blackKey = ((semitone % 12) + 12) % 12;

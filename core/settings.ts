@@ -24,8 +24,9 @@ export interface Settings extends Player {
 }
 
 /**
- * From memory: a quarter of a second for the hand; and 120 quarter notes a minute, which Standard MIDI Files 1.0 takes
- * where no tempo is stated. The horn and the tolerance are as their own constants say.
+ * A quarter of a second for the hand is from memory; the assumed tempo is the one of midi10; the horn and the tolerance
+ * are as their own constants say.
+ * @source midi10
  */
 export const DEFAULT_SETTINGS: Settings = {
   horn: DOUBLE,

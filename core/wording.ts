@@ -1,5 +1,7 @@
 /** Words for what the model knows about a fingering. */
-import type { FingeringReason } from './fingering.ts';
+import type { Fingering, FingeringReason } from './fingering.ts';
+import { type Pitch, printPitch } from './pitch.ts';
+import type { ChoiceReason } from './plan.ts';
 
 const REASONS: { readonly [reason in FingeringReason]: string } = {
   'wants-to-rise': 'so low on this side the closing hand lets the tone slip up',
@@ -13,4 +15,33 @@ const REASONS: { readonly [reason in FingeringReason]: string } = {
 /** A reason in a player's words. */
 export function reasonText(reason: FingeringReason): string {
   return REASONS[reason];
+}
+
+/**
+ * Why a note leaves its standard fingering: "instead of T0: one tube with E4, which the hand alone joins".
+ * @param neighbour the written note that made it leave
+ */
+export function choiceText({ kind }: ChoiceReason, standard: Fingering, neighbour: Pitch): string {
+  const beside = printPitch(neighbour);
+  const why = {
+    'one-tube': `one tube with ${beside}, to which it is joined`,
+    'one-side': `stays on the side of ${beside}, with no time to change sides`,
+    'fewer-changes': `fewer valves to change beside ${beside} at this speed`,
+  }[kind];
+  return `instead of ${standard.printed}: ${why}`;
+}
+
+/** A deviation in words: "12 cents flat", "in tune". */
+export function deviationText(deviationCents: number): string {
+  const rounded = Math.abs(Math.round(deviationCents));
+  if (rounded === 0) return 'in tune';
+  return `${rounded} cents ${deviationCents > 0 ? 'sharp' : 'flat'}`;
+}
+
+/** A fingering in words: "open F horn", "F horn 1+2", "B♭ horn 2", "the E♭ crook". */
+export function fingeringText({ tube }: Fingering): string {
+  const { valves } = tube.combination;
+  const name = tube.side.name.replace('b', '♭');
+  if (valves === '') return `the ${name} crook`;
+  return valves === '0' ? `open ${name} horn` : `${name} horn ${valves.split('').join('+')}`;
 }

@@ -1,6 +1,7 @@
 /** The usual horns. Each number carries its source; what is a choice says so. */
 import type { Horn, Side } from '../horn.ts';
-import { COMPROMISE_VALVES } from './valves.ts';
+import { CROOKS, type Crook } from './crooks.ts';
+import { COMPROMISE_VALVES, NO_VALVES } from './valves.ts';
 
 /**
  * A full stop on the F side rests a semitone above the next lower harmonic, whatever valves are down.
@@ -46,10 +47,10 @@ const HIGH_F_FUNDAMENTAL_CENTS = 4100;
  * has nothing below it to come down to.
  * @source commonPractice; Tchaikovsky 6, iv (C♯3 stopped, on the 3rd harmonic) after boldin
  */
-const F_LOW_REGISTER = { 2: 'below-the-hand', 3: 'lip-only', 4: 'wants-to-rise' } as const;
+export const F_LOW_REGISTER = { 2: 'below-the-hand', 3: 'lip-only', 4: 'wants-to-rise' } as const;
 
 /** On the B♭ side the 3rd harmonic can still be brought down. @source commonPractice */
-const BFLAT_LOW_REGISTER = { 2: 'below-the-hand' } as const;
+export const BFLAT_LOW_REGISTER = { 2: 'below-the-hand' } as const;
 
 export const F_SIDE: Side = {
   name: 'F',
@@ -101,6 +102,51 @@ export const DOUBLE: Horn = {
   natural: false,
 };
 
+/** Sounding C2, MIDI 36: the fundamental of a horn that sounds as written. */
+const C_FUNDAMENTAL_CENTS = 3600;
+
+/**
+ * A crook as long as the F side stops as the F side does, one as short as the B♭ side as that does; between them the
+ * distance grows evenly with the shortness, and longer or shorter crooks keep the nearer end. A choice: no source has
+ * measured it.
+ */
+function crookClosureCents(fundamentalCents: number): number {
+  const shortness =
+    (fundamentalCents - F_FUNDAMENTAL_CENTS) / (BFLAT_FUNDAMENTAL_CENTS - F_FUNDAMENTAL_CENTS);
+  return F_CLOSURE_CENTS + Math.min(1, Math.max(0, shortness)) * (BFLAT_CLOSURE_CENTS - F_CLOSURE_CENTS);
+}
+
+/** A natural horn with a crook of any length. @param semitones written to sounding */
+export function naturalHorn({ id, name, semitones }: Pick<Crook, 'id' | 'name' | 'semitones'>): Horn {
+  const fundamentalCents = C_FUNDAMENTAL_CENTS + 100 * semitones;
+  const crook: Side = {
+    name,
+    valvePrefix: '',
+    fundamentalCents,
+    valves: NO_VALVES,
+    closureCents: crookClosureCents(fundamentalCents),
+    stoppingValveCents: 0,
+    fingeredNote: 'natural-pitch',
+    lowRegister: fundamentalCents < BFLAT_FUNDAMENTAL_CENTS ? F_LOW_REGISTER : BFLAT_LOW_REGISTER,
+    stoppable: true,
+    stoppedHarmonics: [],
+  };
+  return {
+    id,
+    label: `natural horn with the ${name.replace('b', '♭')} crook`,
+    sides: [crook],
+    shortSideFromCents: null,
+    natural: true,
+  };
+}
+
+/** A natural horn with the crook that the part is written for, changing with the part. */
+const NATURAL: Horn = {
+  ...naturalHorn({ id: 'natural', name: 'F', semitones: -7 }),
+  label: 'natural horn, crooked as the part asks',
+  crookFollowsPart: true,
+};
+
 /** The horns that can be named in an option, the default first. */
 export const HORNS: readonly Horn[] = [
   DOUBLE,
@@ -133,4 +179,6 @@ export const HORNS: readonly Horn[] = [
     shortSideFromCents: DOUBLE_SHORT_SIDE_FROM_CENTS,
     natural: false,
   },
+  NATURAL,
+  ...CROOKS.map(naturalHorn),
 ];

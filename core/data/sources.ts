@@ -16,6 +16,10 @@ export const SOURCES = {
   pizka: 'H. Pizka, on Dukas, Villanelle (pizka.de): degrees of closing',
   grove1879:
     'G. Grove (ed.), A Dictionary of Music and Musicians, vol. 1 (1879), Horn, pp. 748–750 and appendix p. 679',
+  grove1954:
+    "Grove's Dictionary of Music and Musicians, 5th ed. (1954), Horn: tube lengths of the crooks, after ericson",
+  midi10:
+    'MIDI Manufacturers Association, Standard MIDI Files 1.0: 120 quarter notes a minute where no tempo is stated (from memory)',
   okabeIto: 'M. Okabe and K. Ito, Color Universal Design (2008): a palette for every kind of colour vision',
   commonPractice: 'common practice, no source',
 } as const;

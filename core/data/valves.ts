@@ -29,3 +29,8 @@ export const COMPROMISE_VALVES: readonly ValveCombination[] = [
   { valves: '13', semitones: 5, sharpCents: 14.7, rarer: false },
   { valves: '123', semitones: 6, sharpCents: 37.9, rarer: false },
 ];
+
+/** A horn without valves. */
+export const NO_VALVES: readonly ValveCombination[] = [
+  { valves: '', semitones: 0, sharpCents: 0, rarer: false },
+];

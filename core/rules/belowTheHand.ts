@@ -9,13 +9,13 @@ import { noteRule } from './rule.ts';
 
 export const belowTheHand = noteRule(
   'below-the-hand',
-  ({ note, reading, soundingCents, verdict }, { settings }) => {
+  ({ note, reading, player, soundingCents, verdict }) => {
     if (reading.state !== 'stopped' || verdict !== 'impossible' || soundingCents === null) return null;
-    if (soundingCents >= lowestStoppableCents(settings)) return null;
+    if (soundingCents >= lowestStoppableCents(player)) return null;
     return {
       severity: 'impossible',
       brief: 'too low',
-      message: `${printPitch(note.written)} lies below every note that can be stopped on a ${settings.horn.label}.`,
+      message: `${printPitch(note.written)} lies below every note that can be stopped on a ${player.horn.label}.`,
       remedy: 'Write it open, use a stopping mute, or put it an octave higher.',
     };
   },

@@ -7,11 +7,12 @@
 import { isHandState } from '../handStates.ts';
 import { printPitch } from '../pitch.ts';
 import { lowestStoppableCents } from '../reach.ts';
+import { deviationText } from '../wording.ts';
 import { noteRule } from './rule.ts';
 
 export const offPitch = noteRule(
   'off-pitch',
-  ({ note, reading, fingering, nearest, soundingCents }, { settings }) => {
+  ({ note, reading, player, fingering, nearest, soundingCents }) => {
     if (soundingCents === null || !isHandState(reading.state)) return null;
     const written = printPitch(note.written);
     if (fingering) {
@@ -19,22 +20,20 @@ export const offPitch = noteRule(
       return {
         severity: 'risky',
         brief: 'off pitch',
-        message: `${written} on ${fingering.printed} comes out ${cents(fingering.deviationCents)}: the lip has to help.`,
+        message: `${written} on ${fingering.printed} comes out ${deviationText(fingering.deviationCents)}: the lip has to help.`,
         remedy: 'Tune it with the lip and a little more or less hand, or try one of the alternatives.',
       };
     }
-    if (reading.state === 'stopped' && soundingCents < lowestStoppableCents(settings)) return null;
+    if (reading.state === 'stopped' && soundingCents < lowestStoppableCents(player)) return null;
     return {
       severity: 'impossible',
       brief: 'no fingering',
       message: nearest
-        ? `No fingering of a ${settings.horn.label} gives ${written} here; the nearest, ${nearest.printed}, is ${cents(nearest.deviationCents)}.`
-        : `No fingering of a ${settings.horn.label} gives ${written} here.`,
-      remedy: 'Stop it on an F side or with a stopping valve, or change the note.',
+        ? `No fingering of a ${player.horn.label} gives ${written} here; the nearest, ${nearest.printed}, is ${deviationText(nearest.deviationCents)}.`
+        : `No fingering of a ${player.horn.label} gives ${written} here.`,
+      remedy: player.horn.natural
+        ? 'Choose another crook, or change the note.'
+        : 'Stop it on an F side or with a stopping valve, or change the note.',
     };
   },
 );
-
-function cents(deviation: number): string {
-  return `${Math.abs(Math.round(deviation))} cents ${deviation > 0 ? 'sharp' : 'flat'}`;
-}

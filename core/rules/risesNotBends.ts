@@ -6,7 +6,7 @@
 import { printPitch } from '../pitch.ts';
 import { noteRule } from './rule.ts';
 
-export const risesNotBends = noteRule('rises-not-bends', ({ note, fingering }) => {
+export const risesNotBends = noteRule('rises-not-bends', ({ note, reading, fingering }) => {
   const limit = fingering?.reasons.filter((reason) => reason === 'wants-to-rise' || reason === 'lip-only')[0];
   if (!limit || !fingering) return null;
   const written = printPitch(note.written);
@@ -15,8 +15,8 @@ export const risesNotBends = noteRule('rises-not-bends', ({ note, fingering }) =
     brief: 'wants up',
     message:
       limit === 'wants-to-rise'
-        ? `${written} stopped lies on harmonic ${fingering.harmonic}: so low, the closing hand lets the tone slip up instead of bringing it down.`
-        : `${written} stopped is held by the lip alone: on harmonic ${fingering.harmonic} the hand can only raise the tone below it by a semitone.`,
+        ? `${written} ${reading.state} lies on harmonic ${fingering.harmonic}: so low, the closing hand lets the tone slip up instead of bringing it down.`
+        : `${written} ${reading.state} is held by the lip alone: on harmonic ${fingering.harmonic} the hand can only raise the tone below it by a semitone.`,
     remedy: 'Ask for a stopping mute, or write the note higher or open; give it time and a soft attack.',
   };
 });

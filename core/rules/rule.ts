@@ -1,7 +1,9 @@
 /** What a rule is and what it finds. */
 import type { ExaminedNote } from '../examinedNote.ts';
+import type { Line } from '../lines.ts';
 import type { Passage } from '../passage.ts';
 import type { Settings } from '../settings.ts';
+import type { Sounding } from '../sounding.ts';
 
 /** `impossible` cannot be played as written; `risky` can, with luck; `advice` concerns the page and not the hand. */
 export type Severity = 'impossible' | 'risky' | 'advice';
@@ -26,6 +28,11 @@ export interface RuleContext {
   readonly passage: Passage;
   readonly notes: readonly ExaminedNote[];
   readonly settings: Settings;
+  /** Every player's notes, one after the other. */
+  readonly lines: readonly Line[];
+  /** By note index, from the start of the part. */
+  readonly onsetSeconds: readonly number[];
+  readonly sounding: Sounding;
 }
 
 /** One check. Rules hold no state and change nothing. */

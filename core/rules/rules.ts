@@ -1,9 +1,39 @@
 /** Every rule, in the order in which findings at one note are listed. */
 import { aboveTheHand } from './aboveTheHand.ts';
 import { belowTheHand } from './belowTheHand.ts';
+import { closesUpward } from './closesUpward.ts';
+import { echoOrStopped } from './echoOrStopped.ts';
+import { handTooQuick } from './handTooQuick.ts';
+import { muteAndHand } from './muteAndHand.ts';
+import { neverOpened } from './neverOpened.ts';
+import { noCommonTube } from './noCommonTube.ts';
 import { offPitch } from './offPitch.ts';
+import { opensDownward } from './opensDownward.ts';
 import { risesNotBends } from './risesNotBends.ts';
 import type { Rule } from './rule.ts';
+import { signAgainstWord } from './signAgainstWord.ts';
+import { slurLeaps } from './slurLeaps.ts';
 import { unknownKey } from './unknownKey.ts';
+import { whichOctave } from './whichOctave.ts';
 
-export const RULES: readonly Rule[] = [unknownKey, belowTheHand, offPitch, risesNotBends, aboveTheHand];
+export const RULES: readonly Rule[] = [
+  // What the part leaves open.
+  unknownKey,
+  whichOctave,
+  // One note.
+  belowTheHand,
+  offPitch,
+  risesNotBends,
+  aboveTheHand,
+  muteAndHand,
+  // Two notes.
+  closesUpward,
+  opensDownward,
+  noCommonTube,
+  slurLeaps,
+  handTooQuick,
+  // The words of the part.
+  signAgainstWord,
+  neverOpened,
+  echoOrStopped,
+];

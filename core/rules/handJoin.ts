@@ -1,0 +1,122 @@
+/**
+ * Glissandos, slides and bends across a change of the hand, and where the hand can really take them. Shared by the
+ * rules about such joins: `closes-upward`, `opens-downward`, `no-common-tube`.
+ */
+import type { ExaminedNote } from '../examinedNote.ts';
+import type { Fingering } from '../fingering.ts';
+import { joinsByHand, movesHand } from '../handMotion.ts';
+import { closedness } from '../handStates.ts';
+import { nameNear } from '../names.ts';
+import { type Pitch, pitchCents, printPitch } from '../pitch.ts';
+import { ECHO_DROP_CENTS, stop } from '../stopping.ts';
+import { fingeringText } from '../wording.ts';
+import type { RuleContext } from './rule.ts';
+
+/** Two notes that the hand is asked to join. */
+export interface HandJoin {
+  readonly from: ExaminedNote;
+  readonly to: ExaminedNote;
+  /** From open towards stopped. */
+  readonly closes: boolean;
+  /** From the first note to the second, in cents; above 0 when the music goes up. */
+  readonly riseCents: number;
+  /** True when some one tube holds both ends. */
+  readonly isPlayable: boolean;
+}
+
+/** Every glissando, slide or bend that moves the hand between notes of known pitch. */
+export function handJoinsOf({ notes }: RuleContext): readonly HandJoin[] {
+  const found: HandJoin[] = [];
+  for (const from of notes) {
+    for (const { kind, to: toIndex } of from.note.joins) {
+      const to = notes[toIndex];
+      if (
+        !to ||
+        (kind !== 'glissando' && kind !== 'bend') ||
+        !movesHand(from.reading.state, to.reading.state)
+      )
+        continue;
+      if (from.soundingCents === null || to.soundingCents === null) continue;
+      found.push({
+        from,
+        to,
+        closes: closedness(to.reading.state) > closedness(from.reading.state),
+        riseCents: to.soundingCents - from.soundingCents,
+        isPlayable: fitsOneTube(from, to),
+      });
+    }
+  }
+  return found;
+}
+
+/** True when some fingering of the one note and some fingering of the other are joined by the hand alone. */
+export function fitsOneTube(from: ExaminedNote, to: ExaminedNote): boolean {
+  return from.candidates.some((a) =>
+    to.candidates.some(
+      (b) =>
+        a.verdict !== 'impossible' &&
+        b.verdict !== 'impossible' &&
+        joinsByHand({ fingering: a, state: from.reading.state }, { fingering: b, state: to.reading.state }),
+    ),
+  );
+}
+
+/** A note that the hand reaches, and on which fingering. */
+export interface Reach {
+  readonly written: Pitch;
+  readonly fingering: Fingering;
+}
+
+/** Where the hand takes the open note if it closes as the other note asks; the player's first choices first. */
+export function closesTo(open: ExaminedNote, closed: ExaminedNote): readonly Reach[] {
+  return reaches(open, (fingering) => {
+    const { tube, harmonic } = fingering;
+    if (!tube.side.stoppable || harmonic < 2) return null;
+    if (closed.reading.state === 'echo') return fingering.naturalCents - ECHO_DROP_CENTS;
+    const { stoppedCents, dropCents, limit } = stop(tube, harmonic, open.player.handOffsetCents);
+    return limit === 'below-the-hand' || limit === 'nothing-changes' || dropCents === 0 ? null : stoppedCents;
+  });
+}
+
+/** Where the closed note goes if the hand opens; the player's first choices first. */
+export function opensTo(closed: ExaminedNote): readonly Reach[] {
+  return reaches(closed, (fingering) => (fingering.dropCents > 0 ? fingering.naturalCents : null));
+}
+
+/** The reached note that lies nearest to a wanted one, or null when none is reached. */
+export function nearestReach(reached: readonly Reach[], wanted: Pitch): Reach | null {
+  let nearest: Reach | null = null;
+  for (const reach of reached) if (!nearest || gap(reach, wanted) < gap(nearest, wanted)) nearest = reach;
+  return nearest;
+}
+
+/** In words: "C♯4 (open F horn) or D4 (F horn 1+2)". */
+export function reachText(reached: readonly Reach[]): string {
+  return reached
+    .map(({ written, fingering }) => `${printPitch(written)} (${fingeringText(fingering)})`)
+    .join(' or ');
+}
+
+/** More than this many ways help nobody. */
+const MOST_REACHES = 3;
+
+/** Names what fingerings of a note lead to, leaving out what lies too far between two notes to be called either. */
+function reaches(from: ExaminedNote, leadsTo: (fingering: Fingering) => number | null): readonly Reach[] {
+  const found: Reach[] = [];
+  const writtenCents = pitchCents(from.note.written);
+  for (const fingering of from.candidates) {
+    if (fingering.verdict === 'impossible') continue;
+    const cents = leadsTo(fingering);
+    if (cents === null) continue;
+    const asWritten = writtenCents + cents - from.soundingCents!;
+    const written = nameNear(from.note.written, asWritten);
+    if (Math.abs(pitchCents(written) - asWritten) > from.player.toleranceCents) continue;
+    if (found.some((known) => pitchCents(known.written) === pitchCents(written))) continue;
+    found.push({ written, fingering });
+  }
+  return found.slice(0, MOST_REACHES);
+}
+
+function gap({ written }: Reach, wanted: Pitch): number {
+  return Math.abs(pitchCents(written) - pitchCents(wanted));
+}

@@ -1,0 +1,29 @@
+/**
+ * Finds stopped, half-stopped and echo words that are never cancelled before the player comes in afresh.
+ * Why: by the rule of the trade a word holds until another cancels it, so everything after it is read stopped; an
+ * engraver who forgot "open" gets a stopped movement. @source commonPractice
+ */
+import { forgottenWordsIn } from '../neverOpened.ts';
+import type { Finding, Rule } from './rule.ts';
+
+export const neverOpened: Rule = {
+  id: 'never-opened',
+  check({ lines, notes, passage }) {
+    const found: Finding[] = [];
+    for (const line of lines) {
+      for (const { word, entryIndex, affectedNotes } of forgottenWordsIn(line, notes)) {
+        const since = passage.words[word.wordIndex]!.measure;
+        found.push({
+          id: this.id,
+          severity: 'advice',
+          noteIndex: entryIndex,
+          brief: 'still closed',
+          message: `"${word.text}" (bar ${since}) was never cancelled, so ${affectedNotes === 1 ? 'this note is' : `the ${affectedNotes} notes from this entry on are`} read ${word.state} as well.`,
+          remedy:
+            'Write the cancelling word where open playing begins, or repeat the word here if it still holds.',
+        });
+      }
+    }
+    return found;
+  },
+};
