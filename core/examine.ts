@@ -5,7 +5,8 @@ import { type Fingering, fingerings, nearestFingering, type Verdict } from './fi
 import { type HandReading, isHandState, readHandStates } from './handStates.ts';
 import { type Line, linesOf } from './lines.ts';
 import { playerAt, unmarkedHandState } from './naturalHorn.ts';
-import type { Passage } from './passage.ts';
+import type { Passage, PassageNote } from './passage.ts';
+import { HORN_IN_F, movePitch, type Pitch, plainSpelling, soundingPitch, writtenPitch } from './pitch.ts';
 import { type PlannedNote, planLine } from './plan.ts';
 import type { Finding } from './rules/rule.ts';
 import { RULES } from './rules/rules.ts';
@@ -50,6 +51,7 @@ function readNotes(passage: Passage, sounding: Sounding, settings: Settings): Ex
     return {
       note,
       reading,
+      namedFrom: settings.names === 'f-horn' ? onFHorn(note, sounding) : note.written,
       player,
       soundingCents,
       fingering,
@@ -59,6 +61,14 @@ function readNotes(passage: Passage, sounding: Sounding, settings: Settings): Ex
       verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
     };
   });
+}
+
+/** What a player of the F horn reads for this sound; old bass clef notes in the octave in which they sound. */
+function onFHorn({ written, transposition, clef }: PassageNote, { bassClef }: Sounding): Pitch {
+  if (!transposition) return written;
+  const sounding = soundingPitch(written, transposition);
+  const isOld = clef === 'bass' && bassClef === 'old';
+  return plainSpelling(writtenPitch(isOld ? movePitch(sounding, 7, 12) : sounding, HORN_IN_F));
 }
 
 const NO_FINGERINGS: readonly Fingering[] = [];

@@ -2,11 +2,14 @@
 import type { Fingering, Player, Verdict } from './fingering.ts';
 import type { HandReading } from './handStates.ts';
 import type { PassageNote } from './passage.ts';
+import type { Pitch } from './pitch.ts';
 
 /** One note as it was read, with the fingering chosen for it. */
 export interface ExaminedNote {
   readonly note: PassageNote;
   readonly reading: HandReading;
+  /** The written pitch that fingered and natural notes are named from: the note's own, or the F horn's reading of it. */
+  readonly namedFrom: Pitch;
   /** Who plays it, on what: the settings' own player, with the crook of the moment on a natural horn. */
   readonly player: Player;
   /** Wanted sounding pitch in cents above MIDI note 0; null when the transposition is not known. */

@@ -5,6 +5,7 @@ import type { Examination } from './examine.ts';
 import type { ExaminedNote } from './examinedNote.ts';
 import { isHandState } from './handStates.ts';
 import { fingeredPitch, naturalPitch, printNatural } from './names.ts';
+import { playerOf } from './passage.ts';
 import { printPitchClass } from './pitch.ts';
 import type { Finding } from './rules/rule.ts';
 
@@ -34,14 +35,23 @@ export const SHOW_ALL: Show = {
 /** The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them. */
 export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {
   const worst = worstFindings(examination.findings);
+  const printed = new Map<string, string>();
   const marks: Mark[] = [];
   for (const examined of examination.notes) {
     const finding = worst.get(examined.note.index);
-    if (!isHandState(examined.reading.state) && finding?.severity !== 'impossible') continue;
-    const mark = markFor(examined, finding, show);
-    if (mark.lines.length > 0 || mark.colour) marks.push(mark);
+    const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible';
+    const mark = isMarked ? markFor(examined, finding, show) : null;
+    const kept =
+      mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
+    if (show.repeat === 'changes') printed.set(playerOf(examined.note), mark?.lines.join('\n') ?? '');
+    if (kept && (kept.lines.length > 0 || kept.colour)) marks.push(kept);
   }
   return marks;
+}
+
+/** True when the player's note before carries the same text. */
+function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, { lines }: Mark): boolean {
+  return printed.get(playerOf(note)) === lines.join('\n');
 }
 
 function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show): Mark {
@@ -53,20 +63,23 @@ function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Sho
   return {
     noteIndex: examined.note.index,
     lines,
-    valves: examined.fingering?.printed ?? null,
+    valves: examined.fingering?.printed || null,
     colour: show.colour && !examined.note.userColour ? VERDICT_COLOURS[examined.verdict] : null,
   };
 }
 
-/** From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). */
-function fingeringLines({ note, fingering }: ExaminedNote, show: Show): string[] {
+/**
+ * From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). A horn
+ * without valves fingers nothing: there the degree of closing stands alone (`½`).
+ */
+function fingeringLines({ namedFrom, fingering, player }: ExaminedNote, show: Show): string[] {
   if (!fingering) return [];
   const fingered = [
     fingering.band ?? '',
-    show.fingered ? printPitchClass(fingeredPitch(note.written, fingering)) : '',
+    show.fingered && !player.horn.natural ? printPitchClass(fingeredPitch(namedFrom, fingering)) : '',
     show.valves ? fingering.printed : '',
   ].filter((part) => part !== '');
-  const lines = show.natural ? [`o ${printNatural(naturalPitch(note.written, fingering))}`] : [];
+  const lines = show.natural ? [`o ${printNatural(naturalPitch(namedFrom, fingering))}`] : [];
   if (fingered.length > 0) lines.push(fingered.join(' '));
   return lines;
 }

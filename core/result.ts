@@ -8,7 +8,7 @@ import { formatPitch, type Pitch, type Transposition } from './pitch.ts';
 import type { Severity } from './rules/rule.ts';
 import { reasonText } from './wording.ts';
 
-/** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch. */
+/** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch, or as the F horn reads them. */
 export interface FingeringResult {
   readonly fingered: string;
   /** `F`, `Bb`, `high F` or a crook. */
@@ -19,6 +19,8 @@ export interface FingeringResult {
   readonly natural: string;
   readonly dropCents: number;
   readonly deviationCents: number;
+  /** How far a natural horn's or a half-stopping hand closes: `open`, `¼`, `½`, `¾`, `full`; null where the state says it. */
+  readonly closing: string | null;
   readonly verdict: string;
   readonly reasons: readonly string[];
 }
@@ -36,6 +38,7 @@ export interface NoteResult {
   readonly natural: string | null;
   readonly dropCents: number | null;
   readonly deviationCents: number | null;
+  readonly closing: string | null;
   readonly reasons: readonly string[];
   readonly alternatives: readonly FingeringResult[];
 }
@@ -85,8 +88,8 @@ function partResult({ passage, notes, findings }: Examination): PartResult {
 
 /** One note with its chosen fingering and every other. */
 export function noteResult(examined: ExaminedNote): NoteResult {
-  const { note, reading, verdict, fingering, candidates, chosenBecause } = examined;
-  const chosen = fingering ? fingeringResult(note.written, fingering) : null;
+  const { note, reading, namedFrom, verdict, fingering, candidates, chosenBecause } = examined;
+  const chosen = fingering ? fingeringResult(namedFrom, fingering) : null;
   return {
     measure: note.measure,
     beat: round(note.beat, 3),
@@ -100,22 +103,24 @@ export function noteResult(examined: ExaminedNote): NoteResult {
     natural: chosen?.natural ?? null,
     dropCents: chosen?.dropCents ?? null,
     deviationCents: chosen?.deviationCents ?? null,
+    closing: chosen?.closing ?? null,
     reasons: (chosen ? chosen.reasons : []).concat(chosenBecause ?? []),
     alternatives: candidates
       .filter((candidate) => candidate !== fingering)
-      .map((candidate) => fingeringResult(note.written, candidate)),
+      .map((candidate) => fingeringResult(namedFrom, candidate)),
   };
 }
 
-function fingeringResult(written: Pitch, fingering: Fingering): FingeringResult {
+function fingeringResult(namedFrom: Pitch, fingering: Fingering): FingeringResult {
   return {
-    fingered: formatPitch(fingeredPitch(written, fingering)),
+    fingered: formatPitch(fingeredPitch(namedFrom, fingering)),
     side: fingering.tube.side.name,
     valves: fingering.tube.combination.valves,
     harmonic: fingering.harmonic,
-    natural: formatPitch(naturalPitch(written, fingering).pitch),
+    natural: formatPitch(naturalPitch(namedFrom, fingering).pitch),
     dropCents: round(fingering.dropCents, 1),
     deviationCents: round(fingering.deviationCents, 1),
+    closing: fingering.band,
     verdict: fingering.verdict,
     reasons: fingering.reasons.map(reasonText),
   };

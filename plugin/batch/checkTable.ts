@@ -42,16 +42,16 @@ function noteTable(shown: readonly ExaminedNote[]): string[] {
       { heading: 'verdict' },
       { heading: 'why this fingering' },
     ],
-    shown.map(({ note, reading, fingering, chosenBecause, verdict }) => [
+    shown.map(({ note, reading, namedFrom, fingering, chosenBecause, verdict }) => [
       note.measure,
       beatText(note.beat),
       printPitch(note.written),
       reading.state,
       ...(fingering
         ? [
-            printPitchClass(fingeredPitch(note.written, fingering)),
+            printPitchClass(fingeredPitch(namedFrom, fingering)),
             fingering.printed,
-            printNatural(naturalPitch(note.written, fingering)),
+            printNatural(naturalPitch(namedFrom, fingering)),
             String(Math.round(fingering.dropCents)),
             signedCents(fingering.deviationCents),
           ]

@@ -30,10 +30,10 @@ export function explanation(
   return lines;
 }
 
-function facts({ note }: ExaminedNote, fingering: Fingering): string[] {
-  const natural = naturalPitch(note.written, fingering);
+function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
+  const natural = naturalPitch(namedFrom, fingering);
   const rows: [string, string][] = [
-    ['finger', `${printPitch(fingeredPitch(note.written, fingering))}, ${fingeringText(fingering)}`],
+    ['finger', `${printPitch(fingeredPitch(namedFrom, fingering))}, ${fingeringText(fingering)}`],
     [
       'natural pitch',
       `${printPitch(natural.pitch)}${printNatural(natural).replace(/[^↑↓]/g, '')}, harmonic ${fingering.harmonic}`,
