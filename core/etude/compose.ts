@@ -18,7 +18,7 @@ import {
 import { planPhrases } from './harmony.ts';
 import { type Degree, printKey, scaleBetween } from './key.ts';
 import { composeMatch } from './match.ts';
-import { type Bend, bendsBetween, stoppableNotes } from './palette.ts';
+import { type Bend, bendsBetween, naturalHornNotes, naturalHornSign, stoppableNotes } from './palette.ts';
 import { composePhrase } from './phrase.ts';
 import { HIGHEST_SEED, seededRandom } from './random.ts';
 import { composeScale } from './scale.ts';
@@ -93,7 +93,9 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   const transposition = transpositionOf(player);
   const { low, high } = rangeOf(request, transposition);
   const needsBends = request.kind === 'bend';
-  const notes = stoppableNotes(scaleBetween(key, low, high), player, transposition);
+  const isNatural = player.horn.natural;
+  const notesOf = isNatural ? naturalHornNotes : stoppableNotes;
+  const notes = notesOf(scaleBetween(key, low, high), player, transposition);
   const bends = needsBends ? bendsBetween(low, high, key, player, transposition) : [];
   const lacking = whatLacks(request, notes, bends, low, high);
   if (lacking) return { ok: false, reason: lacking };
@@ -103,7 +105,17 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   random();
   const tempo = request.tempo ?? kind.tempo;
   const phrases = planPhrases(random, request.bars / PHRASE_BARS);
-  const { meter, bars } = kind.compose({ random, key, level, tempo, notes, bends, phrases });
+  const { meter, bars } = kind.compose({
+    random,
+    key,
+    level,
+    tempo,
+    notes,
+    hand: (written) => (isNatural ? naturalHornSign(written, player, transposition) : 'stopped'),
+    hasOpenModel: !isNatural,
+    bends,
+    phrases,
+  });
   return {
     ok: true,
     etude: {
@@ -196,7 +208,11 @@ function rangeOf(request: EtudeRequest, transposition: Transposition): { low: Pi
     const [bottom, top] = [spellCents(from, 'flat'), spellCents(to, 'flat')];
     return request.kind === 'bend'
       ? bendsBetween(bottom, top, key, player, transposition).length < FEWEST_BENDS + 2
-      : stoppableNotes(scaleBetween(key, bottom, top), player, transposition).length < 6;
+      : (player.horn.natural ? naturalHornNotes : stoppableNotes)(
+          scaleBetween(key, bottom, top),
+          player,
+          transposition,
+        ).length < 6;
   }
 }
 
@@ -209,6 +225,8 @@ function whatLacks(
   low: Pitch,
   high: Pitch,
 ): string | null {
+  if (player.horn.natural && kind !== 'bend' && kind !== 'scale')
+    return 'a natural horn has no second fingering for the same note: choose the kind bend or scale';
   const found = kind === 'bend' ? bends.length : notes.length;
   const needed = kind === 'bend' ? FEWEST_BENDS : FEWEST_SCALE_NOTES;
   if (found >= needed) return null;

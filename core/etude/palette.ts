@@ -2,6 +2,8 @@
 import { examine } from '../examine.ts';
 import { fingerings, type HandState, type Verdict } from '../fingering.ts';
 import { openPitchCents, tubesOf } from '../horn.ts';
+import { unmarkedHandState } from '../naturalHorn.ts';
+import type { HandSign } from '../passage.ts';
 import { type Pitch, pitchCents, soundingCents, type Transposition, transpositionCents } from '../pitch.ts';
 import type { Settings } from '../settings.ts';
 import { stop } from '../stopping.ts';
@@ -42,6 +44,29 @@ export function stoppableNotes(
   return openable.filter(
     ({ written }) => verdictFor(written, 'stopped', player, transposition) !== 'impossible',
   );
+}
+
+/**
+ * The notes of a scale that a natural horn plays, open or by the hand: the sure ones, or those and the risky ones where
+ * the sure ones are too few.
+ */
+export function naturalHornNotes(
+  scale: readonly Degree[],
+  player: Settings,
+  transposition: Transposition,
+): readonly Degree[] {
+  const verdictOf = ({ written }: Degree) => {
+    const state = unmarkedHandState(soundingCents(written, transposition), player);
+    return verdictFor(written, state, player, transposition);
+  };
+  const sure = scale.filter((each) => verdictOf(each) === 'sure');
+  return sure.length >= FEWEST_NOTES ? sure : scale.filter((each) => verdictOf(each) !== 'impossible');
+}
+
+/** The sign at a note of a natural horn. */
+export function naturalHornSign(written: Pitch, player: Settings, transposition: Transposition): HandSign {
+  const state = unmarkedHandState(soundingCents(written, transposition), player);
+  return state === 'stopped' || state === 'half-stopped' ? state : 'open';
 }
 
 /** A tone that the hand takes down and lets up again on one fingering. */

@@ -1,5 +1,6 @@
 /** Stopped scales and broken chords in a key. */
-import { rest, stopped, withBreath, withDynamic } from './bar.ts';
+import type { Pitch } from '../pitch.ts';
+import { note, rest, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
@@ -17,7 +18,7 @@ const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
 type Walk = (notes: readonly Degree[], home: number, length: number, plan: PhrasePlan) => readonly number[];
 
 /** Composes scales and broken chords by turns. At the first level each is heard open before it is stopped. */
-export function composeScale({ random, notes, level, phrases }: Workshop): Draft {
+export function composeScale({ random, notes, level, phrases, hand, hasOpenModel }: Workshop): Draft {
   const home = homeOf(notes);
   const rhythm = RHYTHMS[level];
   const walks = pick(random, [
@@ -28,12 +29,13 @@ export function composeScale({ random, notes, level, phrases }: Workshop): Draft
   const bars: (readonly EtudeNote[])[] = [];
   let written: readonly (readonly EtudeNote[])[] = [];
   phrases.forEach((plan, i) => {
-    const isOpenModel = level === 1 && i % 2 === 0 && i + 1 < phrases.length;
-    const isAnswer = level === 1 && i % 2 === 1;
+    const isByPairs = level === 1 && hasOpenModel;
+    const isOpenModel = isByPairs && i % 2 === 0 && i + 1 < phrases.length;
+    const isAnswer = isByPairs && i % 2 === 1;
     if (!isAnswer) {
-      const turn = level === 1 ? i / 2 : i;
+      const turn = isByPairs ? i / 2 : i;
       const walk = walks[Math.floor(turn) % walks.length]!;
-      written = phraseOf(notes, home, rhythm, walk(notes, home, 3 * rhythm.length, plan));
+      written = phraseOf(notes, hand, home, rhythm, walk(notes, home, 3 * rhythm.length, plan));
     }
     bars.push(...(isOpenModel ? written.map((bar) => bar.map(opened)) : written));
   });
@@ -52,32 +54,42 @@ function homeOf(notes: readonly Degree[]): number {
 
 function phraseOf(
   notes: readonly Degree[],
+  hand: Workshop['hand'],
   home: number,
   rhythm: readonly number[],
   walk: readonly number[],
 ): readonly (readonly EtudeNote[])[] {
   const bars = [0, 1, 2].map((bar) =>
-    rhythm.map((quarters, i) => stopped(notes[walk[bar * rhythm.length + i]!]!.written, quarters)),
+    rhythm.map((quarters, i) => {
+      const { written } = notes[walk[bar * rhythm.length + i]!]!;
+      return note(written, quarters, hand(written));
+    }),
   );
   return [
     withDynamic(bars[0]!, 'mf'),
     withBreath(bars[1]!),
     bars[2]!,
-    homeward(notes, home, walk[walk.length - 1]!),
+    homeward(notes, hand, home, walk[walk.length - 1]!),
   ];
 }
 
 /** The closing bar: by step to the home note, which is held. */
-function homeward(notes: readonly Degree[], home: number, last: number): readonly EtudeNote[] {
+function homeward(
+  notes: readonly Degree[],
+  hand: Workshop['hand'],
+  home: number,
+  last: number,
+): readonly EtudeNote[] {
   const way: number[] = [];
   for (let i = last; i !== home; ) {
     i += i < home ? 1 : -1;
     way.push(i);
   }
   const steps = way.slice(-3).map((i) => notes[i]!.written);
-  if (steps.length === 0) return [stopped(notes[home]!.written, 3), rest(1)];
+  const by = (written: Pitch, quarters: number) => note(written, quarters, hand(written));
+  if (steps.length === 0) return [by(notes[home]!.written, 3), rest(1)];
   const held = 3 - (steps.length - 1);
-  return [...steps.map((written, i) => stopped(written, i === steps.length - 1 ? held : 1)), rest(1)];
+  return [...steps.map((written, i) => by(written, i === steps.length - 1 ? held : 1)), rest(1)];
 }
 
 /**

@@ -1,4 +1,6 @@
 /** What the five kinds of étude are made from, and what each makes of it. */
+import type { HandSign } from '../passage.ts';
+import type { Pitch } from '../pitch.ts';
 import type { EtudeNote, Level, Meter } from './etude.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree, Key } from './key.ts';
@@ -12,8 +14,12 @@ export interface Workshop {
   readonly level: Level;
   /** Beats a minute. */
   readonly tempo: number;
-  /** The notes of the key that can be stopped and played open, lowest first. */
+  /** The notes of the key that can be stopped and played open, or by a natural horn at all, lowest first. */
   readonly notes: readonly Degree[];
+  /** What the hand does at a note that is not meant open: closes, and on a natural horn only as far as the note asks. */
+  hand(written: Pitch): HandSign;
+  /** True on a horn with valves, where a note can be heard open before it is stopped. */
+  readonly hasOpenModel: boolean;
   /** Every bend in the range, lowest first; empty unless the kind asks for them. */
   readonly bends: readonly Bend[];
   /** Four bars each. */
