@@ -1,6 +1,6 @@
 /** Compressed MusicXML (.mxl): a ZIP archive whose container.xml names the score inside. */
 import { SaxesParser } from 'saxes';
-import { encodingOf } from './encodings.ts';
+import { decodeText } from './encodings.ts';
 import { ScoreError } from './scoreError.ts';
 import { openZip, readEntry, replaceEntry, type ZipArchive, type ZipEntry } from './zip.ts';
 
@@ -59,7 +59,7 @@ function rootPath(container: Uint8Array): string {
       paths.push(path);
   });
   try {
-    parser.write(encodingOf(container).decode(container)).close();
+    parser.write(decodeText(container).text).close();
   } catch {
     throw new ScoreError('META-INF/container.xml is not well-formed XML', 'export the music again');
   }

@@ -56,7 +56,7 @@ export class DirectionReader implements ElementReader {
     this.quartersPerMinute = null;
     this.isOwn = false;
     this.claimedRank = null;
-    this.start = this.source.mayHoldMarks ? this.source.tagStart() : 0;
+    this.start = this.source.tagStart();
     this.beatQuarters = 1;
     this.isSoundTempo = false;
     this.muted = null;
@@ -69,7 +69,7 @@ export class DirectionReader implements ElementReader {
       this.types += 1;
       this.isTypeOwn = false;
       this.isFirstWords = true;
-      if (this.source.mayHoldMarks) this.typeStart = this.source.tagStart();
+      this.typeStart = this.source.tagStart();
       return false;
     }
     if (name === 'sound') {
@@ -129,7 +129,7 @@ export class DirectionReader implements ElementReader {
   }
 
   private addWords(text: string): void {
-    if (this.isFirstWords && this.source.mayHoldMarks && isOwnText(text)) {
+    if (this.isFirstWords && isOwnText(text)) {
       this.isTypeOwn = true;
       this.claimedRank = claimedChordRank(text.trim());
     }

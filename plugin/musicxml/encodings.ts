@@ -1,24 +1,41 @@
 /** From the bytes of an XML text to characters and back, so that every byte that is not ours stays. Needs TextDecoder. */
 import { ScoreError } from './scoreError.ts';
 
-/** A way to hold text in bytes. `decode` and `encode` undo each other. */
-export interface Encoding {
-  /** As a user would call it: `UTF-8`, `UTF-16LE`, `ISO-8859-1`, … */
+/** A text and the way it was held in bytes. */
+export interface EncodedText {
+  readonly text: string;
+  /** The encoding as a user would call it: `UTF-8`, `UTF-16LE`, `ISO-8859-1`, … */
+  readonly encoding: string;
+  /** Holds a text in bytes the same way. Characters that the encoding cannot hold become numeric character references. */
+  encode(text: string): Uint8Array;
+}
+
+interface Encoding {
   readonly name: string;
   decode(bytes: Uint8Array): string;
-  /** Characters that the encoding cannot hold become numeric character references. */
   encode(text: string): Uint8Array;
 }
 
 const SAVE_AS_UTF8 = 'save the file as UTF-8';
 
 /**
- * Finds how a text is held in its bytes: by byte order mark, by the shape of the first characters, then by what its XML
- * declaration says. A declaration that cannot be true (UTF-16 in single bytes) is not believed.
- * @throws {ScoreError} when the encoding is not known, or cannot be written back
+ * Reads a text by its byte order mark, by the shape of its first characters, then by what its XML declaration says. A
+ * declaration that cannot be true (UTF-16 in single bytes) is not believed.
+ * @throws {ScoreError} when the encoding is not known, or could not be written back
  * @source W3C, XML 1.0 (Fifth Edition), appendix F
  */
-export function encodingOf(bytes: Uint8Array): Encoding {
+export function decodeText(bytes: Uint8Array): EncodedText {
+  const encoding = encodingOf(bytes);
+  try {
+    return { text: encoding.decode(bytes), encoding: encoding.name, encode: encoding.encode };
+  } catch (error) {
+    if (encoding !== UTF_8) throw error;
+    // Bytes that are no UTF-8 after all are each taken for one character, so that they can be kept as they are.
+    return { text: LATIN_1.decode(bytes), encoding: LATIN_1.name, encode: LATIN_1.encode };
+  }
+}
+
+function encodingOf(bytes: Uint8Array): Encoding {
   const [a, b, c, d] = [bytes[0], bytes[1], bytes[2], bytes[3]];
   if (a === 0xff && b === 0xfe && c === 0 && d === 0) throw unknown('UTF-32');
   if (a === 0 && b === 0 && c === 0xfe && d === 0xff) throw unknown('UTF-32');
@@ -26,17 +43,13 @@ export function encodingOf(bytes: Uint8Array): Encoding {
   if ((a === 0xfe && b === 0xff) || (a === 0 && b === 0x3c)) return utf16('UTF-16BE', 1);
   const declared = declaredEncoding(bytes).toLowerCase();
   const hasMark = a === 0xef && b === 0xbb && c === 0xbf;
-  if (hasMark || declared === '' || /^utf-?(8|16|16le|16be)$/.test(declared)) {
-    // Bytes that are no UTF-8 after all are each taken for one character, so that they can be kept as they are.
-    return isUtf8(bytes) ? UTF_8 : LATIN_1;
-  }
-  if (/^(iso-?8859-?1|latin-?1|l1)$/.test(declared)) return LATIN_1;
-  return singleByte(declared);
+  if (hasMark || declared === '' || /^utf-?(?:8|16|16le|16be)$/.test(declared)) return UTF_8;
+  return /^(?:iso-?8859-?1|latin-?1|l1)$/.test(declared) ? LATIN_1 : singleByte(declared);
 }
 
 const UTF_8: Encoding = {
   name: 'UTF-8',
-  decode: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes),
+  decode: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true, fatal: true }).decode(bytes),
   encode: (text) => new TextEncoder().encode(text),
 };
 
@@ -45,15 +58,6 @@ const LATIN_1: Encoding = {
   decode: (bytes) => decodeBy(bytes, (byte) => byte),
   encode: (text) => encodeBy(text, (code) => (code < 256 ? code : -1)),
 };
-
-function isUtf8(bytes: Uint8Array): boolean {
-  try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** @param high  place of the high byte in each pair, 0 or 1, counted from the other end: 0 little-endian, 1 big-endian */
 function utf16(name: string, high: 0 | 1): Encoding {

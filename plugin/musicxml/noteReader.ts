@@ -161,7 +161,7 @@ export class NoteReader implements ElementReader {
         this.sign = this.sign ?? handSign(name, attributes.smufl);
         return false;
       case 'notations':
-        if (this.source.mayHoldMarks && isOwnNotations(this.source.text, this.source.tagStart())) {
+        if (isOwnNotations(attributes.id, this.source.text, this.source.tagStart())) {
           this.isOwn = true;
           this.ownStart = spaceBefore(this.source.text, this.source.tagStart());
         }
@@ -170,7 +170,6 @@ export class NoteReader implements ElementReader {
         this.isPastNotations = this.isPastNotations || isChild;
         return false;
       case 'fingering':
-        if (!this.source.mayHoldMarks) return false;
         this.ownStart = spaceBefore(this.source.text, this.source.tagStart());
         this.wanted = part;
         return true;

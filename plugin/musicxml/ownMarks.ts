@@ -22,9 +22,11 @@ export function mayHoldMarks(text: string): boolean {
   );
 }
 
-/** True when the `notations` element that opens at `start` is ours. */
-export function isOwnNotations(text: string, start: number): boolean {
-  return OWN_NOTATIONS.test(text.slice(start, start + 160));
+/** True when a `notations` element with this id, which opens at `start`, is ours. */
+export function isOwnNotations(id: string | undefined, text: string, start: number): boolean {
+  return (
+    id !== undefined && id.indexOf(ID_PREFIX) === 0 && OWN_NOTATIONS.test(text.slice(start, start + 160))
+  );
 }
 
 /** True for the text of a `words` or `fingering` of ours. */
@@ -41,6 +43,7 @@ export function isOwnColour(colour: string): boolean {
 /** The numbers of ids like ours that stand outside our own marks and must not be used again. */
 export function foreignIdNumbers(text: string, ownSpans: readonly Span[]): Set<number> {
   const numbers = new Set<number>();
+  if (text.indexOf(ID_PREFIX) < 0) return numbers;
   let next = 0;
   NUMBERED_ID.lastIndex = 0;
   for (let match = NUMBERED_ID.exec(text); match; match = NUMBERED_ID.exec(text)) {

@@ -31,7 +31,6 @@ export function readScore(text: string, options: ReadOptions = {}): Score {
 /** Follows the frame of a score (root, part list, parts, measures) and hands what is inside to the part's reader. */
 class ScoreReader implements Source {
   readonly text: string;
-  readonly mayHoldMarks: boolean;
   readonly ownSpans: Span[] = [];
   private readonly options: ReadOptions;
   private readonly parser = new SaxesParser();
@@ -39,6 +38,7 @@ class ScoreReader implements Source {
   private readonly tempos = new TempoMarks();
   private readonly readers = new Map<string, PartReader>();
   private wantedIds: ReadonlySet<string> | null = null;
+  private mayHold: boolean | null = null;
   private prefix = '';
   private isTimewise = false;
   private isConcertScore = false;
@@ -58,7 +58,6 @@ class ScoreReader implements Source {
   constructor(text: string, options: ReadOptions) {
     this.text = text;
     this.options = options;
-    this.mayHoldMarks = mayHoldMarks(text);
   }
 
   offset(): number {
@@ -86,8 +85,8 @@ class ScoreReader implements Source {
     }
     this.ownSpans.sort((a, b) => a.start - b.start);
     const parts = partList.parts.map(({ id, name, isHorn }) => ({ id, name, isHorn }));
-    const { text, ownSpans, mayHoldMarks, prefix } = this;
-    return { text, parts, horns, ownSpans, mayHoldMarks, prefix };
+    const { text, ownSpans, prefix } = this;
+    return { text, parts, horns, ownSpans, prefix };
   }
 
   private open(tagName: string, attributes: Attributes): void {
@@ -174,10 +173,16 @@ class ScoreReader implements Source {
       this.partList.parts.push(entry);
     }
     this.findWanted();
-    const depth = this.wantedIds!.has(id) ? 'horn' : this.mayHoldMarks ? 'marks' : 'tempos';
+    const depth = this.wantedIds!.has(id) ? 'horn' : this.holdsMarks() ? 'marks' : 'tempos';
     const reader = new PartReader(entry, depth, this.isConcertScore, this, this.tempos);
     this.readers.set(id, reader);
     return reader;
+  }
+
+  /** Parts that are no horns need a closer look only in a text that may hold marks of ours. */
+  private holdsMarks(): boolean {
+    if (this.mayHold === null) this.mayHold = mayHoldMarks(this.text);
+    return this.mayHold;
   }
 
   private findWanted(): void {

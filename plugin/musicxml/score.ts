@@ -40,8 +40,6 @@ export interface Score {
   readonly horns: readonly HornPart[];
   /** What earlier runs have put into the text, in text order: without these spans it is as its author left it. */
   readonly ownSpans: readonly Span[];
-  /** False when the text surely holds nothing that looks like ours. */
-  readonly mayHoldMarks: boolean;
   /** The namespace prefix of MusicXML's own elements with its colon, or an empty text. */
   readonly prefix: string;
 }

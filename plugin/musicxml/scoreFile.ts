@@ -1,6 +1,6 @@
 /** A score file, plain or compressed, as bytes on the outside and text on the inside. */
 import { openContainer } from './container.ts';
-import { encodingOf } from './encodings.ts';
+import { decodeText } from './encodings.ts';
 import { isZip } from './zip.ts';
 
 export interface ScoreFile {
@@ -20,15 +20,14 @@ export interface ScoreFile {
  */
 export function openScoreFile(bytes: Uint8Array): ScoreFile {
   const container = isZip(bytes) ? openContainer(bytes) : null;
-  const encoding = encodingOf(container ? container.score : bytes);
-  const text = encoding.decode(container ? container.score : bytes);
+  const { text, encoding, encode } = decodeText(container ? container.score : bytes);
   return {
     text,
-    encoding: encoding.name,
+    encoding,
     entryName: container ? container.scoreName : null,
     withText(changed) {
       if (changed === text) return bytes.slice();
-      const encoded = encoding.encode(changed);
+      const encoded = encode(changed);
       return container ? container.withScore(encoded) : encoded;
     },
   };

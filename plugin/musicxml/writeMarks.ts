@@ -63,7 +63,7 @@ class MarkWriter {
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
     this.options = options;
-    this.usedIds = score.mayHoldMarks ? foreignIdNumbers(score.text, score.ownSpans) : new Set();
+    this.usedIds = foreignIdNumbers(score.text, score.ownSpans);
     this.lineEnd = lineEndOf(score.text);
     for (const { start, end } of score.ownSpans)
       this.edits.push({ start, end, text: '', order: this.edits.length });
