@@ -133,7 +133,7 @@ export function naturalHorn({ id, name, semitones }: Pick<Crook, 'id' | 'name' |
   };
   return {
     id,
-    label: `natural horn with the ${name.replace('b', '♭')} crook`,
+    label: `natural horn with the ${name.replace(/^([A-G])b/, '$1♭')} crook`,
     sides: [crook],
     shortSideFromCents: null,
     natural: true,
