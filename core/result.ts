@@ -19,8 +19,8 @@ export interface FingeringResult {
   readonly natural: string;
   readonly dropCents: number;
   readonly deviationCents: number;
-  /** How far a natural horn's or a half-stopping hand closes: `open`, `¼`, `½`, `¾`, `full`; null where the state says it. */
-  readonly closing: string | null;
+  /** How far the hand closes, on a natural horn or half-stopped: `¼`, `½`, `¾`, `full`; absent where the state says it. */
+  readonly closing?: string;
   readonly verdict: string;
   readonly reasons: readonly string[];
 }
@@ -38,7 +38,7 @@ export interface NoteResult {
   readonly natural: string | null;
   readonly dropCents: number | null;
   readonly deviationCents: number | null;
-  readonly closing: string | null;
+  readonly closing?: string;
   readonly reasons: readonly string[];
   readonly alternatives: readonly FingeringResult[];
 }
@@ -103,7 +103,7 @@ export function noteResult(examined: ExaminedNote): NoteResult {
     natural: chosen?.natural ?? null,
     dropCents: chosen?.dropCents ?? null,
     deviationCents: chosen?.deviationCents ?? null,
-    closing: chosen?.closing ?? null,
+    ...(chosen?.closing === undefined ? {} : { closing: chosen.closing }),
     reasons: (chosen ? chosen.reasons : []).concat(chosenBecause ?? []),
     alternatives: candidates
       .filter((candidate) => candidate !== fingering)
@@ -120,7 +120,7 @@ function fingeringResult(namedFrom: Pitch, fingering: Fingering): FingeringResul
     natural: formatPitch(naturalPitch(namedFrom, fingering).pitch),
     dropCents: round(fingering.dropCents, 1),
     deviationCents: round(fingering.deviationCents, 1),
-    closing: fingering.band,
+    ...(fingering.band === null ? {} : { closing: fingering.band }),
     verdict: fingering.verdict,
     reasons: fingering.reasons.map(reasonText),
   };

@@ -45,7 +45,7 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
   return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
 }
 
-function alternatives({ note }: ExaminedNote, others: readonly Fingering[]): string[] {
+function alternatives({ namedFrom }: ExaminedNote, others: readonly Fingering[]): string[] {
   return textTable(
     [
       { heading: 'finger' },
@@ -60,11 +60,11 @@ function alternatives({ note }: ExaminedNote, others: readonly Fingering[]): str
       { heading: '' },
     ],
     others.map((other) => [
-      printPitch(fingeredPitch(note.written, other)),
+      printPitch(fingeredPitch(namedFrom, other)),
       other.printed,
       sideText(other),
       String(other.harmonic),
-      printNatural(naturalPitch(note.written, other)),
+      printNatural(naturalPitch(namedFrom, other)),
       other.band ?? '',
       String(Math.round(other.dropCents)),
       signedCents(other.deviationCents),
