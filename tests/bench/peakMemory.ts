@@ -1,9 +1,9 @@
-/** Annotates one part of as many notes as its argument says; prints the process's peak memory before and after, in MB. */
-import { annotate, signedPart } from './annotateBench.ts';
+/** Annotates the part named; prints the process's peak memory before and after, in MB. */
+import { readFileSync } from 'node:fs';
+import { annotate } from './annotateBench.ts';
 
-const bytes = signedPart(Number(process.argv[2]));
 const before = peakMegabytes();
-annotate(bytes);
+annotate(readFileSync(process.argv[2]!));
 console.log(`${before} ${peakMegabytes()}`);
 
 function peakMegabytes(): number {

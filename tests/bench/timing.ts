@@ -2,7 +2,7 @@
 
 /**
  * Times several things against one another in the same run.
- * @param rounds how often each is timed, turn about, so that a slow moment of the machine hits all alike
+ * @param rounds how often each is timed, turn about, so that a slow stretch of the machine hits all alike; odd
  * @returns medians in milliseconds, in the order of `things`
  */
 export function medianMilliseconds(things: readonly (() => unknown)[], rounds: number): number[] {
@@ -10,7 +10,6 @@ export function medianMilliseconds(things: readonly (() => unknown)[], rounds: n
   const times = things.map((): number[] => []);
   for (let round = 0; round < rounds; round++) {
     things.forEach((thing, i) => {
-      global.gc?.();
       const start = performance.now();
       thing();
       times[i]!.push(performance.now() - start);
