@@ -28,6 +28,11 @@ export class ChangeWatch {
     this.now = now;
   }
 
+  /** True where the score can be compared as written, with every sign and word in it. */
+  get seesEveryEdit(): boolean {
+    return !isAtLeast(this.host, 4, 0);
+  }
+
   /** True when something changed since the last look. */
   hasChanged(): boolean {
     const score = this.host.root.curScore;
@@ -41,7 +46,7 @@ export class ChangeWatch {
   }
 
   private isExportDue(selectionMoved: boolean): boolean {
-    if (isAtLeast(this.host, 4, 0)) return false;
+    if (!this.seesEveryEdit) return false;
     if (this.writingTook > EXPORT_LIMIT_MS) return selectionMoved;
     return this.now() - this.writtenAt >= EXPORT_EVERY_MS;
   }

@@ -43,6 +43,8 @@ export interface PanelView {
   readonly findings: readonly FindingRow[];
   /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
   readonly isChecked: boolean;
+  /** False where the host shows edits of signs and words to nobody: then the user asks for a look. */
+  readonly seesEveryEdit: boolean;
 }
 
 /** The panel's life: opened once, looked at often. */
@@ -80,6 +82,7 @@ export class Panel {
       sentence,
       findings: this.rows,
       isChecked: this.isChecked,
+      seesEveryEdit: this.watch.seesEveryEdit,
     };
   }
 

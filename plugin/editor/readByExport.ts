@@ -56,7 +56,8 @@ function joined(host: Host, horn: HornPart, walk: PartWalk): ReadPart {
 /** Note indices, chord by chord in the order of the text, by measure and voice. */
 function chordsByVoice({ passage, places }: HornPart): Map<string, number[][]> {
   const voices = new Map<string, number[][]>();
-  const order = passage.notes.map((_, i) => i).sort((a, b) => places[a]!.start - places[b]!.start);
+  const starts = passage.notes.map((_, i) => places.at(i).start);
+  const order = starts.map((_, i) => i).sort((a, b) => starts[a]! - starts[b]!);
   const chords = new Map<number, number[]>();
   for (const i of order) {
     const { measureIndex, voice, chordHead } = passage.notes[i]!;

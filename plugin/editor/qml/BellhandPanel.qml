@@ -69,185 +69,232 @@ Pane {
         }
     }
 
-    ColumnLayout {
+    // A dock may be small: then all of it scrolls.
+    Flickable {
+        id: flick
         anchors.fill: parent
-        spacing: 6
-        enabled: pane.view !== null
+        clip: true
+        contentWidth: width
+        contentHeight: Math.max(height, column.implicitHeight)
+        boundsBehavior: Flickable.StopAtBounds
+        ScrollBar.vertical: ScrollBar {}
 
-        Label { text: pane.view ? pane.view.words.horn : ""; font.bold: true }
+        ColumnLayout {
+            id: column
+            width: flick.width
+            height: flick.contentHeight
+            spacing: 6
+            enabled: pane.view !== null
 
-        ComboBox {
-            id: horn
-            objectName: "horn"
-            Layout.fillWidth: true
-            model: pane.view ? pane.view.horns : []
-            currentIndex: pane.view ? pane.view.hornIndex : -1
-            Accessible.name: pane.view ? pane.view.words.horn : ""
-            onActivated: pane.act(function () { pane.panel.chooseHorn(horn.currentIndex) })
-        }
+            ComboBox {
+                id: horn
+                objectName: "horn"
+                Layout.fillWidth: true
+                implicitHeight: 34
+                model: pane.view ? pane.view.horns : []
+                currentIndex: pane.view ? pane.view.hornIndex : -1
+                Accessible.name: pane.view ? pane.view.words.horn : ""
+                onActivated: pane.act(function () { pane.panel.chooseHorn(horn.currentIndex) })
+            }
 
-        Label { text: pane.view ? pane.view.words.print : ""; font.bold: true }
-
-        GridLayout {
-            columns: pane.width < 380 ? 1 : 2
-            columnSpacing: 10
-            rowSpacing: 0
-            Layout.fillWidth: true
-
-            Repeater {
-                model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges"]
-                CheckBox {
-                    id: box
-                    objectName: "show-" + modelData
-                    padding: 3
+            RowLayout {
+                Layout.fillWidth: true
+                Button {
+                    objectName: "annotate"
                     Layout.fillWidth: true
-                    text: pane.view ? pane.view.words[modelData] : ""
-                    checked: !pane.view ? false
-                        : modelData === "onlyChanges" ? pane.view.choice.show.repeat === "changes"
-                        : pane.view.choice.show[modelData]
-                    onClicked: pane.act(function () {
-                        if (modelData === "onlyChanges") pane.panel.chooseRepeats(box.checked)
-                        else pane.panel.chooseShow(modelData, box.checked)
-                    })
+                    implicitHeight: 34
+                    text: pane.view ? pane.view.words.annotate : ""
+                    highlighted: true
+                    onClicked: pane.act(function () { pane.panel.annotate() })
+                    Keys.onReturnPressed: clicked()
+                    Keys.onEnterPressed: clicked()
+                }
+                Button {
+                    objectName: "clear"
+                    Layout.fillWidth: true
+                    implicitHeight: 34
+                    text: pane.view ? pane.view.words.clear : ""
+                    onClicked: pane.act(function () { pane.panel.clear() })
+                    Keys.onReturnPressed: clicked()
+                    Keys.onEnterPressed: clicked()
                 }
             }
-        }
-
-        GridLayout {
-            columns: 2
-            columnSpacing: 10
-            rowSpacing: 4
-            Layout.fillWidth: true
 
             Label {
-                text: pane.view ? pane.view.words.tolerance : ""
-                wrapMode: Text.WordWrap
+                objectName: "sentence"
                 Layout.fillWidth: true
-            }
-            SpinBox {
-                id: tolerance
-                objectName: "tolerance"
-                editable: true
-                stepSize: 5
-                from: pane.view ? pane.view.toleranceRange.from : 0
-                to: pane.view ? pane.view.toleranceRange.to : 0
-                value: pane.view ? pane.view.choice.tolerance : 0
-                Accessible.name: pane.view ? pane.view.words.tolerance : ""
-                Accessible.description: pane.view ? pane.view.words.toleranceHint : ""
-                onValueModified: pane.act(function () { pane.panel.chooseTolerance(tolerance.value) })
+                wrapMode: Text.WordWrap
+                textFormat: Text.PlainText
+                text: pane.failure !== "" ? pane.failure : pane.view ? pane.view.sentence : ""
+                visible: text !== ""
             }
 
-            Label {
-                text: pane.view ? pane.view.words.handOffset : ""
-                wrapMode: Text.WordWrap
-                Layout.fillWidth: true
-            }
-            SpinBox {
-                id: handOffset
-                objectName: "handOffset"
-                editable: true
-                stepSize: 5
-                from: pane.view ? pane.view.handOffsetRange.from : 0
-                to: pane.view ? pane.view.handOffsetRange.to : 0
-                value: pane.view ? pane.view.choice.handOffset : 0
-                Accessible.name: pane.view ? pane.view.words.handOffset : ""
-                Accessible.description: pane.view ? pane.view.words.handOffsetHint : ""
-                onValueModified: pane.act(function () { pane.panel.chooseHandOffset(handOffset.value) })
-            }
-        }
-
-        RowLayout {
-            Layout.fillWidth: true
             Button {
-                objectName: "annotate"
+                id: options
+                objectName: "options"
+                property bool areOpen: pane.height > 560
                 Layout.fillWidth: true
-                text: pane.view ? pane.view.words.annotate : ""
-                highlighted: true
-                onClicked: pane.act(function () { pane.panel.annotate() })
+                implicitHeight: 28
+                flat: true
+                text: (areOpen ? "\u25be " : "\u25b8 ") + (pane.view ? pane.view.words.print : "")
+                onClicked: areOpen = !areOpen
                 Keys.onReturnPressed: clicked()
                 Keys.onEnterPressed: clicked()
             }
-            Button {
-                objectName: "clear"
+
+            GridLayout {
+                visible: options.areOpen
+                columns: pane.width < 380 ? 1 : 2
+                columnSpacing: 10
+                rowSpacing: 0
                 Layout.fillWidth: true
-                text: pane.view ? pane.view.words.clear : ""
-                onClicked: pane.act(function () { pane.panel.clear() })
-                Keys.onReturnPressed: clicked()
-                Keys.onEnterPressed: clicked()
-            }
-        }
 
-        Label {
-            objectName: "sentence"
-            Layout.fillWidth: true
-            wrapMode: Text.WordWrap
-            text: pane.failure !== "" ? pane.failure : pane.view ? pane.view.sentence : ""
-            visible: text !== ""
-        }
-
-        Label {
-            Layout.fillWidth: true
-            font.bold: true
-            text: pane.view ? pane.view.words.findings + " (" + pane.view.findings.length + ")" : ""
-        }
-
-        ListView {
-            id: list
-            objectName: "findings"
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.minimumHeight: 80
-            clip: true
-            spacing: 2
-            activeFocusOnTab: true
-            keyNavigationEnabled: true
-            boundsBehavior: Flickable.StopAtBounds
-            model: pane.view ? pane.view.findings : []
-            ScrollBar.vertical: ScrollBar {}
-            Keys.onReturnPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
-            Keys.onEnterPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
-            Keys.onSpacePressed: pane.act(function () { pane.panel.show(list.currentIndex) })
-
-            Label {
-                visible: list.count === 0 && pane.view !== null && pane.view.isChecked
-                width: parent.width
-                wrapMode: Text.WordWrap
-                text: pane.view ? pane.view.words.nothingFound : ""
-            }
-
-            delegate: ItemDelegate {
-                width: list.width - 8
-                padding: 6
-                highlighted: list.activeFocus && ListView.isCurrentItem
-                onClicked: {
-                    list.currentIndex = index
-                    pane.act(function () { pane.panel.show(index) })
+                Repeater {
+                    model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges"]
+                    CheckBox {
+                        id: box
+                        objectName: "show-" + modelData
+                        padding: 3
+                        Layout.fillWidth: true
+                        text: pane.view ? pane.view.words[modelData] : ""
+                        checked: !pane.view ? false
+                            : modelData === "onlyChanges" ? pane.view.choice.show.repeat === "changes"
+                            : pane.view.choice.show[modelData]
+                        onClicked: pane.act(function () {
+                            if (modelData === "onlyChanges") pane.panel.chooseRepeats(box.checked)
+                            else pane.panel.chooseShow(modelData, box.checked)
+                        })
+                    }
                 }
-                Accessible.name: modelData.place + ", " + modelData.written + ", " + modelData.label + ": " + modelData.message
+            }
 
-                contentItem: Column {
-                    spacing: 2
-                    Label {
-                        width: parent.width
-                        wrapMode: Text.WordWrap
-                        textFormat: Text.PlainText
-                        font.bold: true
-                        text: modelData.place + "  " + modelData.written + "  " + modelData.label
-                        color: modelData.severity === "impossible" ? pane.impossibleColour
-                            : modelData.severity === "risky" ? pane.riskyColour : system.windowText
+            GridLayout {
+                visible: options.areOpen
+                columns: pane.width < 300 ? 1 : 2
+                columnSpacing: 10
+                rowSpacing: 4
+                Layout.fillWidth: true
+
+                Label {
+                    text: pane.view ? pane.view.words.tolerance : ""
+                    wrapMode: Text.WordWrap
+                    Layout.fillWidth: true
+                }
+                SpinBox {
+                    id: tolerance
+                    objectName: "tolerance"
+                    editable: true
+                    implicitHeight: 32
+                    stepSize: 5
+                    from: pane.view ? pane.view.toleranceRange.from : 0
+                    to: pane.view ? pane.view.toleranceRange.to : 0
+                    value: pane.view ? pane.view.choice.tolerance : 0
+                    Accessible.name: pane.view ? pane.view.words.tolerance : ""
+                    Accessible.description: pane.view ? pane.view.words.toleranceHint : ""
+                    ToolTip.visible: hovered
+                    ToolTip.delay: 600
+                    ToolTip.text: pane.view ? pane.view.words.toleranceHint : ""
+                    onValueModified: pane.act(function () { pane.panel.chooseTolerance(tolerance.value) })
+                }
+
+                Label {
+                    text: pane.view ? pane.view.words.handOffset : ""
+                    wrapMode: Text.WordWrap
+                    Layout.fillWidth: true
+                }
+                SpinBox {
+                    id: handOffset
+                    objectName: "handOffset"
+                    editable: true
+                    implicitHeight: 32
+                    stepSize: 5
+                    from: pane.view ? pane.view.handOffsetRange.from : 0
+                    to: pane.view ? pane.view.handOffsetRange.to : 0
+                    value: pane.view ? pane.view.choice.handOffset : 0
+                    Accessible.name: pane.view ? pane.view.words.handOffset : ""
+                    Accessible.description: pane.view ? pane.view.words.handOffsetHint : ""
+                    ToolTip.visible: hovered
+                    ToolTip.delay: 600
+                    ToolTip.text: pane.view ? pane.view.words.handOffsetHint : ""
+                    onValueModified: pane.act(function () { pane.panel.chooseHandOffset(handOffset.value) })
+                }
+            }
+
+            RowLayout {
+                Layout.fillWidth: true
+                Label {
+                    Layout.fillWidth: true
+                    font.bold: true
+                    text: pane.view ? pane.view.words.findings + " (" + pane.view.findings.length + ")" : ""
+                }
+                Button {
+                    objectName: "lookAgain"
+                    visible: pane.view !== null && !pane.view.seesEveryEdit
+                    implicitHeight: 26
+                    flat: true
+                    text: pane.view ? pane.view.words.lookAgain : ""
+                    onClicked: pane.act(function () { pane.panel.lookAgain() })
+                }
+            }
+
+            ListView {
+                id: list
+                objectName: "findings"
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.minimumHeight: 160
+                clip: true
+                spacing: 2
+                activeFocusOnTab: true
+                keyNavigationEnabled: true
+                boundsBehavior: Flickable.StopAtBounds
+                model: pane.view ? pane.view.findings : []
+                ScrollBar.vertical: ScrollBar {}
+                Keys.onReturnPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
+                Keys.onEnterPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
+                Keys.onSpacePressed: pane.act(function () { pane.panel.show(list.currentIndex) })
+
+                Label {
+                    visible: list.count === 0 && pane.view !== null && pane.view.isChecked
+                    width: parent.width
+                    wrapMode: Text.WordWrap
+                    text: pane.view ? pane.view.words.nothingFound : ""
+                }
+
+                delegate: ItemDelegate {
+                    width: list.width - 8
+                    padding: 6
+                    highlighted: list.activeFocus && ListView.isCurrentItem
+                    onClicked: {
+                        list.currentIndex = index
+                        pane.act(function () { pane.panel.show(index) })
                     }
-                    Label {
-                        width: parent.width
-                        wrapMode: Text.WordWrap
-                        textFormat: Text.PlainText
-                        text: modelData.message
-                    }
-                    Label {
-                        width: parent.width
-                        wrapMode: Text.WordWrap
-                        textFormat: Text.PlainText
-                        visible: modelData.remedy !== ""
-                        text: (pane.view ? pane.view.words.instead : "") + " " + modelData.remedy
+                    Accessible.name: modelData.place + ", " + modelData.written + ", " + modelData.label + ": " + modelData.message
+
+                    contentItem: Column {
+                        spacing: 2
+                        Label {
+                            width: parent.width
+                            wrapMode: Text.WordWrap
+                            textFormat: Text.PlainText
+                            font.bold: true
+                            text: modelData.place + "  " + modelData.written + "  " + modelData.label
+                            color: modelData.severity === "impossible" ? pane.impossibleColour
+                                : modelData.severity === "risky" ? pane.riskyColour : system.windowText
+                        }
+                        Label {
+                            width: parent.width
+                            wrapMode: Text.WordWrap
+                            textFormat: Text.PlainText
+                            text: modelData.message
+                        }
+                        Label {
+                            width: parent.width
+                            wrapMode: Text.WordWrap
+                            textFormat: Text.PlainText
+                            visible: modelData.remedy !== ""
+                            text: (pane.view ? pane.view.words.instead : "") + " " + modelData.remedy
+                        }
                     }
                 }
             }

@@ -122,15 +122,22 @@ export async function inHost(input: string, steps: readonly Step[]): Promise<Hos
   };
 }
 
-/** Writes a score as a picture of its first page. @returns the picture's path */
-export async function pictureOf(score: string, resolution = 130): Promise<string> {
+/** Writes a score as a picture of its first page, whole or trimmed to what is printed. @returns the picture's path */
+export async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
   if (!HOST) throw new Error('the editor is not installed');
   const { folder, env } = await freshProfile();
-  await run(HOST, ['-r', String(resolution), '-T', '20', '-o', join(folder, 'page.png'), score], {
-    env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
-    timeout: 60_000,
-  });
-  return join(folder, 'page-1.png');
+  await run(
+    HOST,
+    ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : []), '-o', join(folder, 'page.png'), score],
+    {
+      env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
+      timeout: 60_000,
+    },
+  );
+  // The editor paints on nothing: without a ground, black on black would compare equal.
+  const picture = join(folder, 'page-1.png');
+  await run('convert', [picture, '-background', 'white', '-alpha', 'remove', picture]);
+  return picture;
 }
 
 /** How many pixels of two pictures differ. */

@@ -1,0 +1,266 @@
+/** The plugin in the real editor, without a screen: what it writes, takes back, keeps and leaves alone. */
+import { writeFile } from 'node:fs/promises';
+import { afterAll, describe, expect, it } from 'vitest';
+import { MARK_PREFIX } from '../../core/annotation.ts';
+import { differingPixels, HOST, type HostRun, inHost, pictureOf, tidy } from './rig/host.ts';
+import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
+
+const runs: HostRun[] = [];
+afterAll(() => tidy(...runs));
+
+async function host(...args: Parameters<typeof inHost>): Promise<HostRun> {
+  const run = await inHost(...args);
+  runs.push(run);
+  return run;
+}
+
+/** A part with sure, risky and impossible stopped notes, open ones, and signs and words of its own. */
+const BARS: readonly (readonly Played[])[] = [
+  [stopped('C5'), stopped('Eb4'), { ...open('G4'), glissando: '+' }, { ...stopped('C5'), glissando: '-' }],
+  [
+    { ...open('E4', 2), words: 'dolce', slur: '+' },
+    { ...stopped('C#4', 2), slur: '-' },
+  ],
+  [stopped('C3', 2), rest(2)],
+];
+const PART = hornScore(BARS);
+
+/** The texts of ours in a saved score, without the prefix. */
+function marksIn(saved: string): string[] {
+  return Array.from(saved.matchAll(/<text>(.*?)<\/text>/gs), ([, text]) => text!.replace(/<[^>]*>/g, ''))
+    .filter((text) => text.startsWith(MARK_PREFIX))
+    .map((text) => text.replace(/[\u2060\u2063\u200b]/g, ''));
+}
+
+/** A saved score without what no reader sees: our choice among its properties. */
+function music(saved: string): string {
+  return saved.replace(/\s*<metaTag name="bellhand">.*?<\/metaTag>/, '');
+}
+
+const colours = (saved: string) => (saved.match(/<color /g) ?? []).length;
+
+describe.skipIf(!HOST)('annotating in the editor', () => {
+  it('writes, redoes nothing twice, takes back in one step, redoes, and clears', async () => {
+    const run = await host(PART, [
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'twice.mscx' },
+      { do: 'undo' },
+      { do: 'save', as: 'undone.mscx' },
+      { do: 'redo' },
+      { do: 'save', as: 'redone.mscx' },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+      { do: 'undo' },
+      { do: 'save', as: 'uncleared.mscx' },
+    ]);
+    const saved = async (name: string) => music(await run.text(`${name}.mscx`));
+    const [before, annotated] = [await saved('before'), await saved('annotated')];
+    expect(run.results[1]).toBe('Stopped notes annotated: 5 (3 sure, 1 risky, 1 impossible).');
+    expect(run.results[3]).toBe('The annotations are up to date: nothing was changed.');
+    expect(run.results[9]).toBe('Notes cleared: 5.');
+    // C5 and E♭4 as on every stopped F-horn chart: fingered a semitone below.
+    expect(marksIn(annotated).slice(0, 2)).toEqual(['o C♯\nB 2', 'o F\nD 1']);
+    expect(marksIn(annotated)).toHaveLength(5);
+    expect(colours(annotated)).toBe(2);
+    expect(await saved('twice')).toBe(annotated);
+    expect(await saved('undone')).toBe(before);
+    expect(await saved('redone')).toBe(annotated);
+    expect(await saved('cleared')).toBe(before);
+    expect(await saved('uncleared')).toBe(annotated);
+    const pictures = await Promise.all(
+      ['before', 'annotated', 'cleared'].map((name) => pictureOf(run.path(`${name}.mscx`))),
+    );
+    expect(await differingPixels(pictures[0]!, pictures[1]!)).toBeGreaterThan(500);
+    expect(await differingPixels(pictures[0]!, pictures[2]!)).toBe(0);
+  });
+
+  it.each(['mscz', 'mscx', 'musicxml'])(
+    'knows its marks again after saving and opening as %s',
+    async (format) => {
+      const first = await host(PART, [
+        { do: 'save', as: 'plain.mscx' },
+        { do: 'save', as: `plain.${format}` },
+        { do: 'annotate' },
+        { do: 'save', as: `score.${format}` },
+      ]);
+      const again = await host(first.path(`score.${format}`), [
+        { do: 'annotate' },
+        { do: 'save', as: 'again.mscx' },
+        { do: 'clear' },
+        { do: 'save', as: 'cleared.mscx' },
+      ]);
+      const plain = await host(first.path(`plain.${format}`), [{ do: 'save', as: 'plain.mscx' }]);
+      expect(again.results[0]).toBe('The annotations are up to date: nothing was changed.');
+      expect(marksIn(await again.text('again.mscx'))).toHaveLength(5);
+      expect(music(await again.text('cleared.mscx'))).toBe(music(await plain.text('plain.mscx')));
+    },
+  );
+
+  it('annotates and clears only what is selected', async () => {
+    const run = await host(PART, [
+      { do: 'select', from: 1, length: 2 },
+      { do: 'annotate' },
+      { do: 'save', as: 'range.mscx' },
+      { do: 'select', from: 0, length: 1 },
+      { do: 'annotate' },
+      { do: 'save', as: 'single.mscx' },
+      { do: 'select', from: 1, length: 1 },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+      { do: 'select', from: 4, length: 1 },
+      { do: 'annotate' },
+    ]);
+    expect(run.results[1]).toBe(
+      'Stopped notes annotated in the selection: 1 (1 sure, 0 risky, 0 impossible).',
+    );
+    expect(marksIn(await run.text('range.mscx'))).toEqual(['o F\nD 1']);
+    expect(marksIn(await run.text('single.mscx'))).toEqual(['o C♯\nB 2', 'o F\nD 1']);
+    expect(marksIn(await run.text('cleared.mscx'))).toEqual(['o C♯\nB 2']);
+    expect(run.results[10]).toBe('No stopped horn note is selected: nothing was changed.');
+  });
+
+  it('writes the same with Concert Pitch on, and leaves it on', async () => {
+    const written = await host(PART, [
+      { do: 'save', as: 'plain.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'written.mscx' },
+      { do: 'result' },
+    ]);
+    const plain = await written.text('plain.mscx');
+    await writeFile(
+      written.path('concert.mscx'),
+      plain.replace('<Style>', '<Style><concertPitch>1</concertPitch>'),
+    );
+    const run = await host(written.path('concert.mscx'), [
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'concert.mscx' },
+      { do: 'result' },
+      { do: 'undo' },
+      { do: 'save', as: 'undone.mscx' },
+    ]);
+    const concert = await run.text('concert.mscx');
+    expect(concert).toContain('<concertPitch>1</concertPitch>');
+    expect(run.results[1]).toBe(written.results[1]);
+    expect(run.results[3]).toEqual(written.results[3]);
+    expect(marksIn(concert)).toEqual(marksIn(await written.text('written.mscx')));
+    expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('leaves the texts and colours of the user alone, and says so', async () => {
+    const run = await host(PART, [
+      { do: 'colour', nth: 6, colour: '#00aa00' },
+      { do: 'colour', nth: 0, colour: '#0072b2' },
+      { do: 'text', nth: 0, text: 'con forza &amp; fuoco' },
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+    ]);
+    expect(run.results[4]).toBe(
+      'Stopped notes annotated: 5 (3 sure, 1 risky, 1 impossible). Notes that keep a colour of your own: 1.',
+    );
+    const annotated = await run.text('annotated.mscx');
+    expect(annotated).toContain('<color r="0" g="170" b="0" a="255"/>');
+    expect(annotated).toContain('con forza &amp; fuoco');
+    expect(colours(annotated)).toBe(3);
+    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('takes a failure half-way back, and the user’s own last edit stays', async () => {
+    const run = await host(PART, [
+      { do: 'text', nth: 0, text: 'mine' },
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate', failAfter: 2 },
+      { do: 'save', as: 'after.mscx' },
+      { do: 'annotate', failAfter: -1 },
+      { do: 'save', as: 'at-once.mscx' },
+    ]);
+    expect(run.results[2]).toBe('Nothing was changed: no more elements.');
+    expect(music(await run.text('after.mscx'))).toBe(music(await run.text('before.mscx')));
+    expect(run.results[4]).toBe('Nothing was changed: no more elements.');
+    expect(music(await run.text('at-once.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('keeps the choice with the score', async () => {
+    const choice = {
+      horn: 'single-f',
+      tolerance: 30,
+      handOffset: 10,
+      show: { fingered: true, valves: true, natural: false, verdict: false, colour: false, repeat: 'all' },
+    };
+    const run = await host(PART, [
+      { do: 'annotate', choice },
+      { do: 'save', as: 'chosen.mscz' },
+      { do: 'save', as: 'chosen.mscx' },
+    ]);
+    expect(marksIn(await run.text('chosen.mscx')).slice(0, 2)).toEqual(['B 2', 'D 1']);
+    expect(colours(await run.text('chosen.mscx'))).toBe(0);
+    const reopened = await host(run.path('chosen.mscz'), [{ do: 'findings' }]);
+    expect(reopened.results[0]).toMatchObject({ choice });
+  });
+
+  it.each([
+    [
+      'no horn part',
+      scoreOf([{ bars: BARS, options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] } }]),
+      'The score has no horn part.',
+      'The score has no horn part.',
+    ],
+    [
+      'no stopped note',
+      hornScore([[open('C5', 4)]]),
+      'The horn part has no stopped note: nothing to annotate.',
+      'There is nothing of ours to clear.',
+    ],
+    [
+      'only rests',
+      hornScore([[rest(4)]]),
+      'The horn part has no stopped note: nothing to annotate.',
+      'There is nothing of ours to clear.',
+    ],
+  ])(
+    'says one plain sentence to a score with %s, and changes nothing',
+    async (_, score, annotated, cleared) => {
+      const run = await host(score, [
+        { do: 'save', as: 'before.mscx' },
+        { do: 'annotate' },
+        { do: 'clear' },
+        { do: 'findings' },
+        { do: 'save', as: 'after.mscx' },
+      ]);
+      expect(run.results.slice(1, 3)).toEqual([annotated, cleared]);
+      expect(run.results[3]).toMatchObject({ findings: [] });
+      expect(await run.text('after.mscx')).toBe(await run.text('before.mscx'));
+    },
+  );
+
+  it('annotates a part of 2,000 notes, and undoes it in one step', async () => {
+    const run = await host(longPart(2000), [
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'undo' },
+      { do: 'save', as: 'undone.mscx' },
+    ]);
+    expect(run.results[1]).toMatch(/^Stopped notes annotated: 2000 \(/);
+    expect(marksIn(await run.text('annotated.mscx'))).toHaveLength(2000);
+    expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('takes the user to the note of a finding', async () => {
+    const run = await host(PART, [
+      { do: 'show', row: 0 },
+      { do: 'show', row: 1 },
+    ]);
+    // Sounding a fifth below: C5 is MIDI 65, C3 is 41.
+    expect(run.results).toEqual([
+      { selected: [{ pitch: 65, track: 0 }], sentence: '' },
+      { selected: [{ pitch: 41, track: 0 }], sentence: '' },
+    ]);
+  });
+});
