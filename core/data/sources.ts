@@ -20,6 +20,16 @@ export const SOURCES = {
     "Grove's Dictionary of Music and Musicians, 5th ed. (1954), Horn: tube lengths of the crooks, after ericson",
   midi10:
     'MIDI Manufacturers Association, Standard MIDI Files 1.0: 120 quarter notes a minute where no tempo is stated (from memory)',
+  webster: 'A. G. Webster, "Acoustical impedance, and the theory of horns", PNAS 5 (1919), 275–282',
+  keefe:
+    'D. H. Keefe, "Acoustical wave propagation in cylindrical ducts", J. Acoust. Soc. Am. 75 (1984), 58–62 (numbers from memory, checked against the exact theory)',
+  chaigneKergomard:
+    'A. Chaigne and J. Kergomard, Acoustics of Musical Instruments (2016), ch. 7: transfer matrices of cylinders and cones',
+  dalmont:
+    'J.-P. Dalmont, C. J. Nederveen and N. Joly, "Radiation impedance of tubes with different flanges", J. Sound Vib. 244 (2001), 505–534 (numbers from memory, checked against Levine and Schwinger 1948)',
+  benade:
+    'A. H. Benade, Fundamentals of Musical Acoustics (1976), ch. 20: the Bessel horn as the shape of brass bells',
+  press: 'W. H. Press et al., Numerical Recipes (1986), § 10.1: golden section search',
   okabeIto: 'M. Okabe and K. Ito, Color Universal Design (2008): a palette for every kind of colour vision',
   commonPractice: 'common practice, no source',
 } as const;

@@ -1,0 +1,14 @@
+/** The acoustics of the closing hand, as the rest of Bellhand uses it. */
+export { USUAL_BORE } from '../data/bore.ts';
+export {
+  type ClosingCurve,
+  type ClosingCurveOptions,
+  closingCurve,
+  type HarmonicCurve,
+  HIGHEST_CURVE_HARMONIC,
+} from './closingCurve.ts';
+export { type ClosingForDrop, closingForDrop } from './closingForDrop.ts';
+export { type CurveSvgOptions, curveSvg } from './curveSvg.ts';
+export { curveText } from './curveText.ts';
+export type { Bell, Hand, HornBore } from './hornShape.ts';
+export type { Section } from './section.ts';
