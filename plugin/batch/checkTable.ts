@@ -4,6 +4,7 @@ import type { ExaminedNote } from '../../core/examinedNote.ts';
 import { isHandState } from '../../core/handStates.ts';
 import { fingeredPitch, naturalPitch, printNatural } from '../../core/names.ts';
 import { printPitch, printPitchClass, type Transposition } from '../../core/pitch.ts';
+import type { Finding } from '../../core/rules/rule.ts';
 import { countNotes, countText } from './counts.ts';
 import { signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';
@@ -15,16 +16,22 @@ export function checkTable(examination: Examination): string[] {
   const shown = notes.filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index));
   const lines = [`  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]))}`];
   if (shown.length > 0) lines.push('', ...noteTable(shown));
-  for (const { id, severity, noteIndex, message, remedy } of findings) {
+  findings.forEach((finding, i) => {
+    const { id, severity, noteIndex, message, remedy } = finding;
     const { measure, beat, written } = passage.notes[noteIndex]!;
+    if (!isMoreOf(finding, findings[i - 1])) lines.push('');
     lines.push(
-      '',
       `    bar ${measure}, beat ${beatText(beat)}, ${printPitch(written)}: ${severity} (${id})`,
       `      ${message}`,
-      `      ${remedy}`,
     );
-  }
+    if (!isMoreOf(finding, findings[i + 1])) lines.push(`      ${remedy}`);
+  });
   return lines;
+}
+
+/** True for findings of the same kind with the same remedy: they are told together. */
+function isMoreOf({ id, remedy }: Finding, other: Finding | undefined): boolean {
+  return other?.id === id && other.remedy === remedy;
 }
 
 function noteTable(shown: readonly ExaminedNote[]): string[] {

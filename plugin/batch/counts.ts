@@ -3,40 +3,52 @@ import type { Examination } from '../../core/examine.ts';
 import type { Verdict } from '../../core/fingering.ts';
 import { isHandState } from '../../core/handStates.ts';
 
-/** Notes that the hand has to do with, and those found impossible among all. */
+type ByVerdict = { [verdict in Verdict]: number };
+
+/** Notes by verdict: those that the hand makes, and the open ones around them. */
 export interface Counts {
-  readonly hand: number;
-  readonly sure: number;
-  readonly risky: number;
-  readonly impossible: number;
-  /** Measures with an impossible note, as printed, each once. */
+  readonly stopped: Readonly<ByVerdict>;
+  readonly open: Readonly<ByVerdict>;
+  /** Measures with an impossible note, as printed, in score order, each once. */
   readonly impossibleMeasures: readonly string[];
 }
 
 export function countNotes(examinations: readonly Examination[]): Counts {
-  const byVerdict: { [verdict in Verdict]: number } = { sure: 0, risky: 0, impossible: 0 };
-  const measures = new Set<string>();
-  let hand = 0;
+  const stopped: ByVerdict = { sure: 0, risky: 0, impossible: 0 };
+  const open: ByVerdict = { sure: 0, risky: 0, impossible: 0 };
+  const measures = new Map<number, string>();
   for (const { notes } of examinations) {
     for (const { note, reading, verdict } of notes) {
-      if (verdict === 'impossible') measures.add(note.measure);
-      if (isHandState(reading.state)) hand += 1;
-      else if (verdict === 'sure') continue;
-      byVerdict[verdict] += 1;
+      if (verdict === 'impossible') measures.set(note.measureIndex, note.measure);
+      (isHandState(reading.state) ? stopped : open)[verdict] += 1;
     }
   }
-  return { hand, ...byVerdict, impossibleMeasures: [...measures] };
+  const inOrder = [...measures].sort(([a], [b]) => a - b).map(([, measure]) => measure);
+  return { stopped, open, impossibleMeasures: inOrder };
 }
 
-/** `12 notes by the hand: 9 sure, 2 risky, 1 impossible`. */
-export function countText({ hand, sure, risky, impossible }: Counts): string {
-  if (hand + risky + impossible === 0) return 'no stopped notes';
-  const verdicts = [
-    [sure, 'sure'],
-    [risky, 'risky'],
-    [impossible, 'impossible'],
-  ].filter(([count]) => count !== 0);
-  return `${amount(hand, 'stopped note')}: ${verdicts.map(([count, word]) => `${count} ${word}`).join(', ')}`;
+/** Notes that cannot be played, stopped or open. */
+export function impossibleCount({ stopped, open }: Counts): number {
+  return stopped.impossible + open.impossible;
+}
+
+/** `12 stopped notes: 9 sure, 2 risky, 1 impossible; open notes: 1 risky`. */
+export function countText({ stopped, open }: Counts): string {
+  const total = stopped.sure + stopped.risky + stopped.impossible;
+  const beside = verdictsText({ ...open, sure: 0 });
+  const texts = [
+    total === 0 ? 'no stopped notes' : `${amount(total, 'stopped note')}: ${verdictsText(stopped)}`,
+  ];
+  if (beside !== '') texts.push(`open notes: ${beside}`);
+  return texts.join('; ');
+}
+
+function verdictsText(counts: ByVerdict): string {
+  const verdicts: readonly Verdict[] = ['sure', 'risky', 'impossible'];
+  return verdicts
+    .filter((verdict) => counts[verdict] > 0)
+    .map((verdict) => `${counts[verdict]} ${verdict}`)
+    .join(', ');
 }
 
 /** `1 file`, `2 files`. */

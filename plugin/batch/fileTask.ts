@@ -5,7 +5,7 @@ import { resultOf } from '../../core/result.ts';
 import type { ScoreFile } from '../musicxml/files.ts';
 import { clearMarks, writeMarks } from '../musicxml/index.ts';
 import { checkTable } from './checkTable.ts';
-import { amount, barsText, countNotes, countText } from './counts.ts';
+import { amount, barsText, countNotes, countText, impossibleCount } from './counts.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from './failure.ts';
 import type { FilePair } from './outputs.ts';
@@ -69,9 +69,10 @@ function annotate({ reading, show, fingerings }: AnnotateTask, pair: FilePair, f
   writeWhole(pair.output, file.withText(writeMarks(score, parts, { fingerings })));
   const counts = countNotes(examinations);
   const remarked = [...remarks];
-  if (counts.impossible > 0) {
+  const impossible = impossibleCount(counts);
+  if (impossible > 0) {
     remarked.push(
-      `${pair.input}: ${amount(counts.impossible, 'note')} cannot be played as written, in ${barsText(counts.impossibleMeasures)}: bellhand check says why`,
+      `${pair.input}: ${amount(impossible, 'note')} cannot be played as written, in ${barsText(counts.impossibleMeasures)}: bellhand check says why`,
     );
   }
   const coloured = examinations
@@ -96,7 +97,7 @@ function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: 
     format === 'json'
       ? JSON.stringify(isOneOfMany ? { file: path, ...result } : result)
       : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''].join('\n');
-  const isImpossible = countNotes(examinations).impossible > 0;
+  const isImpossible = impossibleCount(countNotes(examinations)) > 0;
   return {
     stdout: `${stdout}\n`,
     stderr: lines(remarks),
