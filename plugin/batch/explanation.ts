@@ -6,6 +6,7 @@ import { printPitch } from '../../core/pitch.ts';
 import type { Finding } from '../../core/rules/rule.ts';
 import type { Settings } from '../../core/settings.ts';
 import { reasonText } from '../../core/wording.ts';
+import { otherBand } from './closing.ts';
 import { centsOff, fingeringText, sideText, signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';
 
@@ -39,7 +40,13 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
       `${printPitch(natural.pitch)}${printNatural(natural).replace(/[^↑↓]/g, '')}, harmonic ${fingering.harmonic}`,
     ],
   ];
-  if (fingering.band) rows.push(['hand closes', fingering.band]);
+  if (fingering.band) {
+    const other = otherBand(fingering);
+    rows.push([
+      'hand closes',
+      other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band,
+    ]);
+  }
   if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
   rows.push(['comes out', centsOff(fingering.deviationCents)]);
   return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);

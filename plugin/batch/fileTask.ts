@@ -1,10 +1,11 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
-import type { Show } from '../../core/marks.ts';
-import { marksFor } from '../../core/marks.ts';
+import { completionsFor } from '../../core/completions.ts';
+import { marksFor, type Show } from '../../core/marks.ts';
 import { resultOf } from '../../core/result.ts';
 import type { ScoreFile } from '../musicxml/files.ts';
 import { clearMarks, writeMarks } from '../musicxml/index.ts';
 import { checkTable } from './checkTable.ts';
+import { completedMarks, completionText } from './completedMarks.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from './counts.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from './failure.ts';
@@ -21,6 +22,8 @@ interface AnnotateTask {
   readonly show: Show;
   /** Write valves as fingerings of the notes besides. */
   readonly fingerings: boolean;
+  /** Add the signs and cancelling words that the part lacks. */
+  readonly complete: boolean;
 }
 
 interface ClearTask {
@@ -60,11 +63,16 @@ export function runFileTask(task: FileTask, pair: FilePair): Outcome {
   }
 }
 
-function annotate({ reading, show, fingerings }: AnnotateTask, pair: FilePair, file: ScoreFile): Outcome {
+function annotate(
+  { reading, show, fingerings, complete }: AnnotateTask,
+  pair: FilePair,
+  file: ScoreFile,
+): Outcome {
   const { score, examinations, remarks } = examineText(file.text, pair.input, reading);
+  const completions = examinations.map((examination) => (complete ? completionsFor(examination) : []));
   const parts = examinations.map((examination, i) => ({
     partId: score.horns[i]!.id,
-    marks: marksFor(examination, show),
+    ...completedMarks(marksFor(examination, show), completions[i]!),
   }));
   writeWhole(pair.output, file.withText(writeMarks(score, parts, { fingerings })));
   const counts = countNotes(examinations);
@@ -81,13 +89,14 @@ function annotate({ reading, show, fingerings }: AnnotateTask, pair: FilePair, f
   if (show.colour && coloured > 0) {
     remarked.push(`${pair.input}: ${amount(coloured, 'doubtful note')} had a colour already and kept it`);
   }
-  return told(pair, countText(counts), remarked);
+  const told = complete ? `${countText(counts)}; ${completionText(completions.flat())}` : countText(counts);
+  return outcome(pair, told, remarked);
 }
 
 function clear(pair: FilePair, file: ScoreFile): Outcome {
   const cleared = named(pair.input, () => clearMarks(file.text));
   writeWhole(pair.output, file.withText(cleared));
-  return told(pair, cleared === file.text ? 'there were no marks to take out' : 'marks taken out', []);
+  return outcome(pair, cleared === file.text ? 'there were no marks to take out' : 'marks taken out', []);
 }
 
 function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {
@@ -106,7 +115,7 @@ function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: 
 }
 
 /** Tells where the result went; on standard error when the result itself went to standard output. */
-function told({ input, output }: FilePair, text: string, notes: readonly string[]): Outcome {
+function outcome({ input, output }: FilePair, text: string, notes: readonly string[]): Outcome {
   if (output === STANDARD)
     return { stdout: '', stderr: lines([`${input}: ${text}`, ...notes]), exit: EXIT.fine };
   return { stdout: `${output}: ${text}\n`, stderr: lines(notes), exit: EXIT.fine };

@@ -1,9 +1,10 @@
 /** Fingerings in words, for people at a terminal. */
 import type { Fingering } from '../../core/fingering.ts';
 
-/** `valve 2 on the F side`, `valves 1 and 2 …`, `open …` (no valve down). */
+/** `valve 2 on the F side (2)`, `no valve on the B♭ side (T0)`; `F crook` where there are no valves. */
 export function fingeringText(fingering: Fingering): string {
   const { valves } = fingering.tube.combination;
+  if (fingering.printed === '') return `${sideText(fingering)} crook`;
   const pressed =
     valves === '0' ? 'no valve' : `valve${valves.length > 1 ? 's' : ''} ${[...valves].join('+')}`;
   return `${pressed} on the ${sideText(fingering)} side (${fingering.printed})`;

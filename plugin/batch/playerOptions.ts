@@ -1,9 +1,13 @@
 /** The options that say who plays: the horn, the ear and the hand. */
+import { parse } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { HORNS } from '../../core/data/horns.ts';
 import type { Horn } from '../../core/horn.ts';
+import { readHornFile } from '../../core/hornFile.ts';
 import { type BassClef, DEFAULT_SETTINGS, type NoteNames, type Settings } from '../../core/settings.ts';
+import { Failure } from './failure.ts';
 import { numberBetween, oneOf } from './optionValues.ts';
+import { readWhole } from './wholeFile.ts';
 
 /** As commander hands them over. */
 export interface PlayerOptions {
@@ -16,10 +20,12 @@ export interface PlayerOptions {
 
 /** Adds the options to a command. */
 export function withPlayerOptions(command: Command): Command {
-  const names = HORNS.map(({ id }) => id).join(', ');
   return command
     .addOption(
-      new Option('--horn <horn>', `the horn played: ${names}`)
+      new Option(
+        '--horn <horn>',
+        `the horn played: ${VALVE_HORNS}, natural, natural-eb and the like, or a .json file`,
+      )
         .argParser(hornNamed)
         .default(DEFAULT_SETTINGS.horn, DEFAULT_SETTINGS.horn.id),
     )
@@ -86,8 +92,24 @@ export function settingsOf(options: PlayerOptions & Partial<PassageOptions>): Se
   };
 }
 
+const VALVE_HORNS = HORNS.filter(({ natural }) => !natural)
+  .map(({ id }) => id)
+  .join(', ');
+
+/** A horn by its name, or as a JSON file describes it. */
 function hornNamed(name: string): Horn {
   const horn = HORNS.find(({ id }) => id === name);
   if (horn) return horn;
-  throw new InvalidArgumentError(`Choose one of ${HORNS.map(({ id }) => id).join(', ')}.`);
+  if (!/\.json$/i.test(name)) {
+    throw new InvalidArgumentError(
+      `Choose one of ${HORNS.map(({ id }) => id).join(', ')}, or name a .json file.`,
+    );
+  }
+  try {
+    return readHornFile(new TextDecoder().decode(readWhole(name)), parse(name).name);
+  } catch (fault) {
+    if (fault instanceof Failure) throw new InvalidArgumentError(`${fault.message}.`);
+    if (fault instanceof RangeError) throw new InvalidArgumentError(`${name}: ${fault.message}.`);
+    throw fault;
+  }
 }

@@ -9,6 +9,7 @@ import { type ShowOptions, showOf, withShowOptions } from '../showOptions.ts';
 interface AnnotateOptions extends PlayerOptions, PartOptions, ShowOptions {
   readonly output?: string;
   readonly inPlace?: boolean;
+  readonly complete?: boolean;
   readonly jobs: number;
 }
 
@@ -17,12 +18,18 @@ export function annotateCommand(): Command {
     .description('write fingering, natural pitch and verdict over every stopped note of the horn parts')
     .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input')
     .option('-o, --output <path>', 'where to write: a file, a folder, or - (default: FILE.marked.musicxml)')
-    .option('--in-place', 'write onto the input itself');
+    .option('--in-place', 'write onto the input itself')
+    .option('--complete', 'add + signs missing under a word, and words missing to end one');
   withShowOptions(withPartOptions(withPlayerOptions(command)));
   return withJobs(command).action(async (files: string[], options: AnnotateOptions) => {
     const pairs = pairOutputs(files, options, 'marked');
     process.exitCode = await runFiles(
-      { kind: 'annotate', reading: readingOf(options), ...showOf(options) },
+      {
+        kind: 'annotate',
+        reading: readingOf(options),
+        ...showOf(options),
+        complete: options.complete ?? false,
+      },
       pairs,
       options.jobs,
     );

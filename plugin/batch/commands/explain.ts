@@ -5,15 +5,20 @@ import type { HandState } from '../../../core/fingering.ts';
 import type { Passage } from '../../../core/passage.ts';
 import { HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch.ts';
 import { noteResult } from '../../../core/result.ts';
+import { closingLines, closingPicture } from '../closing.ts';
 import { explanation } from '../explanation.ts';
+import { Failure } from '../failure.ts';
 import { noteName, oneOf } from '../optionValues.ts';
 import { keyNamed } from '../partOptions.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../playerOptions.ts';
+import { writeWhole } from '../wholeFile.ts';
 
 interface ExplainOptions extends PlayerOptions {
   readonly key: Transposition;
   readonly hand: HandState;
   readonly format: 'table' | 'json';
+  /** True for text, a path for a picture. */
+  readonly curve?: true | string;
 }
 
 export function explainCommand(): Command {
@@ -37,6 +42,10 @@ export function explainCommand(): Command {
     );
   return withPlayerOptions(command)
     .option('--format <format>', 'table or json', oneOf(['table', 'json']), 'table')
+    .option(
+      '--curve [file]',
+      'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
+    )
     .action((note: Pitch, options: ExplainOptions) => explain(note, options));
 }
 
@@ -58,12 +67,18 @@ function explain(written: Pitch, options: ExplainOptions): void {
   const settings = settingsOf(options);
   const examination = examine(passageOf(written, options), settings);
   const examined = examination.notes[0]!;
+  const { format, curve } = options;
+  if (curve === true && format === 'json') {
+    throw new Failure(
+      '--curve is text here, and --format json data: give --curve a file, or leave one of them out',
+    );
+  }
   const { measure: _, beat: __, ...result } = noteResult(examined);
-  const text =
-    options.format === 'json'
-      ? JSON.stringify(result)
-      : explanation(examined, examination.findings, settings).join('\n');
-  process.stdout.write(`${text}\n`);
+  const lines =
+    format === 'json' ? [JSON.stringify(result)] : explanation(examined, examination.findings, settings);
+  if (curve === true) lines.push('', ...closingLines(examined).map((line) => `  ${line}`));
+  else if (curve !== undefined) writeWhole(curve, new TextEncoder().encode(`${closingPicture(examined)}\n`));
+  process.stdout.write(`${lines.join('\n')}\n`);
 }
 
 /** A part of one note, long enough for any hand. */
