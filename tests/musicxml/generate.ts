@@ -53,7 +53,7 @@ export function generatePart(noteCount: number, options: GenerateOptions = {}): 
     }
     for (let voice = 1; voice <= 1 + Number(random(8) === 0) && written < noteCount; voice++) {
       if (voice === 2) put(3, '<backup><duration>24</duration></backup>');
-      for (let beat = 0; beat < 4; beat++) {
+      for (let beat = 0; beat < 4 && written < noteCount; beat++) {
         if (random(12) === 0) {
           put(3, `<note><rest/><duration>6</duration><voice>${voice}</voice><type>quarter</type></note>`);
           continue;
@@ -65,7 +65,7 @@ export function generatePart(noteCount: number, options: GenerateOptions = {}): 
         const size = 1 + Number(random(10) === 0);
         if (isGrace)
           written += putNote(put, random, { voice, isGrace: true, isChord: false, stoppedPercent });
-        for (let i = 0; i < size; i++) {
+        for (let i = 0; i < size && written < noteCount; i++) {
           written += putNote(put, random, { voice, isGrace: false, isChord: i > 0, stoppedPercent });
         }
       }

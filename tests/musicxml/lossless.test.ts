@@ -1,0 +1,83 @@
+/** Annotating adds marks and nothing else: over real scores, and over parts made from seeds. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  clearMarks,
+  type PartMarks,
+  readScore,
+  type Score,
+  type WriteOptions,
+} from '../../plugin/musicxml/index.ts';
+import { corpusText, describeWithCorpus, withStoppedSigns } from './corpus.ts';
+import { generatePart } from './generate.ts';
+import { annotated, coreMarks, madeUpMarks, readAllParts } from './marks.ts';
+
+/** Everything that must hold of a text, its marks and options. */
+function expectLossless(
+  text: string,
+  marksOf: (score: Score) => PartMarks[],
+  read: (text: string) => Score,
+  options: WriteOptions = {},
+): string {
+  const once = annotated(text, marksOf, read, options);
+  expect(clearMarks(once) === text, 'cleared text is the input').toBe(true);
+  expect(annotated(once, marksOf, read, options) === once, 'annotating twice changes nothing').toBe(true);
+  const other = { ...options, fingerings: !options.fingerings };
+  expect(
+    annotated(once, marksOf, read, other) === annotated(text, marksOf, read, other),
+    'other options start from the clean text',
+  ).toBe(true);
+  expect(passages(read(once)) === passages(read(text)), 'our own marks are not read as music').toBe(true);
+  return once;
+}
+
+function passages({ horns }: Score): string {
+  return JSON.stringify(horns.map(({ passage }) => passage));
+}
+
+/** Above this, in bytes, a file is left to the test of its horns alone, to save time. */
+const LARGE = 300_000;
+
+describeWithCorpus('real scores', (files) => {
+  it('finds the corpus complete', () => expect(files).toHaveLength(70));
+
+  // The corpus has no stopped note in a horn part: signs are added to its horns by script.
+  it.each(files.filter(({ name }) => name.startsWith('horn/')))('$name: the core marks its horns', (file) => {
+    const text = withStoppedSigns(corpusText(file));
+    const once = expectLossless(text, coreMarks, readScore);
+    const stopped = readScore(text).horns.flatMap(({ passage }) => passage.notes.filter(({ sign }) => sign));
+    if (stopped.length > 0) expect(once.length).toBeGreaterThan(text.length);
+  });
+
+  it.each(files.filter(({ bytes }) => bytes.length < LARGE))(
+    '$name: marks of every kind in all its parts',
+    (file) => {
+      expectLossless(corpusText(file), madeUpMarks, readAllParts, { fingerings: true });
+    },
+  );
+});
+
+describe('parts made from seeds', () => {
+  const shapes = fc.record({
+    notes: fc.integer({ min: 1, max: 60 }),
+    seed: fc.nat(),
+    stoppedPercent: fc.integer({ min: 0, max: 100 }),
+    lineEnd: fc.constantFrom('\n', '\r\n', '\r', ''),
+    prefix: fc.constantFrom('', 'm:'),
+    timewise: fc.boolean(),
+    fingerings: fc.boolean(),
+  } as const);
+
+  // fast-check prints the seed of a failing run.
+  it('keeps every character', () => {
+    fc.assert(
+      fc.property(shapes, ({ notes, fingerings, ...shape }) => {
+        const text = generatePart(notes, shape as Parameters<typeof generatePart>[1]);
+        expect(readScore(text).horns[0]!.passage.notes).toHaveLength(notes);
+        expectLossless(text, coreMarks, readScore, { fingerings });
+        expectLossless(text, madeUpMarks, readScore, { fingerings });
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
