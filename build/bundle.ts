@@ -3,7 +3,7 @@ import { chmod, cp, mkdir, readdir, rm, stat, writeFile } from 'node:fs/promises
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
-import { withPlainParameters } from './engineParameters.ts';
+import { forEditorEngine } from './engineScript.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const EDITOR = join(ROOT, 'plugin/editor');
@@ -27,7 +27,7 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
     logLevel: 'warning',
     write: false,
   });
-  const { code } = await transform(withPlainParameters(bundled.outputFiles[0]!.text), {
+  const { code } = await transform(forEditorEngine(bundled.outputFiles[0]!.text), {
     minify: true,
     target: 'es2016',
     // The engine reads escapes everywhere; raw characters only where it guesses the file's encoding.

@@ -39,7 +39,7 @@ export interface HostText extends HostElement {
 }
 
 export interface HostNote extends HostElement {
-  /** Sounding, whatever the Concert Pitch switch shows. */
+  /** Sounding, whatever the Concert Pitch switch shows; under an octave line as printed, without the line's octaves. */
   readonly pitch: number;
   /** Spelling of the sounding pitch on the line of fifths, F at 13. */
   readonly tpc1: number;
@@ -74,6 +74,8 @@ export interface HostSpanner extends HostElement {
   readonly spannerTick: HostFraction;
   readonly spannerTicks: HostFraction;
   readonly spannerTrack2: number;
+  /** Of an octave line: its place among 8va, 8vb, 15ma, 15mb, 22ma, 22mb. */
+  readonly ottavaType?: number;
   /** From 4.6, where a list holds segments of spanners. */
   readonly spanner?: HostSpanner;
 }

@@ -7,6 +7,7 @@ import { wordsFor } from './languages.ts';
 import { Panel } from './panel.ts';
 
 export * as core from '../../core/index.ts';
+export { stableSort } from './engineSort.ts';
 export { Panel } from './panel.ts';
 
 /** The editor, from the three things a plugin's root item has at hand: itself, a file object and the engine's `Qt`. */

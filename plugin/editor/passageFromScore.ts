@@ -2,6 +2,7 @@
 
 import { isOurMark } from '../../core/annotation.ts';
 import type { HandSign, PassageNote, PassageRest, PassageTempo, PassageWord } from '../../core/passage.ts';
+import type { Pitch } from '../../core/pitch.ts';
 import { Joins } from '../musicxml/joins.ts';
 import { addToChord, type ReadNote } from '../musicxml/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';
@@ -17,6 +18,16 @@ export interface Evidence {
   /** True where a glissando begins that leads to the next note of the voice. */
   startsGlissando(chord: ScoreChord, note: HostNote): boolean;
   readonly slurs: readonly Slur[];
+  readonly octaveLines: readonly OctaveLine[];
+}
+
+/** A line over a staff under which notes sound octaves from where they are printed; `toTick` is excluded. */
+export interface OctaveLine {
+  readonly fromTick: number;
+  readonly toTick: number;
+  readonly track: number;
+  /** 1 for 8va, −1 for 8vb, … */
+  readonly octaves: number;
 }
 
 /** From the chord at one place to the chord at another. */
@@ -81,6 +92,7 @@ function chordOf(
   const { measureIndex, tick, track, graceIndex } = chord;
   const measure = walk.measures[measureIndex]!;
   const sign = evidence.signOf(chord);
+  const octaves = octavesAt(evidence.octaveLines, chord);
   const members = chord.notes.map((hostNote): ReadNote => {
     const transposition = transpositionOf(hostNote, partName(walk));
     return {
@@ -97,7 +109,7 @@ function chordOf(
         voice: String((track % 4) + 1),
         chordRank: 0,
         chordHead: 0,
-        written: notatedPitch(hostNote, partName(walk)),
+        written: raised(notatedPitch(hostNote, partName(walk)), octaves),
         transposition,
         clef: clefOf(hostNote),
         sign,
@@ -113,6 +125,19 @@ function chordOf(
   const head = members[0]!;
   for (const member of members.slice(1)) addToChord(head, member);
   return members;
+}
+
+function octavesAt(lines: readonly OctaveLine[], { tick, track }: ScoreChord): number {
+  const staff = Math.floor(track / 4);
+  const line = lines.find(
+    ({ fromTick, toTick, track: lineTrack }) =>
+      fromTick <= tick && tick < toTick && Math.floor(lineTrack / 4) === staff,
+  );
+  return line ? line.octaves : 0;
+}
+
+function raised(pitch: Pitch, octaves: number): Pitch {
+  return octaves === 0 ? pitch : { ...pitch, octave: pitch.octave + octaves };
 }
 
 /** Says of each chord what begins and ends there, in the words the reader of files uses. */

@@ -1,4 +1,4 @@
-/** Host 4.6 and later: chords own their signs, notes the lines that start at them; slurs still come from a selection. */
+/** Host 4.6 and later: chords own their signs, notes the lines that start at them; slurs and octave lines still come from a selection. */
 import type { HandSign } from '../../core/passage.ts';
 import { hornParts } from './hornParts.ts';
 import { listOf } from './hostApi.ts';
@@ -9,15 +9,17 @@ import { evidenceOf, signOf } from './selectionEvidence.ts';
 
 export const readByChords: Reader = (host, score) => {
   const { GLISSANDO, GLISSANDO_SEGMENT } = host.root.Element;
-  return hornParts(score).map((part) =>
-    passageFromScore(host, walkPart(host.root, score, part), {
+  return hornParts(score).map((part) => {
+    const { slurs, octaveLines } = evidenceOf(host, score, part);
+    return passageFromScore(host, walkPart(host.root, score, part), {
       signOf: ({ element }) =>
         listOf(element.articulations)
           .map((articulation) => signOf(host.root, articulation))
           .filter((sign): sign is HandSign => sign !== null)[0] ?? null,
       startsGlissando: (_, { spannerForward }) =>
         listOf(spannerForward).some(({ type }) => type === GLISSANDO || type === GLISSANDO_SEGMENT),
-      slurs: evidenceOf(host, score, part).slurs,
-    }),
-  );
+      slurs,
+      octaveLines,
+    });
+  });
 };

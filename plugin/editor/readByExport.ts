@@ -2,10 +2,10 @@
  * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface, so the host writes the score as
  * MusicXML, the reader of files reads it, and its notes are found again in the score by their order.
  */
-import { type Pitch, soundingCents } from '../../core/pitch.ts';
+import type { Pitch } from '../../core/pitch.ts';
 import { readScore } from '../musicxml/readScore.ts';
 import type { HornPart } from '../musicxml/score.ts';
-import type { Host, HostNote, HostScore } from './hostApi.ts';
+import type { Host, HostScore } from './hostApi.ts';
 import { userColoured } from './ownMarks.ts';
 import type { NotePlace, Reader, ReadPart } from './readPassages.ts';
 import { type PartWalk, type ScoreChord, walkPart } from './scoreWalk.ts';
@@ -40,16 +40,7 @@ function joined(host: Host, horn: HornPart, walk: PartWalk): ReadPart {
     matchVoice(horn, chords, walkedChords.get(voice) ?? [], places);
   });
   const coloured = userColoured(host, walk);
-  const notes = horn.passage.notes.map((note, i) => {
-    const { note: hostNote } = places[i]!;
-    return {
-      ...note,
-      written: note.transposition
-        ? inOctaveOf(hostNote, note.written, soundingCents(note.written, note.transposition))
-        : note.written,
-      userColour: coloured(hostNote),
-    };
-  });
+  const notes = horn.passage.notes.map((note, i) => ({ ...note, userColour: coloured(places[i]!.note) }));
   return { passage: { ...horn.passage, notes }, walk, places };
 }
 
@@ -111,12 +102,6 @@ function isSameChord(note: { grace: boolean; written: Pitch }, size: number, cho
     const { step, alter } = spelledPitch(hostNote.pitch, hostNote.tpc2);
     return step === note.written.step && alter === note.written.alter;
   });
-}
-
-/** Under an octave line the export is an octave off; the score's own pitch is right. */
-function inOctaveOf(note: HostNote, written: Pitch, cents: number): Pitch {
-  const octaves = (100 * note.pitch - cents) / 1200;
-  return Number.isInteger(octaves) ? { ...written, octave: written.octave + octaves } : written;
 }
 
 function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {

@@ -7,12 +7,13 @@ import { evidenceOf } from './selectionEvidence.ts';
 
 export const readBySelection: Reader = (host, score) =>
   hornParts(score).map((part) => {
-    const { signs, glissandi, slurs } = evidenceOf(host, score, part);
+    const { signs, glissandi, slurs, octaveLines } = evidenceOf(host, score, part);
     return passageFromScore(host, walkPart(host.root, score, part), {
       signOf: ({ tick, track, graceIndex }) =>
         graceIndex === null ? (signs.get(`${tick}/${track}`) ?? null) : null,
       startsGlissando: ({ tick, track, graceIndex }, { pitch }) =>
         graceIndex === null && glissandi.has(`${tick}/${track}/${pitch}`),
       slurs,
+      octaveLines,
     });
   });

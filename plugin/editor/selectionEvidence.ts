@@ -11,13 +11,14 @@ import {
   type HostSpanner,
   listOf,
 } from './hostApi.ts';
-import type { Slur } from './passageFromScore.ts';
+import type { OctaveLine, Slur } from './passageFromScore.ts';
 
 /** Places by `tick/track`, notes by `tick/track/pitch`. */
 export interface ListedEvidence {
   readonly signs: ReadonlyMap<string, HandSign>;
   readonly glissandi: ReadonlySet<string>;
   readonly slurs: readonly Slur[];
+  readonly octaveLines: readonly OctaveLine[];
 }
 
 /** The hand's signs by the names of their glyphs; their numbers change from version to version. @source smufl14 */
@@ -40,7 +41,7 @@ export function signOf({ SymId }: HostRoot, articulation: HostArticulation): Han
 export function evidenceOf(host: Host, score: HostScore, part: HostPart): ListedEvidence {
   const { selection } = score;
   if (!selection?.selectRange || !score.lastSegment)
-    return { signs: new Map(), glissandi: new Set(), slurs: [] };
+    return { signs: new Map(), glissandi: new Set(), slurs: [], octaveLines: [] };
   const putBack = rememberSelection(score);
   try {
     // The list follows a selection only when a step of the history ends; an empty step leaves no trace there.
@@ -54,7 +55,9 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): Listed
 }
 
 function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidence {
-  const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, NOTE } = root.Element;
+  const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, OTTAVA, OTTAVA_SEGMENT, NOTE } =
+    root.Element;
+  const octaveLines: OctaveLine[] = [];
   const signs = new Map<string, HandSign>();
   const glissandi = new Set<string>();
   const slurs: Slur[] = [];
@@ -73,6 +76,19 @@ function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidenc
         slurs.push({ fromTick, fromTrack: slur.track, toTick, toTrack: slur.spannerTrack2 });
         break;
       }
+      case OTTAVA:
+      case OTTAVA_SEGMENT: {
+        const line = spannerOf(element);
+        const fromTick = line.spannerTick.ticks;
+        const octaves = OCTAVES[line.ottavaType ?? 0] ?? 0;
+        octaveLines.push({
+          fromTick,
+          toTick: fromTick + line.spannerTicks.ticks,
+          track: line.track,
+          octaves,
+        });
+        break;
+      }
       case GLISSANDO:
       case GLISSANDO_SEGMENT: {
         const start = spannerOf(element).parent;
@@ -80,8 +96,11 @@ function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidenc
       }
     }
   }
-  return { signs, glissandi, slurs };
+  return { signs, glissandi, slurs, octaveLines };
 }
+
+/** What octave lines add, in the order of the host's own numbers. */
+const OCTAVES: readonly number[] = [1, -1, 2, -2, 3, -3];
 
 /** How a note that a glissando leaves is known again. */
 export function glissandoKey(note: HostElement & { readonly pitch: number }): string {
