@@ -1,11 +1,13 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
+import type { Mark } from '../../core/annotation.ts';
 import { completionsFor } from '../../core/completions.ts';
+import { type Examination, examine } from '../../core/examine.ts';
 import { marksFor, type Show } from '../../core/marks.ts';
 import { resultOf } from '../../core/result.ts';
 import type { ScoreFile } from '../musicxml/files.ts';
 import { clearMarks, writeMarks } from '../musicxml/index.ts';
 import { checkTable } from './checkTable.ts';
-import { completedMarks, completionText } from './completedMarks.ts';
+import { completedMarks, completedPassage, completionText } from './completedMarks.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from './counts.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from './failure.ts';
@@ -68,11 +70,15 @@ function annotate(
   pair: FilePair,
   file: ScoreFile,
 ): Outcome {
-  const { score, examinations, remarks } = examineText(file.text, pair.input, reading);
-  const completions = examinations.map((examination) => (complete ? completionsFor(examination) : []));
+  const { score, examinations: found, remarks } = examineText(file.text, pair.input, reading);
+  const completions = found.map((examination) => (complete ? completionsFor(examination) : []));
+  const examinations = found.map((examination, i) => {
+    const passage = completedPassage(examination.passage, completions[i]!);
+    return passage === examination.passage ? examination : examine(passage, reading.settings);
+  });
   const parts = examinations.map((examination, i) => ({
     partId: score.horns[i]!.id,
-    ...completedMarks(marksFor(examination, show), completions[i]!),
+    ...completedMarks(marksOf(examination, show, fingerings), completions[i]!),
   }));
   writeWhole(pair.output, file.withText(writeMarks(score, parts, { fingerings })));
   const counts = countNotes(examinations);
@@ -91,6 +97,16 @@ function annotate(
   }
   const told = complete ? `${countText(counts)}; ${completionText(completions.flat())}` : countText(counts);
   return outcome(pair, told, remarked);
+}
+
+/** With fingerings, notes that show nothing else are marked too, for their valves. */
+function marksOf(examination: Examination, show: Show, fingerings: boolean): readonly Mark[] {
+  const marks = marksFor(examination, show);
+  if (!fingerings) return marks;
+  const shown = new Map(marks.map((mark) => [mark.noteIndex, mark]));
+  return marksFor(examination, { ...show, valves: true }).map(
+    (mark) => shown.get(mark.noteIndex) ?? { ...mark, lines: [] },
+  );
 }
 
 function clear(pair: FilePair, file: ScoreFile): Outcome {

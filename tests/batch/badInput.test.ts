@@ -147,6 +147,31 @@ test.each([
     args: ['explain', 'C5', '--horn', 'tuba'],
     says: ["'tuba'", 'double', 'single-f', 'single-bflat-stop-valve'],
   },
+  {
+    what: 'no horn file',
+    args: ['explain', 'C5', '--horn', 'my.json'],
+    says: ['my.json: there is no such file'],
+  },
+  {
+    what: 'a curve as text among data',
+    args: ['explain', 'C5', '--format', 'json', '--curve'],
+    says: ['--curve', 'leave one of them out'],
+  },
+  {
+    what: 'a curve of nothing',
+    args: ['explain', 'C3', '--horn', 'single-bflat', '--curve'],
+    says: ['C3: no fingering'],
+  },
+  {
+    what: 'an unknown kind of names',
+    args: ['check', 'part.musicxml', '--names', 'french'],
+    says: ['as-written or f-horn'],
+  },
+  {
+    what: 'an unknown bass clef',
+    args: ['check', 'part.musicxml', '--bass-clef', 'low'],
+    says: ['auto, old or new'],
+  },
   { what: 'no key', args: ['explain', 'C5', '--key', 'Q'], says: ["'Q'", 'Bb basso'] },
   {
     what: 'no number',
@@ -188,6 +213,18 @@ test.each([
   for (const words of says) expect(stderr).toContain(words);
   expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
   expect(readdirSync(folder)).toEqual(['part.musicxml']);
+});
+
+test.each([
+  { what: 'no JSON', content: '{', says: ['not JSON'] },
+  { what: 'no sides', content: '{}', says: ['sides'] },
+  { what: 'a misspelt field', content: '{"sides":[{"name":"F","fundamentl":"F1"}]}', says: ['fundamentl'] },
+])('a horn file with $what', ({ content, says }) => {
+  const folder = folderWith({ 'mine.json': content });
+  const { exit, stdout, stderr } = bellhand(folder, ['explain', 'C5', '--horn', 'mine.json']);
+  expect(stderr).toMatch(/^bellhand: [^\n]*mine\.json: [^\n]+\n$/);
+  for (const words of says) expect(stderr).toContain(words);
+  expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
 });
 
 function text(content: string): Uint8Array {

@@ -64,6 +64,11 @@ describe('annotate', () => {
     { args: ['--show', 'valves,verdict'], has: ['2</words>', '× too low'], lacks: ['B 2', 'o C♯', 'color='] },
     { args: ['--show', 'colour'], has: ['color="#D55E00"'], lacks: ['B 2', 'o C♯', '×'] },
     { args: ['--valves-as', 'fingering'], has: ['<fingering>', 'o C♯\nB</words>'], lacks: ['B 2'] },
+    {
+      args: ['--show', 'valves', '--valves-as', 'fingering'],
+      has: ['2</fingering>'],
+      lacks: ['<words', 'o C♯', 'color='],
+    },
     // smalley: C5 is T23 on the B♭ side; a single B♭ horn has no thumb valve to name.
     { args: ['--horn', 'single-bflat'], has: ['o C♯\nC♯ 23'], lacks: ['B 2'] },
     { args: ['--horn', 'double-stop-valve'], has: ['o C♯\nC T0'], lacks: ['B 2'] },
@@ -73,6 +78,38 @@ describe('annotate', () => {
     const marked = textOf(folder, 'part.marked.musicxml');
     for (const text of has) expect(marked).toContain(text);
     for (const text of lacks) expect(marked).not.toContain(text);
+  });
+
+  test('--complete adds the signs and the cancelling word that are missing, and clear takes them out', () => {
+    const worded = score(['C5', 'D5', 'G4', 'G4', 'G4', 'G4'])
+      .replace(
+        '<note>',
+        '<direction><direction-type><words>chiuso</words></direction-type></direction><note>',
+      )
+      // Two bars of rest, after which a horn player opens unless told otherwise; common practice, no source.
+      .replace('<measure number="2">', `${restMeasure('1a')}${restMeasure('1b')}<measure number="2">`);
+    const folder = folderWith({ 'part.musicxml': worded });
+    const run = bellhand(folder, ['annotate', 'part.musicxml', '--complete']);
+    expect(run).toMatchObject({ exit: 0, stderr: '' });
+    expect(run.stdout).toBe('part.marked.musicxml: 2 stopped notes: 2 sure; added 2 signs and 1 word\n');
+    const marked = textOf(folder, 'part.marked.musicxml');
+    expect(marked.match(/<stopped\/>/g)).toHaveLength(2);
+    expect(marked.match(/aperto<\/words>/g)).toHaveLength(1);
+    expect(marked.indexOf('aperto')).toBeGreaterThan(marked.indexOf('1b'));
+    bellhand(folder, ['annotate', 'part.marked.musicxml', '--complete', '-o', 'again.musicxml']);
+    expect(textOf(folder, 'again.musicxml')).toBe(marked);
+    bellhand(folder, ['clear', 'part.marked.musicxml']);
+    expect(textOf(folder, 'part.cleared.musicxml')).toBe(worded);
+  });
+
+  test('--repeat changes leaves out what the note before carries', () => {
+    const folder = folderWith({ 'part.musicxml': score(['C5+', 'C5+', 'C5+', 'B4+']) });
+    const texts = (...args: string[]) => {
+      bellhand(folder, ['annotate', 'part.musicxml', ...args]);
+      return textOf(folder, 'part.marked.musicxml').match(/<words/g);
+    };
+    expect(texts()).toHaveLength(4);
+    expect(texts('--repeat', 'changes')).toHaveLength(2);
   });
 
   test('annotating twice changes nothing more', () => {
@@ -169,6 +206,30 @@ describe('check', () => {
     );
   });
 
+  test('--bass-clef says how notes in the bass clef are meant', () => {
+    const bass = score(['C3+', 'E3']).replace(
+      '<transpose>',
+      '<clef><sign>F</sign><line>4</line></clef><transpose>',
+    );
+    const folder = folderWith({ 'part.musicxml': bass });
+    const harmonic = (notation: string) =>
+      JSON.parse(
+        bellhand(folder, [
+          'check',
+          'part.musicxml',
+          '--format',
+          'json',
+          '--horn',
+          'single-f',
+          '--bass-clef',
+          notation,
+        ]).stdout,
+      ).parts[0].notes[0];
+    // Old notation is written an octave low (grove1879, p. 750): C3 is then C4, fingered 2 (smalley).
+    expect(harmonic('old')).toMatchObject({ written: 'C3', valves: '2', harmonic: 5, verdict: 'sure' });
+    expect(harmonic('new').harmonic).toBeLessThan(5);
+  });
+
   test('--hand-offset and --tolerance move what is in tune', () => {
     const folder = folderWith({ 'part.musicxml': SURE });
     const noteWith = (...args: string[]) =>
@@ -255,6 +316,45 @@ describe('explain', () => {
     );
   });
 
+  test('--curve shows the pitch as the hand closes, as text and as a picture', () => {
+    const folder = folderWith();
+    const run = bellhand(folder, ['explain', 'B4', '--curve']);
+    expect(run.exit).toBe(0);
+    const cents = [...run.stdout.matchAll(/^ +(\d+) % +(\S+) /gm)].map(([, , value]) =>
+      Number(value!.replace('−', '-')),
+    );
+    expect(cents.length).toBeGreaterThan(10);
+    // Closing lowers the tone all the way: common practice, no source.
+    expect(cents).toEqual([...cents].sort((a, b) => b - a));
+    expect(cents[0]).toBe(0);
+    expect(bellhand(folder, ['explain', 'B4', '--curve', 'b4.svg'])).toMatchObject({ exit: 0, stderr: '' });
+    expect(textOf(folder, 'b4.svg')).toMatch(/^<svg [\s\S]*B4 from C5[\s\S]*<\/svg>\n$/);
+  });
+
+  test('--horn takes a file that describes a horn', () => {
+    const horn = { label: 'horn in E♭', sides: [{ name: 'Eb', fundamental: 'Eb1' }] };
+    const folder = folderWith({ 'mine.json': JSON.stringify(horn) });
+    const run = bellhand(folder, ['explain', 'C5', '--key', 'Eb', '--horn', 'mine.json']);
+    expect(run).toMatchObject({ exit: 0, stderr: '' });
+    // On its own length a horn is fingered as the F horn is: smalley, row C5.
+    expect(run.stdout).toMatch(/on a horn in E♭: sure[\s\S]*B4, valve 2 on the E♭ side/);
+  });
+
+  test('--names f-horn names notes as a player of the F horn reads them', () => {
+    const run = bellhand(folderWith(), [
+      'explain',
+      'C5',
+      '--key',
+      'Eb',
+      '--names',
+      'f-horn',
+      '--format',
+      'json',
+    ]);
+    // Written C5 for horn in E♭ sounds as written B♭4 for horn in F: fingered A, 12 (smalley).
+    expect(JSON.parse(run.stdout)).toMatchObject({ written: 'C5', fingered: 'A4', valves: '12' });
+  });
+
   // Hand positions on one fingering: smalley. Echo sounds a semitone below the fingered note.
   test('--hand echo fingers a semitone higher', () => {
     const run = bellhand(folderWith(), [
@@ -281,3 +381,7 @@ describe('help', () => {
     },
   );
 });
+
+function restMeasure(number: string): string {
+  return `<measure number="${number}"><note><rest measure="yes"/><duration>4</duration><voice>1</voice></note></measure>`;
+}

@@ -5,6 +5,7 @@ import { checkCommand } from './check.ts';
 import { clearCommand } from './clear.ts';
 import { etudeCommand } from './etude.ts';
 import { explainCommand } from './explain.ts';
+import { reportCommand } from './report.ts';
 
 export const COMMANDS: readonly (() => Command)[] = [
   annotateCommand,
@@ -12,4 +13,5 @@ export const COMMANDS: readonly (() => Command)[] = [
   checkCommand,
   explainCommand,
   etudeCommand,
+  reportCommand,
 ];
