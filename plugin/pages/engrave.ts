@@ -1,0 +1,149 @@
+/** Engraves a one-part score, system by system, for a page. */
+import { MARK_PREFIX } from '../../core/annotation.ts';
+import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+import { compactSvg } from './compactSvg.ts';
+
+/** One system, ready for a page. Lengths are in the units of its viewBox. */
+export interface EngravedSystem {
+  readonly width: number;
+  readonly height: number;
+  readonly content: string;
+  /** The bars in it, by id. */
+  readonly bars: ReadonlyMap<string, Box>;
+  /** The note heads whose notes have an id, by id: left edge and middle. */
+  readonly heads: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
+}
+
+export interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface Engraving {
+  readonly systems: readonly EngravedSystem[];
+  /** Outlines of the glyphs used, by name. */
+  readonly glyphs: ReadonlyMap<string, string>;
+  readonly fontFace: string | null;
+}
+
+export interface EngravingLook {
+  /** Width of a system, in tenths of a millimetre at full size. */
+  readonly width: number;
+  /** True to break lines where the score says so, false to fill them. */
+  readonly keepsBreaks: boolean;
+}
+
+/** Ids that the page looks for start so; the engraver's own are dropped. */
+export const PAGE_ID = 'bh-';
+
+/** Marks are this much smaller than other texts. */
+const MARK_SIZE = '72%';
+
+/**
+ * Engraves a MusicXML text.
+ * @throws {Error} when the engraver cannot read it
+ */
+export async function engrave(musicXml: string, look: EngravingLook): Promise<Engraving> {
+  const toolkit = await loadToolkit();
+  toolkit.setOptions({
+    pageWidth: look.width,
+    // As low as can be: every system becomes a page of its own, so that paper can break between them.
+    pageHeight: 100,
+    pageMarginTop: 30,
+    pageMarginBottom: 30,
+    pageMarginLeft: 10,
+    pageMarginRight: 10,
+    adjustPageHeight: true,
+    breaks: look.keepsBreaks ? 'encoded' : 'auto',
+    header: 'none',
+    footer: 'none',
+    scale: 100,
+    // A little wider than usual: marks need room side by side.
+    spacingLinear: 0.32,
+    spacingNonLinear: 0.62,
+    svgViewBox: true,
+    svgRemoveXlink: true,
+    smuflTextFont: 'embedded',
+    // The same score gives the same page.
+    xmlIdSeed: 1,
+  });
+  if (!toolkit.loadData(musicXml)) throw new Error('the engraver cannot read this score');
+  if (!toolkit.loadData(prepared(toolkit.getMEI({}))))
+    throw new Error('the engraver cannot read its own score');
+  const systems: EngravedSystem[] = [];
+  const glyphs = new Map<string, string>();
+  let fontFace: string | null = null;
+  for (let page = 1; page <= toolkit.getPageCount(); page++) {
+    const svg = compactSvg(toolkit.renderToSVG(page), (id) => id.startsWith(PAGE_ID));
+    for (const [glyph, outline] of svg.glyphs) glyphs.set(glyph, outline);
+    // The font is only needed where a text really uses it.
+    if (svg.fontFace && /font-family="Leipzig"/.test(svg.content)) fontFace = svg.fontFace;
+    const [x, y] = marginOf(svg.content);
+    systems.push({
+      width: svg.width,
+      height: svg.height,
+      content: svg.content,
+      bars: barsOf(svg.content, x, y),
+      heads: headsOf(svg.content, x, y),
+    });
+  }
+  return { systems, glyphs, fontFace };
+}
+
+/** Keeps the note of a metronome mark off the words before it, and prints our marks small, in the colour of what they say. */
+function prepared(mei: string): string {
+  const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}\u200b*(.?)`, 'g');
+  const spaced = mei.replace(/([^\s>])(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
+  return spaced.replace(mark, (_, attributes: string, first: string) => {
+    const colour = first === '×' ? VERDICT_COLOURS.impossible : first === '≈' ? VERDICT_COLOURS.risky : null;
+    return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${first}`;
+  });
+}
+
+/** Where the drawing starts inside its frame. */
+function marginOf(content: string): readonly [x: number, y: number] {
+  const match = /^\s*<g transform="translate\((-?[\d.]+) (-?[\d.]+)\)"/.exec(content);
+  return match ? [Number(match[1]), Number(match[2])] : [0, 0];
+}
+
+/** A bar begins with the lines of its staff, from the top. */
+function barsOf(content: string, x: number, y: number): ReadonlyMap<string, Box> {
+  const bars = new Map<string, Box>();
+  const bar =
+    /<g id="([^"]*)" class="measure">.*?<path d="M(-?\d+) (-?\d+) L(-?\d+) \3"[^>]*>(?:<path d="M-?\d+ (-?\d+) L[^>]*>){0,4}/g;
+  for (const [, id, left, top, right, bottom] of content.matchAll(bar)) {
+    bars.set(id!, {
+      left: x + Number(left),
+      right: x + Number(right),
+      top: y + Number(top),
+      bottom: y + Number(bottom ?? top),
+    });
+  }
+  return bars;
+}
+
+function headsOf(content: string, x: number, y: number): ReadonlyMap<string, { x: number; y: number }> {
+  const heads = new Map<string, { x: number; y: number }>();
+  const head = /<g id="([^"]*)" class="note"[^>]*>.*?<use [^>]*?transform="translate\((-?\d+) (-?\d+)\)/g;
+  for (const [, id, left, middle] of content.matchAll(head))
+    heads.set(id!, { x: x + Number(left), y: y + Number(middle) });
+  return heads;
+}
+
+type Toolkit = InstanceType<typeof import('verovio/esm').VerovioToolkit>;
+
+let loaded: Promise<Toolkit> | null = null;
+
+/** The engraver is large, so it is loaded by those who engrave and only once. */
+function loadToolkit(): Promise<Toolkit> {
+  loaded ??= (async () => {
+    const [{ default: createModule }, { VerovioToolkit }] = await Promise.all([
+      import('verovio/wasm'),
+      import('verovio/esm'),
+    ]);
+    return new VerovioToolkit(await createModule());
+  })();
+  return loaded;
+}

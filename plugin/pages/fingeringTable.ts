@@ -1,0 +1,123 @@
+/** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
+import type { Examination } from '../../core/examine.ts';
+import type { ExaminedNote } from '../../core/examinedNote.ts';
+import type { Fingering, Verdict } from '../../core/fingering.ts';
+import { isHandState } from '../../core/handStates.ts';
+import { fingeredPitch, naturalPitch, printNatural } from '../../core/names.ts';
+import { type Pitch, pitchCents, printPitch, printPitchClass } from '../../core/pitch.ts';
+import { type Html, html } from './html.ts';
+import { barId } from './onePart.ts';
+
+interface Row {
+  readonly examined: ExaminedNote;
+  /** Measure indexes that use it, in order, each once. */
+  readonly bars: { readonly index: number; readonly number: string }[];
+  count: number;
+}
+
+/** Bars beyond so many are counted, not listed. */
+const MOST_BARS = 8;
+/** Alternatives beyond so many help nobody at the stand. */
+const MOST_ALTERNATIVES = 4;
+
+/** Signs and words for a verdict, so that it never rests on colour. */
+export const VERDICT_SIGNS: {
+  readonly [verdict in Verdict]: { sign: string; words: string; className: string };
+} = {
+  sure: { sign: '', words: 'sure', className: '' },
+  risky: { sign: '≈', words: 'risky', className: 'doubt' },
+  impossible: { sign: '×', words: 'impossible', className: 'no' },
+};
+
+/**
+ * The table of one part.
+ * @param part the part's place on the page, from 0
+ */
+export function fingeringTable(examination: Examination, part: number): Html {
+  const rows = rowsOf(examination);
+  if (rows.length === 0) return html`<p>No note of this part is stopped.</p>`;
+  return html`<div class="scroll" role="region" aria-label="Fingerings of ${examination.passage.name}" tabindex="0"><table>
+<caption>Every stopped note once for each way it is played, from the lowest. Pitches are written pitches.</caption>
+<thead><tr><th scope="col">Note</th><th scope="col">Hand</th><th scope="col">Fingered as</th><th scope="col">Natural pitch</th><th scope="col" class="number">Drop</th><th scope="col" class="number">Off by</th><th scope="col">Verdict</th><th scope="col">Other ways</th><th scope="col">Bars</th></tr></thead>
+<tbody>${rows.map((row) => tableRow(row, part))}</tbody></table></div>`;
+}
+
+function tableRow({ examined, bars, count }: Row, part: number): Html {
+  const { note, reading, fingering, candidates, verdict } = examined;
+  const { sign, words, className } = VERDICT_SIGNS[verdict];
+  const others = candidates.filter((other) => other !== fingering);
+  return html`<tr><th scope="row">${printPitch(note.written)}</th><td>${reading.state.replace('-', ' ')}</td>
+<td>${fingering ? fingeredText(note.written, fingering) : '–'}</td><td>${fingering ? naturalText(note.written, fingering) : '–'}</td>
+<td class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
+<td class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${words}</td>
+<td>${otherWays(note.written, others)}</td><td>${barList(bars, count, part)}</td></tr>`;
+}
+
+/** Fingered note and valves: `B 2`; on a natural horn the degree of closing stands first. */
+export function fingeredText(written: Pitch, fingering: Fingering): string {
+  return [fingering.band, printPitchClass(fingeredPitch(written, fingering)), fingering.printed]
+    .filter((piece) => piece !== null && piece !== '')
+    .join(' ');
+}
+
+/** The natural pitch after the open sign: `o C♯`. */
+export function naturalText(written: Pitch, fingering: Fingering): string {
+  return `o ${printNatural(naturalPitch(written, fingering))}`;
+}
+
+/** Other ways to play a note, the usual first: `1 (+12), T23 (−8)`, in cents off. */
+export function otherWays(written: Pitch, others: readonly Fingering[]): string {
+  if (others.length === 0) return '–';
+  const named = others
+    .slice(0, MOST_ALTERNATIVES)
+    .map((other) => `${fingeredText(written, other)} (${signedCents(other.deviationCents)})`);
+  return (
+    named.join(', ') +
+    (others.length > MOST_ALTERNATIVES ? `, ${others.length - MOST_ALTERNATIVES} more` : '')
+  );
+}
+
+/** Cents without a sign: `167`. */
+export function centsText(cents: number): string {
+  return `${Math.round(cents)} ¢`;
+}
+
+/** Cents off, sharp or flat: `+12`, `−8`, `0`. */
+export function signedCents(cents: number): string {
+  const rounded = Math.round(cents);
+  return rounded === 0 ? '0' : rounded > 0 ? `+${rounded}` : `−${-rounded}`;
+}
+
+function barList(bars: Row['bars'], count: number, part: number): Html {
+  const links = bars
+    .slice(0, MOST_BARS)
+    .map(({ index, number }, i) => html`${i > 0 ? ', ' : ''}<a href="#${barId(part, index)}">${number}</a>`);
+  const more = bars.length > MOST_BARS ? ` and ${bars.length - MOST_BARS} more` : '';
+  return html`${links}${more}${count > bars.length ? ` (${count} notes)` : ''}`;
+}
+
+function rowsOf({ notes }: Examination): readonly Row[] {
+  const rows = new Map<string, Row>();
+  for (const examined of notes) {
+    const { note, reading, fingering, verdict } = examined;
+    if (!isHandState(reading.state)) continue;
+    const key = [
+      printPitch(note.written),
+      reading.state,
+      fingering?.printed,
+      fingering?.harmonic,
+      fingering?.band,
+      verdict,
+      examined.soundingCents,
+    ].join(' ');
+    const row = rows.get(key) ?? { examined, bars: [], count: 0 };
+    rows.set(key, row);
+    row.count += 1;
+    if (row.bars[row.bars.length - 1]?.index !== note.measureIndex) {
+      row.bars.push({ index: note.measureIndex, number: note.measure });
+    }
+  }
+  return [...rows.values()].sort(
+    (a, b) => pitchCents(a.examined.note.written) - pitchCents(b.examined.note.written),
+  );
+}

@@ -1,0 +1,85 @@
+/** The look of the pages: paper, ink, and a margin for remarks, as on a proof that comes back from reading. */
+import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+
+/**
+ * Colours: the two verdicts on paper, and lighter ones of the same hue for text on a dark page, chosen to keep a
+ * contrast of at least 4.5 : 1 with what lies behind them.
+ */
+export const PAGE_STYLE = `
+:root {
+  color-scheme: light dark;
+  --desk: #e9e6df; --sheet: #fbfaf6; --ink: #1d1c1a; --faint: #5f5b54; --rule: #c9c4b8;
+  --no: #b34700; --doubt: #00639b; --mark-no: ${VERDICT_COLOURS.impossible}; --mark-doubt: ${VERDICT_COLOURS.risky};
+}
+@media (prefers-color-scheme: dark) {
+  :root { --desk: #191a1c; --sheet: #232427; --ink: #e8e5dd; --faint: #aaa69c; --rule: #45464a; --no: #ff9a5c; --doubt: #7cc4f2; }
+}
+* { box-sizing: border-box; }
+html { background: var(--desk); scroll-padding-top: 1rem; }
+body { margin: 0; color: var(--ink); font: 16px/1.5 Charter, "Bitstream Charter", "Liberation Serif", Georgia, serif; }
+a { color: inherit; text-decoration-thickness: 1px; text-underline-offset: .15em; }
+a:focus-visible, summary:focus-visible, [tabindex]:focus-visible { outline: 3px solid var(--mark-doubt); outline-offset: 2px; border-radius: 2px; }
+.skip { position: absolute; left: -100rem; }
+.skip:focus { left: 1rem; top: 1rem; background: var(--sheet); padding: .5rem 1rem; z-index: 2; }
+header, main, footer { max-width: 82rem; margin: 0 auto; padding: 0 1.5rem; }
+header { padding-top: 2.5rem; }
+h1 { font-size: 2rem; line-height: 1.15; font-weight: normal; margin: 0 0 .4rem; letter-spacing: -.01em; }
+h2 { font-size: 1.35rem; font-weight: normal; margin: 2.5rem 0 .5rem; border-bottom: 1px solid var(--rule); padding-bottom: .25rem; }
+h3 { font-size: 1rem; margin: 0; }
+p { margin: .4rem 0; max-width: 42rem; }
+.quiet { color: var(--faint); }
+nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; padding: 0; margin: .75rem 0 0; }
+.no { color: var(--no); } .doubt { color: var(--doubt); }
+.sign { display: inline-block; min-width: 1.1em; font-weight: bold; }
+
+.paper { background: #fbfaf6; color: #1d1c1a; border-radius: 2px; box-shadow: 0 1px 3px rgb(0 0 0 / .25); }
+@media (prefers-color-scheme: dark) { .paper { background: #efece4; } }
+svg.music { display: block; width: 100%; height: auto; overflow: visible; font-family: "Liberation Serif", Times, serif; }
+svg.music path, svg.music ellipse, svg.music polygon, svg.music polyline, svg.music rect { stroke: currentColor; }
+svg.music .tempo, svg.music .reh, svg.music .ending, svg.music .fing { font-weight: bold; }
+svg.music .dir, svg.music .dynam, svg.music .mNum { font-style: italic; }
+svg.outlines { position: absolute; width: 0; height: 0; }
+
+.system { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; gap: 0 1.5rem; align-items: start; margin: 0 0 .75rem; }
+.system.wide { grid-template-columns: minmax(0, 1fr); }
+.system > .paper { padding: .5rem .75rem; position: sticky; top: .5rem; }
+.remarks { list-style: none; margin: 0; padding: 0; font-size: .9rem; line-height: 1.4; }
+.remark { border-left: 3px solid var(--rule); padding: .15rem 0 .35rem .75rem; margin: 0 0 .6rem; }
+.remark.no { border-color: var(--mark-no); color: inherit; }
+.remark.doubt { border-color: var(--mark-doubt); color: inherit; }
+.remark p { margin: .15rem 0 0; }
+.remark .remedy::before { content: "→ "; }
+.remark:target { background: color-mix(in srgb, var(--mark-doubt) 14%, transparent); }
+.ring circle { fill: #fbfaf6; stroke-width: 14; } .ring text { font: bold 250px "Liberation Sans", Arial, sans-serif; text-anchor: middle; stroke: none; }
+.ring.no { color: #b34700; } .ring.doubt { color: #00639b; } .ring.advice { color: #4d4a44; }
+.ring text { fill: currentColor; } .ring circle, .ring line { stroke: currentColor; } .ring line { stroke-width: 12; stroke-dasharray: 40 40; }
+.ring:target circle, .ring:focus-visible circle { fill: #ffe9a8; stroke-width: 36; } .ring:focus-visible { outline: none; }
+.shade { stroke: none !important; } .shade.no { fill: #d55e00; fill-opacity: .1; } .shade.doubt { fill: #0072b2; fill-opacity: .08; } .shade.advice { fill: #777; fill-opacity: .08; }
+.path { display: block; width: 100%; max-width: 19rem; height: auto; margin: .4rem 0; }
+.path text { font: 12px "Liberation Sans", Arial, sans-serif; fill: currentColor; stroke: none; }
+
+.scroll { overflow-x: auto; }
+table { border-collapse: collapse; width: 100%; font-size: .92rem; }
+caption { text-align: left; color: var(--faint); padding-bottom: .5rem; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .8rem .3rem 0; border-bottom: 1px solid var(--rule); }
+thead th { font-weight: normal; color: var(--faint); border-bottom-width: 2px; }
+td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+tbody th { font-weight: bold; white-space: nowrap; }
+footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
+
+@media (max-width: 60rem) { .system { grid-template-columns: minmax(0, 1fr); } .remarks { margin-top: .5rem; } }
+@media print {
+  @page { size: A4; margin: 14mm; }
+  :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: #b34700; --doubt: #00639b; }
+  body { font-size: 10pt; }
+  header, main, footer { max-width: none; padding: 0; }
+  nav, .skip { display: none; }
+  .paper { background: none; box-shadow: none; }
+  .system { grid-template-columns: minmax(0, 1fr); margin-bottom: 4mm; break-inside: avoid-page; }
+  .system > .paper { padding: 0; position: static; }
+  .remarks { columns: 2; column-gap: 8mm; font-size: 8.5pt; }
+  .remark, tr, .card { break-inside: avoid; }
+  h2, h3, thead { break-after: avoid; }
+  a { text-decoration: none; }
+}
+`;
