@@ -2,16 +2,18 @@
 
 import type { ExaminedNote } from './examinedNote.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from './fingering.ts';
+import { movesHand } from './handMotion.ts';
 import { type HandReading, isHandState, readHandStates } from './handStates.ts';
 import { type Line, linesOf } from './lines.ts';
 import { playerAt, unmarkedHandState } from './naturalHorn.ts';
 import type { Passage, PassageNote } from './passage.ts';
 import { HORN_IN_F, movePitch, type Pitch, plainSpelling, soundingPitch, writtenPitch } from './pitch.ts';
-import { type PlannedNote, planLine } from './plan.ts';
-import type { Finding } from './rules/rule.ts';
+import { planLine } from './plan.ts';
+import type { Finding, RuleContext } from './rules/rule.ts';
 import { RULES } from './rules/rules.ts';
 import { DEFAULT_SETTINGS, type Settings } from './settings.ts';
 import { type Sounding, soundingOf } from './sounding.ts';
+import { type Step, stepsOf } from './steps.ts';
 import { onsetSecondsOf } from './tempo.ts';
 import { choiceText } from './wording.ts';
 
@@ -30,11 +32,29 @@ export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS)
   const lines = linesOf(passage);
   const sounding = soundingOf(passage, lines, settings);
   const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);
-  const notes = plan(readNotes(passage, sounding, settings), lines, onsetSeconds);
-  const context = { passage, notes, settings, lines, onsetSeconds, sounding };
+  const steps = lines.map((line) => stepsOf(line, passage.notes, onsetSeconds));
+  const notes = readNotes(passage, sounding, settings);
+  lines.forEach((line, i) => {
+    planNotes(line, steps[i]!, notes);
+  });
+  const context: RuleContext = {
+    passage,
+    notes,
+    settings,
+    lines,
+    sounding,
+    handNotes: notes.filter(({ reading }) => reading.word !== null || isHandState(reading.state)),
+    handSteps: ([] as Step[]).concat(
+      ...steps.map((ofLine) => ofLine.filter((step) => movesHandAt(step, notes))),
+    ),
+  };
   const findings = ([] as Finding[]).concat(...RULES.map((rule) => rule.check(context)));
   findings.sort((a, b) => a.noteIndex - b.noteIndex);
   return { passage, settings, notes: withVerdicts(notes, findings), findings };
+}
+
+function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolean {
+  return movesHand(notes[from]!.reading.state, notes[to]!.reading.state);
 }
 
 /** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */
@@ -80,57 +100,26 @@ function naturalReading(reading: HandReading, soundingCents: number | null, play
   return state === 'open' ? reading : { ...reading, state };
 }
 
-/** Lets every player's line choose its fingerings together. */
-function plan(
-  notes: ExaminedNote[],
-  lines: readonly Line[],
-  onsetSeconds: readonly number[],
-): readonly ExaminedNote[] {
-  for (const line of lines) {
-    const choices = planLine(line.map((_, at) => plannedNote(notes, line, at, onsetSeconds)));
-    choices.forEach(({ option, because }, at) => {
-      if (!because) return;
-      const examined = notes[line[at]!]!;
-      const fingering = examined.candidates[option]!;
-      const neighbour = notes[line[because.neighbour]!]!.note.written;
-      notes[line[at]!] = {
-        ...examined,
-        fingering,
-        verdict: fingering.verdict,
-        chosenBecause: choiceText(because, examined.candidates[0]!, neighbour),
-      };
-    });
-  }
-  return notes;
-}
-
-function plannedNote(
-  notes: readonly ExaminedNote[],
-  line: Line,
-  at: number,
-  onsetSeconds: readonly number[],
-): PlannedNote {
-  const index = line[at]!;
-  const { candidates, reading } = notes[index]!;
-  if (at === 0)
-    return {
-      options: candidates,
-      state: reading.state,
-      secondsSince: Number.POSITIVE_INFINITY,
-      joined: null,
+/** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
+function planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): void {
+  const choices = planLine(
+    line.map((index, at) => {
+      const { candidates, reading } = notes[index]!;
+      return { options: candidates, state: reading.state, step: at > 0 ? steps[at - 1]! : null };
+    }),
+  );
+  choices.forEach(({ option, because }, at) => {
+    if (!because) return;
+    const examined = notes[line[at]!]!;
+    const fingering = examined.candidates[option]!;
+    const neighbour = notes[line[because.neighbour]!]!.note.written;
+    notes[line[at]!] = {
+      ...examined,
+      fingering,
+      verdict: fingering.verdict,
+      chosenBecause: choiceText(because, examined.candidates[0]!, neighbour),
     };
-  const before = line[at - 1]!;
-  let joined: PlannedNote['joined'] = null;
-  for (const { kind, to } of notes[before]!.note.joins) {
-    if (to !== index || kind === 'slur') continue;
-    joined = kind === 'tie' ? 'tie' : 'glissando';
-  }
-  return {
-    options: candidates,
-    state: reading.state,
-    secondsSince: onsetSeconds[index]! - onsetSeconds[before]!,
-    joined,
-  };
+  });
 }
 
 /** A note is as doubtful as the worst that was found at it; advice about the page does not count. */

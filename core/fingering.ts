@@ -77,21 +77,22 @@ const HALF_STOP_DEGREES = { from: 0.25, to: 0.875 } as const;
  * @param soundingCents wanted sounding pitch, in cents above MIDI note 0
  */
 export function fingerings(soundingCents: number, state: HandState, player: Player): readonly Fingering[] {
-  const cache = CACHES.get(player) ?? new Map<string, readonly Fingering[]>();
+  const cache = CACHES.get(player) ?? {};
   CACHES.set(player, cache);
-  const key = `${state}${soundingCents}`;
+  const ofState = cache[state] ?? new Map<number, readonly Fingering[]>();
+  cache[state] = ofState;
+  const known = ofState.get(soundingCents);
+  if (known) return known;
   const toleranceCents = player.horn.natural
     ? Math.max(player.toleranceCents, NATURAL_TOLERANCE_CENTS)
     : player.toleranceCents;
-  const ranked =
-    cache.get(key) ??
-    rank(candidates(soundingCents, state, player, toleranceCents), soundingCents, state, player);
-  cache.set(key, ranked);
+  const ranked = rank(candidates(soundingCents, state, player, toleranceCents), soundingCents, state, player);
+  ofState.set(soundingCents, ranked);
   return ranked;
 }
 
 /** A part asks for the same few notes again and again; what a player can do with them does not change. */
-const CACHES = new WeakMap<Player, Map<string, readonly Fingering[]>>();
+const CACHES = new WeakMap<Player, { [state in HandState]?: Map<number, readonly Fingering[]> }>();
 
 /** The fingering that comes closest when none is within tolerance, looking up to a semitone away; null when there is none. */
 export function nearestFingering(soundingCents: number, state: HandState, player: Player): Fingering | null {

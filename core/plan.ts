@@ -10,16 +10,15 @@
 import type { Fingering, HandState } from './fingering.ts';
 import { joinsByHand, movesHand } from './handMotion.ts';
 import { AVOIDED_HARMONICS } from './harmonics.ts';
+import type { Step } from './steps.ts';
 
 /** What is known of a note before its fingering is chosen. */
 export interface PlannedNote {
   /** Every fingering, the standard one first; the same array for the same demand. Empty when there is none. */
   readonly options: readonly Fingering[];
   readonly state: HandState;
-  /** Time since the player's note before, onset to onset, in seconds; Infinity for the first. */
-  readonly secondsSince: number;
-  /** How the note hangs on the player's note before. */
-  readonly joined: 'glissando' | 'tie' | null;
+  /** How the player comes to it from the note before; null for the first of the line. */
+  readonly step: Pick<Step, 'seconds' | 'joined'> | null;
 }
 
 /** Why a fingering other than the standard one was chosen. */
@@ -75,10 +74,13 @@ const UNHURRIED_SECONDS = 0.5;
 const HURRY_STEPS = 10;
 
 /** How pressed for time a note is after the one before it: 0 not at all, to HURRY_STEPS. */
-function hurryOf({ secondsSince }: PlannedNote): number {
-  return secondsSince >= UNHURRIED_SECONDS
-    ? 0
-    : Math.round(HURRY_STEPS * (1 - Math.max(0, secondsSince) / UNHURRIED_SECONDS));
+function hurryOf({ step }: PlannedNote): number {
+  if (!step || step.seconds >= UNHURRIED_SECONDS) return 0;
+  return Math.round(HURRY_STEPS * (1 - Math.max(0, step.seconds) / UNHURRIED_SECONDS));
+}
+
+function joinedTo(note: PlannedNote): Step['joined'] {
+  return note.step ? note.step.joined : null;
 }
 
 /** Finds the least path through a figure and writes its options into `chosen`. */
@@ -90,7 +92,7 @@ function planFigure(
 ): void {
   const { from, to, repeatHurry } = figure;
   if (repeatHurry === null) {
-    trace(walk(line, hurries, from, to, null), from, to, chosen);
+    trace(walk(line, hurries, from, to, null), line, from, to, chosen);
     return;
   }
   // A figure that runs into itself: its last note is followed by its first, so each first fingering is tried in turn.
@@ -101,15 +103,16 @@ function planFigure(
     const closed = walk(line, hurries, from, to, { first, hurry: repeatHurry });
     if (!best || closed.cost < best.cost) best = closed;
   }
-  trace(best!, from, to, chosen);
+  trace(best!, line, from, to, chosen);
 }
 
 /** A least path, to be read from its end. */
 interface Walk {
   readonly cost: number;
+  /** The last note's option. */
   readonly last: number;
-  /** For each note but the first: by option, the option of the note before that leads there. */
-  readonly whence: readonly Int32Array[];
+  /** For every option of every note, in order, the option of the note before that leads there. */
+  readonly whence: Uint16Array;
 }
 
 /**
@@ -123,62 +126,77 @@ function walk(
   to: number,
   circle: { readonly first: number; readonly hurry: number } | null,
 ): Walk {
-  const whence: Int32Array[] = [];
-  let costs = fingeringCosts(line[from]!.options);
+  let places = 0;
+  for (let i = from; i < to; i++) places += line[i]!.options.length;
+  const whence = new Uint16Array(places);
+  let costs = fingeringCosts(line[from]!.options).slice();
+  let next: number[] = [];
   if (circle)
-    costs = costs.map((cost, option) => (option === circle.first ? cost : Number.POSITIVE_INFINITY));
+    for (let a = 0; a < costs.length; a++) if (a !== circle.first) costs[a] = Number.POSITIVE_INFINITY;
+  let place = costs.length;
   for (let i = from + 1; i < to; i++) {
     const own = fingeringCosts(line[i]!.options);
     const { moves, broken } = changesBetween(line[i - 1]!, line[i]!);
+    const width = own.length;
+    const before = line[i - 1]!.options.length;
     const hurry = hurries[i]!;
-    const next = new Float64Array(own.length);
-    const came = new Int32Array(own.length);
-    for (let b = 0; b < own.length; b++) {
+    for (let b = 0; b < width; b++) {
       let best = Number.POSITIVE_INFINITY;
-      for (let a = 0, at = b; a < costs.length; a++, at += own.length) {
+      let came = 0;
+      for (let a = 0, at = b; a < before; a++, at += width) {
         const cost = costs[a]! + hurry * moves[at]! + broken[at]!;
         if (cost < best) {
           best = cost;
-          came[b] = a;
+          came = a;
         }
       }
       next[b] = best + own[b]!;
+      whence[place++] = came;
     }
+    const done = costs;
     costs = next;
-    whence.push(came);
+    next = done;
   }
+  const width = line[to - 1]!.options.length;
   if (circle) {
     const { moves } = changesBetween(line[to - 1]!, line[from]!);
-    const width = line[from]!.options.length;
-    costs = costs.map((cost, option) => cost + circle.hurry * moves[option * width + circle.first]!);
+    const firsts = line[from]!.options.length;
+    for (let a = 0; a < width; a++) costs[a] = costs[a]! + circle.hurry * moves[a * firsts + circle.first]!;
   }
   let last = 0;
-  for (let option = 1; option < costs.length; option++) if (costs[option]! < costs[last]!) last = option;
+  for (let a = 1; a < width; a++) if (costs[a]! < costs[last]!) last = a;
   return { cost: costs[last]!, last, whence };
 }
 
-function trace({ last, whence }: Walk, from: number, to: number, chosen: number[]): void {
+function trace(
+  { last, whence }: Walk,
+  line: readonly PlannedNote[],
+  from: number,
+  to: number,
+  chosen: number[],
+): void {
   let option = last;
-  for (let i = to - 1; i > from; i--) {
+  let place = whence.length;
+  for (let i = to - 1; i >= from; i--) {
     chosen[i] = option;
-    option = whence[i - from - 1]![option]!;
+    place -= line[i]!.options.length;
+    option = whence[place + option]!;
   }
-  chosen[from] = option;
 }
 
 /** What each of a note's fingerings costs on its own; by place in the options. */
-function fingeringCosts(options: readonly Fingering[]): Float64Array {
+function fingeringCosts(options: readonly Fingering[]): readonly number[] {
   const known = FINGERING_COSTS.get(options);
   if (known) return known;
   const standard = shortcomings(options[0]!);
-  const costs = Float64Array.from(options, (fingering, i) =>
+  const costs = options.map((fingering, i) =>
     i === 0 ? 0 : COST.notStandard + i + Math.max(0, shortcomings(fingering) - standard),
   );
   FINGERING_COSTS.set(options, costs);
   return costs;
 }
 
-const FINGERING_COSTS = new WeakMap<readonly Fingering[], Float64Array>();
+const FINGERING_COSTS = new WeakMap<readonly Fingering[], readonly number[]>();
 
 function shortcomings({ verdict, harmonic, dropCents, tube }: Fingering): number {
   const carrier = dropCents > 0 && tube.side.fingeredNote === 'lower-harmonic' ? harmonic - 1 : harmonic;
@@ -193,8 +211,8 @@ function shortcomings({ verdict, harmonic, dropCents, tube }: Fingering): number
 /** Costs between two notes, a row for each fingering of the first. */
 interface Changes {
   /** What the fingers have to move, for each step of hurry. */
-  readonly moves: Float64Array;
-  readonly broken: Float64Array;
+  readonly moves: readonly number[];
+  readonly broken: readonly number[];
 }
 
 /** A part has few different pairs of notes; each pair's costs are worked out once. */
@@ -211,29 +229,28 @@ function changesBetween(before: PlannedNote, after: PlannedNote): Changes {
     pair = {};
     followers.set(after.options, pair);
   }
-  const kind = after.joined ?? 'apart';
+  const kind = joinedTo(after) ?? 'apart';
   const changes = pair[kind] ?? workOutChanges(before, after);
   pair[kind] = changes;
   return changes;
 }
 
 function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
-  const size = before.options.length * after.options.length;
-  const moves = new Float64Array(size);
-  const broken = new Float64Array(size);
-  before.options.forEach((a, i) => {
-    after.options.forEach((b, j) => {
-      const at = i * after.options.length + j;
-      moves[at] = movesBetween(a, b);
-      broken[at] = holdsTogether(before, a, after, b) ? 0 : COST.brokenJoin;
-    });
-  });
+  const moves: number[] = [];
+  const broken: number[] = [];
+  for (const a of before.options) {
+    for (const b of after.options) {
+      moves.push(movesBetween(a, b));
+      broken.push(holdsTogether(before, a, after, b) ? 0 : COST.brokenJoin);
+    }
+  }
   return { moves, broken };
 }
 
 function holdsTogether(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): boolean {
-  if (after.joined === 'tie') return before.state !== after.state || a === b;
-  if (after.joined === null || !movesHand(before.state, after.state)) return true;
+  const joined = joinedTo(after);
+  if (joined === 'tie') return before.state !== after.state || a === b;
+  if (joined === null || !movesHand(before.state, after.state)) return true;
   return joinsByHand({ fingering: a, state: before.state }, { fingering: b, state: after.state });
 }
 
@@ -307,7 +324,7 @@ function repeatAt(
   start: number,
   end: number,
 ): { length: number; times: number } | null {
-  if (line[start]!.joined) return null;
+  if (joinedTo(line[start]!)) return null;
   for (let length = 2; length <= LONGEST_FIGURE && start + 2 * length <= end; length++) {
     if (isOneNote(line, start, length)) continue;
     let same = 0;
@@ -315,7 +332,7 @@ function repeatAt(
       same += 1;
     let times = Math.floor(same / length) + 1;
     // What hangs on the last repeat is planned with it.
-    if (start + times * length < end && line[start + times * length]!.joined) times -= 1;
+    if (start + times * length < end && joinedTo(line[start + times * length]!)) times -= 1;
     if (times > 1) return { length, times };
   }
   return null;
@@ -332,7 +349,7 @@ function isRepeat(
   const a = line[i]!;
   const b = line[i + length]!;
   if (a.options !== b.options || a.state !== b.state) return false;
-  return isFirst ? b.joined === null : hurries[i] === hurries[i + length] && a.joined === b.joined;
+  return isFirst ? joinedTo(b) === null : hurries[i] === hurries[i + length] && joinedTo(a) === joinedTo(b);
 }
 
 function isOneNote(line: readonly PlannedNote[], start: number, length: number): boolean {
@@ -348,7 +365,7 @@ function reasonFor(line: readonly PlannedNote[], chosen: readonly number[], i: n
   const standard = note.options[0]!;
   const neighbours = [i - 1, i + 1].filter((at) => chosen[at] !== undefined && chosen[at]! >= 0);
   for (const at of neighbours) {
-    const joined = line[Math.max(i, at)]!.joined;
+    const joined = joinedTo(line[Math.max(i, at)]!);
     if (joined && (joined === 'tie' || movesHand(note.state, line[at]!.state)))
       return { kind: 'one-tube', neighbour: at };
   }

@@ -9,10 +9,10 @@ import type { Finding, Rule } from './rule.ts';
 
 export const echoOrStopped: Rule = {
   id: 'echo-or-stopped',
-  check({ notes }) {
+  check({ handNotes }) {
     const found: Finding[] = [];
     const reported = new Set<number>();
-    for (const { note, reading } of notes) {
+    for (const { note, reading } of handNotes) {
       const { word } = reading;
       if (!word || reading.from !== 'word' || reported.has(word.wordIndex)) continue;
       if (!readHandText(word.text).namesEcho) continue;

@@ -25,9 +25,19 @@ export interface HandJoin {
 }
 
 /** Every glissando, slide or bend that moves the hand between notes of known pitch. */
-export function handJoinsOf({ notes }: RuleContext): readonly HandJoin[] {
+export function handJoinsOf(context: RuleContext): readonly HandJoin[] {
+  const joins = JOINS.get(context) ?? findHandJoins(context);
+  JOINS.set(context, joins);
+  return joins;
+}
+
+/** Three rules ask about the same joins of one examination. */
+const JOINS = new WeakMap<RuleContext, readonly HandJoin[]>();
+
+function findHandJoins({ notes }: RuleContext): readonly HandJoin[] {
   const found: HandJoin[] = [];
   for (const from of notes) {
+    if (from.note.joins.length === 0) continue;
     for (const { kind, to: toIndex } of from.note.joins) {
       const to = notes[toIndex];
       if (

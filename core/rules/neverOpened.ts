@@ -8,8 +8,9 @@ import type { Finding, Rule } from './rule.ts';
 
 export const neverOpened: Rule = {
   id: 'never-opened',
-  check({ lines, notes, passage }) {
+  check({ lines, notes, handNotes, passage }) {
     const found: Finding[] = [];
+    if (!handNotes.some(({ reading }) => reading.word)) return found;
     for (const line of lines) {
       for (const { word, entryIndex, affectedNotes } of forgottenWordsIn(line, notes)) {
         const since = passage.words[word.wordIndex]!.measure;

@@ -4,6 +4,7 @@ import type { Line } from '../lines.ts';
 import type { Passage } from '../passage.ts';
 import type { Settings } from '../settings.ts';
 import type { Sounding } from '../sounding.ts';
+import type { Step } from '../steps.ts';
 
 /** `impossible` cannot be played as written; `risky` can, with luck; `advice` concerns the page and not the hand. */
 export type Severity = 'impossible' | 'risky' | 'advice';
@@ -30,9 +31,11 @@ export interface RuleContext {
   readonly settings: Settings;
   /** Every player's notes, one after the other. */
   readonly lines: readonly Line[];
-  /** By note index, from the start of the part. */
-  readonly onsetSeconds: readonly number[];
   readonly sounding: Sounding;
+  /** The notes that the hand closes or a word for hand or mute holds at: few, in most parts. */
+  readonly handNotes: readonly ExaminedNote[];
+  /** The steps from note to note across which the hand goes in or out. */
+  readonly handSteps: readonly Step[];
 }
 
 /** One check. Rules hold no state and change nothing. */
@@ -41,7 +44,7 @@ export interface Rule {
   check(context: RuleContext): Finding[];
 }
 
-/** A rule that looks at one note at a time. */
+/** A rule that looks at one note at a time, of those that concern the hand. */
 export function noteRule(
   id: string,
   look: (examined: ExaminedNote, context: RuleContext) => Omit<Finding, 'id' | 'noteIndex'> | null,
@@ -50,7 +53,7 @@ export function noteRule(
     id,
     check(context) {
       const findings: Finding[] = [];
-      for (const examined of context.notes) {
+      for (const examined of context.handNotes) {
         const found = look(examined, context);
         if (found) findings.push({ id, noteIndex: examined.note.index, ...found });
       }

@@ -11,10 +11,10 @@ import type { Finding, Rule } from './rule.ts';
 
 export const signAgainstWord: Rule = {
   id: 'sign-against-word',
-  check({ notes, passage }) {
+  check({ handNotes, passage }) {
     const found: Finding[] = [];
     const reported = new Set<string>();
-    for (const { note, reading } of notes) {
+    for (const { note, reading } of handNotes) {
       const { word, from, state } = reading;
       if (from !== 'sign' || !word || !isHandState(word.state) || word.state === state) continue;
       const key = `${word.wordIndex} ${playerOf(note)}`;

@@ -8,10 +8,10 @@ import type { Finding, Rule } from './rule.ts';
 
 export const unknownKey: Rule = {
   id: 'unknown-key',
-  check({ notes }) {
+  check({ handNotes }) {
     const found: Finding[] = [];
     let isKnown = true;
-    for (const { note, soundingCents, reading } of notes) {
+    for (const { note, soundingCents, reading } of handNotes) {
       if (!isHandState(reading.state)) continue;
       if (soundingCents === null && isKnown)
         found.push({
