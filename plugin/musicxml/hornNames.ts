@@ -29,7 +29,7 @@ const HORN_WORD = new RegExp(
 /** Words that make it another instrument, horn though its name may be. */
 const OTHER_INSTRUMENT = new RegExp(
   [
-    'engl|angl|ingl|basset|flugel|fluegel|fiscorn|post ?horn|d[ai] post|de poste|sax|krum+horn|cr[uo]m+horn',
+    'engl|anglais|ingles|basset|flugel|fluegel|fiscorn|post ?horn|d[ai] post|de poste|sax|krum+horn|cr[uo]m+horn',
     'alp(?:en)?[ -]?horn|des alpes|nebel|fog ?horn|schofar|shofar|mellophon|wagner|tub[ae]|cornet|kornett|zink|fiddle|pipe',
     '(?:^|[^a-z])alto?[ -]?horn|tenor[ -]?horn|bar[iy]ton',
     'барит|альтгорн|теноргорн|английск',
@@ -59,15 +59,11 @@ export function isHornSound(sound: string): boolean {
   return HORN_SOUND.test(sound);
 }
 
-/** True for a horn's name, false for another instrument with a horn in its name, `null` when names are silent. */
+/** True for a horn's name, false for an instrument that could be taken for one, `null` when names are silent. */
 function verdictOf(names: readonly string[]): boolean | null {
   for (const name of names) {
     const plain = plainLetters(name).replace(ALTO_CROOK, ' $1');
-    if (
-      OTHER_INSTRUMENT.test(plain) &&
-      /horn|corn|cor(?![a-z])|mellophon|wagner|tub|горн|рожок|барит/.test(plain)
-    )
-      return false;
+    if (OTHER_INSTRUMENT.test(plain)) return false;
     if (HORN_WORD.test(plain)) return true;
   }
   return null;
