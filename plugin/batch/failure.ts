@@ -37,5 +37,6 @@ const SYSTEM_REASONS: { readonly [code: string]: string } = {
   ENOTDIR: 'a part of the path is a file and not a folder: check the path',
   ENAMETOOLONG: 'the name is too long: choose a shorter one',
   EMFILE: 'too many files are open: lower --jobs',
+  ERR_FS_FILE_TOO_LARGE: 'it is larger than any score: check where it comes from',
   ELOOP: 'its links lead in a circle: name the file itself',
 };

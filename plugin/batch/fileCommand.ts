@@ -15,12 +15,14 @@ export function withJobs(command: Command): Command {
 }
 
 /**
- * Does a task on every file and prints what comes of it, in the order of the files.
+ * Does a task on every file and prints what comes of it, in the order of the files. An interrupt lets the files that
+ * were begun come to their end; a second one does not wait.
  * @returns the worst exit code of any file
  */
 export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs: number): Promise<ExitCode> {
   const progress = new Progress(pairs.length);
   let worst: ExitCode = EXIT.fine;
+  let done = 0;
   let failed = 0;
   const tell = ({ stdout, stderr, exit }: Outcome): void => {
     progress.hide();
@@ -28,21 +30,31 @@ export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs:
     process.stderr.write(stderr);
     if (exit > worst) worst = exit;
     if (exit === EXIT.failed) failed += 1;
+    done += 1;
   };
   if (pairs.length === 1 || jobs === 1) {
     // One thread is enough, and this one is already running.
-    pairs.forEach((pair, i) => {
+    for (const pair of pairs) {
       tell(runFileTask(task, pair));
-      progress.show(i + 1);
-    });
+      progress.show(done);
+    }
   } else {
-    await runOnAll(task, pairs, jobs, tell, (done) => progress.show(done));
+    const interrupt = new AbortController();
+    const stop = () => interrupt.abort();
+    process.once('SIGINT', stop).once('SIGTERM', stop);
+    await runOnAll(task, pairs, jobs, tell, (finished) => progress.show(finished), interrupt.signal);
+    process.off('SIGINT', stop).off('SIGTERM', stop);
   }
   progress.hide();
-  if (pairs.length > 1) {
-    process.stderr.write(
-      `bellhand: ${amount(pairs.length, 'file')}, ${failed === 0 ? 'all done' : `${failed} failed`}\n`,
-    );
-  }
-  return worst;
+  const left = pairs.length - done;
+  if (pairs.length > 1) process.stderr.write(`bellhand: ${summary(pairs.length, failed, left)}\n`);
+  return left > 0 ? EXIT.failed : worst;
+}
+
+function summary(files: number, failed: number, left: number): string {
+  const parts = [amount(files, 'file')];
+  if (failed > 0) parts.push(`${failed} failed`);
+  if (left > 0) parts.push(`interrupted, ${left} not begun`);
+  if (parts.length === 1) parts.push('all done');
+  return parts.join(', ');
 }

@@ -20,6 +20,7 @@ export interface Completion {
  * @param jobs how many files at once; 1 or more
  * @param onResult called once for each file, in the order of `pairs`, as soon as everything before it is there
  * @param onProgress called with the number of files done
+ * @param stop when it comes, files that were begun are finished and no other is
  */
 export async function runOnAll(
   task: FileTask,
@@ -27,8 +28,10 @@ export async function runOnAll(
   jobs: number,
   onResult: (outcome: Outcome, pair: FilePair) => void,
   onProgress: (done: number) => void,
+  stop: AbortSignal,
 ): Promise<void> {
   const outcomes = new Map<number, Outcome>();
+  const isLeft = (): boolean => next < pairs.length && !stop.aborted;
   let next = 0;
   let told = 0;
   let done = 0;
@@ -50,7 +53,7 @@ export async function runOnAll(
       const worker = new Worker(new URL('./bellhand-worker.js', import.meta.url), { workerData: task });
       let place = -1;
       const assign = (): void => {
-        place = next < pairs.length ? next++ : -1;
+        place = isLeft() ? next++ : -1;
         if (place < 0) void worker.terminate();
         else worker.postMessage({ place, pair: pairs[place]! } satisfies Assignment);
       };
@@ -70,10 +73,10 @@ export async function runOnAll(
         const remedy = 'try it alone, with --jobs 1';
         finish(place, {
           stdout: '',
-          stderr: `${pairs[place]!.input}: could not be worked on (${cause}): ${remedy}\n`,
+          stderr: `bellhand: ${pairs[place]!.input}: could not be worked on (${cause}): ${remedy}\n`,
           exit: EXIT.failed,
         });
-        if (next < pairs.length) work().then(resolve);
+        if (isLeft()) work().then(resolve);
         else resolve();
       });
       assign();

@@ -1,6 +1,7 @@
 /** Scores by their path: opened from disk or standard input, their faults told under the file's name. */
 import { openScoreFile, type ScoreFile } from '../musicxml/files.ts';
 import { ScoreError } from '../musicxml/index.ts';
+import { LARGEST_ENTRY } from '../musicxml/zip.ts';
 import { Failure } from './failure.ts';
 import { readWhole } from './wholeFile.ts';
 
@@ -10,6 +11,12 @@ import { readWhole } from './wholeFile.ts';
  */
 export function openScoreAt(path: string): ScoreFile {
   const bytes = readWhole(path);
+  if (bytes.length > LARGEST_ENTRY) {
+    const megabytes = Math.round(bytes.length / 1048576);
+    throw new Failure(
+      `${path}: it has ${megabytes} MB, more than any score needs: check where it comes from`,
+    );
+  }
   return named(path, () => openScoreFile(bytes));
 }
 

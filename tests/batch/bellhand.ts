@@ -1,5 +1,5 @@
 /** Runs the built command as a user does, and makes the files a user would have. */
-import { spawnSync } from 'node:child_process';
+import { type ChildProcessWithoutNullStreams, spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -23,6 +23,11 @@ export function bellhand(folder: string, args: readonly string[], input = ''): R
     maxBuffer: 2 ** 26,
   });
   return { exit: status, stdout, stderr };
+}
+
+/** Starts `bellhand` and does not wait for its end. */
+export function startBellhand(folder: string, args: readonly string[]): ChildProcessWithoutNullStreams {
+  return spawn(process.execPath, [COMMAND, ...args], { cwd: folder });
 }
 
 /** A folder of its own with these files, gone when the test ends. */

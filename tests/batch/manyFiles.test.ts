@@ -1,7 +1,7 @@
 /** Many files: in parallel, told in order, one bad one among them. */
 import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { bellhand, folderWith, score, textOf } from './bellhand.ts';
+import { bellhand, folderWith, score, startBellhand, textOf } from './bellhand.ts';
 
 /** Long ones first, so that workers finish in another order than the files are given in. */
 const FILES: { readonly [name: string]: string } = {
@@ -83,4 +83,24 @@ test('prints no progress where nobody watches', () => {
   expect(bellhand(folder, ['check', 'a.musicxml', 'b.musicxml']).stderr).toBe(
     'bellhand: 2 files, all done\n',
   );
+});
+
+test('an interrupt finishes what was begun, begins nothing more and leaves no half-written file', async () => {
+  const long = score(Array.from({ length: 3000 }, () => 'C5+'));
+  const names = Array.from({ length: 30 }, (_, i) => `${i + 10}.musicxml`);
+  const folder = folderWith(Object.fromEntries(names.map((name) => [name, long])));
+  const run = startBellhand(folder, ['annotate', ...names, '--jobs', '2', '-o', 'out/']);
+  await new Promise((resolve) => run.stdout.once('data', resolve));
+  run.kill('SIGINT');
+  let stderr = '';
+  run.stderr.on('data', (text) => {
+    stderr += text;
+  });
+  const exit = await new Promise((resolve) => run.once('close', resolve));
+  expect(exit).toBe(2);
+  expect(stderr).toMatch(/^bellhand: 30 files, interrupted, \d+ not begun\n$/);
+  const written = readdirSync(`${folder}/out`);
+  expect(written.length).toBe(30 - Number(/(\d+) not begun/.exec(stderr)![1]));
+  const whole = textOf(folder, `out/${written[0]}`);
+  for (const name of written) expect(textOf(folder, `out/${name}`)).toBe(whole);
 });
