@@ -26,7 +26,7 @@ export function openScoreFile(bytes: Uint8Array): ScoreFile {
     encoding,
     entryName: container ? container.scoreName : null,
     withText(changed) {
-      if (changed === text) return bytes.slice();
+      if (changed === text) return new Uint8Array(bytes);
       const encoded = encode(changed);
       return container ? container.withScore(encoded) : encoded;
     },

@@ -43,7 +43,9 @@ export function isZip(bytes: Uint8Array): boolean {
  * Reads an archive's directory.
  * @throws {ScoreError} when the archive is damaged or of a kind that no score comes in
  */
-export function openZip(bytes: Uint8Array): ZipArchive {
+export function openZip(input: Uint8Array): ZipArchive {
+  // A plain array over the same bytes: other kinds of it copy nothing when sliced.
+  const bytes = new Uint8Array(input.buffer, input.byteOffset, input.byteLength);
   const view = viewOf(bytes);
   const end = findEnd(view);
   const count = view.getUint16(end + 10, true);

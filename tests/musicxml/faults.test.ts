@@ -1,0 +1,76 @@
+/** Input that is no score: one clear sentence, with its place. */
+import { describe, expect, it } from 'vitest';
+import { clearMarks, readScore, ScoreError } from '../../plugin/musicxml/index.ts';
+import { noteOf, smallScore } from './smallScore.ts';
+
+const GOOD = smallScore([noteOf('C5', 2)]).replace(/></g, '>\n<');
+
+function faultOf(text: string): ScoreError {
+  try {
+    readScore(text);
+  } catch (error) {
+    if (error instanceof ScoreError) return error;
+    throw error;
+  }
+  throw new Error('nothing was wrong');
+}
+
+describe('faults', () => {
+  it.each([
+    ['nothing', '', /this is not XML/],
+    ['plain text', 'dear horn player', /line 1, column 17: this is not XML .*: export the score as MusicXML/],
+    ['text before the declaration', `Octave.cc${GOOD}`, /this is not XML/],
+    ['a web page', '<html><body/></html>', /<html> is not a MusicXML score: export the music as MusicXML/],
+    ['an opus', '<opus/>', /<opus> is not a MusicXML score/],
+    ['a file cut short', GOOD.slice(0, -40), /the file is cut short .*: fetch or export it again/],
+    ['a file cut inside a tag', GOOD.slice(0, GOOD.indexOf('</duration') + 6), /the file is cut short/],
+    ['crossed tags', GOOD.replace('</pitch>', '</note>'), /line 21, column 8: a closing tag/],
+    ['a bare ampersand', GOOD.replace('Horn in F', 'Horn & Co'), /line \d+, column \d+: /],
+    [
+      'an unknown entity',
+      GOOD.replace('Horn in F', 'Horn &flat;'),
+      /an entity is used that the file does not declare .*&amp;/,
+    ],
+    [
+      'an attribute without quotes',
+      GOOD.replace('id="P1"', 'id=P1'),
+      /not well-formed XML \(unquoted attribute value\)/,
+    ],
+    ['an attribute twice', GOOD.replace('id="P1"', 'id="P1" id="P1"'), /an attribute is given twice/],
+    [
+      'a control character',
+      GOOD.replace('Horn in F', 'Horn \u0001'),
+      /a character stands where XML does not allow it/,
+    ],
+    ['two scores in a row', GOOD + GOOD.replace(/^<\?.*\?>/, ''), /a second document/],
+  ])('%s', (_case, text, message) => {
+    const fault = faultOf(text);
+    expect(fault.message).toMatch(message);
+    expect(fault.message.split('\n')).toHaveLength(1);
+    expect(() => clearMarks(text)).toThrow(ScoreError);
+  });
+
+  it('tells line and column as numbers, from 1', () => {
+    const { line, column } = faultOf(GOOD.replace('</duration>', '</durration>'));
+    const lines = GOOD.split('\n');
+    expect(lines[line - 1]).toContain('</duration>');
+    expect(column).toBeGreaterThan(1);
+  });
+
+  it('says which parts there are when one asked for is not', () => {
+    expect(() => readScore(GOOD, { parts: ['Tuba'] })).toThrow(
+      'there is no part "Tuba": choose one of the parts of this score ("Horn in F")',
+    );
+  });
+
+  it('reads a score without parts, or without horns, as one that has none', () => {
+    expect(readScore('<score-partwise><part-list/></score-partwise>')).toMatchObject({
+      parts: [],
+      horns: [],
+    });
+    expect(readScore(GOOD.replace('Horn in F', 'Flute'))).toMatchObject({
+      parts: [{ name: 'Flute' }],
+      horns: [],
+    });
+  });
+});
