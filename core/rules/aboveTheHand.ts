@@ -13,6 +13,6 @@ export const aboveTheHand = noteRule('above-the-hand', ({ note, reading, fingeri
     severity: 'risky',
     brief: 'no change',
     message: `${printPitch(note.written)} is taken on harmonic ${fingering.harmonic}, where closing the hand moves the pitch by ${Math.round(fingering.dropCents)} cents: the colour dims, nothing bends.`,
-    remedy: `Finger it open (${fingering.printed}) with the hand in, or write the stopped passage lower.`,
+    remedy: `Finger it open (${fingering.printed || `harmonic ${fingering.harmonic}`}) with the hand in, or write the stopped passage lower.`,
   };
 });

@@ -20,7 +20,7 @@ export const offPitch = noteRule(
       return {
         severity: 'risky',
         brief: 'off pitch',
-        message: `${written} on ${fingering.printed} comes out ${deviationText(fingering.deviationCents)}: the lip has to help.`,
+        message: `${written} on ${fingering.printed || `harmonic ${fingering.harmonic}`} comes out ${deviationText(fingering.deviationCents)}: the lip has to help.`,
         remedy: 'Tune it with the lip and a little more or less hand, or try one of the alternatives.',
       };
     }
@@ -29,7 +29,7 @@ export const offPitch = noteRule(
       severity: 'impossible',
       brief: 'no fingering',
       message: nearest
-        ? `No fingering of a ${player.horn.label} gives ${written} here; the nearest, ${nearest.printed}, is ${deviationText(nearest.deviationCents)}.`
+        ? `No fingering of a ${player.horn.label} gives ${written} here; the nearest, ${nearest.printed || `harmonic ${nearest.harmonic}`}, is ${deviationText(nearest.deviationCents)}.`
         : `No fingering of a ${player.horn.label} gives ${written} here.`,
       remedy: player.horn.natural
         ? 'Choose another crook, or change the note.'
