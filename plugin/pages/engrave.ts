@@ -53,7 +53,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     pageHeight: 100,
     pageMarginTop: 30,
     pageMarginBottom: 30,
-    pageMarginLeft: 10,
+    // Bar numbers stand before the first line.
+    pageMarginLeft: 40,
     pageMarginRight: 10,
     adjustPageHeight: true,
     breaks: look.keepsBreaks ? 'encoded' : 'auto',
@@ -95,7 +96,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
 /** Keeps the note of a metronome mark off the words before it, and prints our marks small, in the colour of what they say. */
 function prepared(mei: string): string {
   const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}\u200b*(.?)`, 'g');
-  const spaced = mei.replace(/([^\s>])(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
+  const spaced = mei.replace(/(<\/rend>|[^\s>])\s*(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
   return spaced.replace(mark, (_, attributes: string, first: string) => {
     const colour = first === '×' ? VERDICT_COLOURS.impossible : first === '≈' ? VERDICT_COLOURS.risky : null;
     return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${first}`;

@@ -66,8 +66,8 @@ export function glissandoPicture({ from, wanted, reached, closes }: GlissandoPat
 <g fill="none" stroke="currentColor" stroke-width="1" opacity=".35"><path d="M${LEFT} 8V${HEIGHT - 8}M${RIGHT} 8V${HEIGHT - 8}"/></g>
 <path class="no" fill="none" stroke="currentColor" stroke-width="2.5" stroke-dasharray="6 5" d="M${LEFT} ${startY}L${RIGHT - 4} ${wantedY}"/>
 <g class="no" stroke="currentColor" stroke-width="2.5"><path d="M${RIGHT - 6} ${wantedY - 6}l12 12m0-12l-12 12"/></g>
-${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="M${LEFT} ${startY}C${middle} ${startY} ${middle} ${yOf(reached.written)} ${RIGHT} ${yOf(reached.written)}"/><circle cx="${RIGHT}" cy="${yOf(reached.written)}" r="4.5"/>`}
-<circle cx="${LEFT}" cy="${startY}" r="4.5"/>
+${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="M${LEFT} ${startY}C${middle} ${startY} ${middle} ${yOf(reached.written)} ${RIGHT} ${yOf(reached.written)}"/><circle cx="${RIGHT}" cy="${yOf(reached.written)}" r="4.5" fill="currentColor"/>`}
+<circle cx="${LEFT}" cy="${startY}" r="4.5" fill="currentColor"/>
 <text x="${LEFT - 10}" y="${startY + 4}" text-anchor="end">${printPitch(from)}</text><text x="${LEFT - 10}" y="${startY + 18}" text-anchor="end" opacity=".75">${startWord}</text>
 <text class="no" x="${RIGHT + 12}" y="${clear(wantedY, reached && yOf(reached.written)) + 4}">${printPitch(wanted)} wanted</text>
 ${reached && html`<text x="${RIGHT + 12}" y="${yOf(reached.written) + 4}">${printPitch(reached.written)} played</text>`}

@@ -52,7 +52,7 @@ ${remarks.map((remark) => html`<p class="quiet">${remark}</p>`)}
 <nav aria-label="On this page"><ul>${parts.map(({ link }) => link)}<li><a href="#reading">How to read this page</a></li></ul></nav>`,
     main: html`${parts.map(({ content }) => content)}${HOW_TO_READ}`,
     footer: html`<p>Made by Bellhand. The page needs no network and no script; print it as it is.</p>`,
-    engravings: parts.map(({ engraving }) => engraving),
+    engravings: parts.map(({ engraving }) => engraving).filter((engraving) => engraving !== null),
   });
 }
 
@@ -68,7 +68,8 @@ function markedScore(score: Score, examinations: readonly Examination[]): Score 
 interface PartView {
   readonly link: Html;
   readonly content: Html;
-  readonly engraving: Engraving;
+  /** Null for a part with nothing to show. */
+  readonly engraving: Engraving | null;
   readonly remarkCount: number;
 }
 
@@ -80,27 +81,70 @@ async function partView(
   numbered: number,
 ): Promise<PartView> {
   const { findings, notes } = examination;
+  const id = `part-${part + 1}`;
+  const used = notes.filter(({ reading }) => isHandState(reading.state));
+  if (used.length + findings.length === 0) return quietPart(horn.name, id);
   const flagged = [...new Set(findings.map(({ noteIndex }) => noteIndex))];
   const engraving = await engrave(onePartText(marked, horn, part, flagged), {
     width: SYSTEM_WIDTH,
     keepsBreaks: false,
   });
   const remarks = findings.map((finding, i) => remarkOf(finding, examination, part, numbered + i + 1));
-  const bySystem = shareOut(engraving.systems, remarks);
   const measures = new Map(notes.map(({ note }) => [barId(part, note.measureIndex), note.measure]));
-  const isWide = remarks.length === 0;
-  const id = `part-${part + 1}`;
+  const busyBars = new Set(used.map(({ note }) => barId(part, note.measureIndex)));
   return {
     link: html`<li><a href="#${id}">${horn.name}</a></li><li><a href="#${id}-fingerings">Fingerings of ${horn.name}</a></li>`,
     content: html`<section aria-labelledby="${id}"><h2 id="${id}">${horn.name}</h2>
 <p>${partCounts(examination)}</p>
-${engraving.systems.map((system, i) => systemView(system, bySystem[i]!, systemLabel(system, measures, i), isWide))}
+${systemViews(engraving.systems, shareOut(engraving.systems, remarks), busyBars, measures)}
 </section>
 <section aria-labelledby="${id}-fingerings"><h2 id="${id}-fingerings">Fingerings of ${horn.name}</h2>
 ${fingeringTable(examination, part)}</section>`,
     engraving,
     remarkCount: remarks.length,
   };
+}
+
+function quietPart(name: string, id: string): PartView {
+  return {
+    link: html`<li><a href="#${id}">${name}</a></li>`,
+    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${name}</h2><p>Nothing is stopped in this part.</p></section>`,
+    engraving: null,
+    remarkCount: 0,
+  };
+}
+
+/** So many systems in a row without a stopped note are folded away. */
+const FOLDED_FROM = 3;
+
+function systemViews(
+  systems: readonly EngravedSystem[],
+  shares: readonly (readonly Remark[])[],
+  busyBars: ReadonlySet<string>,
+  measures: ReadonlyMap<string, string>,
+): readonly Html[] {
+  const isWide = shares.every((remarks) => remarks.length === 0);
+  const isQuiet = systems.map(
+    ({ bars }, i) => shares[i]!.length === 0 && ![...bars.keys()].some((bar) => busyBars.has(bar)),
+  );
+  const view = (i: number) =>
+    systemView(systems[i]!, shares[i]!, systemLabel([systems[i]!], measures), isWide);
+  const views: Html[] = [];
+  for (let i = 0; i < systems.length; ) {
+    let end = i;
+    while (end < systems.length && isQuiet[end]) end += 1;
+    const run = systems.slice(i, end);
+    if (run.length < FOLDED_FROM) {
+      views.push(view(i));
+      i += 1;
+      continue;
+    }
+    views.push(html`<details><summary>${systemLabel(run, measures)}: nothing stopped</summary>
+${run.map((_, k) => view(i + k))}</details>
+`);
+    i = end;
+  }
+  return views;
 }
 
 const CLASS_NAMES: { readonly [severity in Severity]: Remark['className'] } = {
@@ -159,12 +203,12 @@ function shareOut(systems: readonly EngravedSystem[], remarks: readonly Remark[]
   return shares;
 }
 
-function systemLabel(system: EngravedSystem, measures: ReadonlyMap<string, string>, index: number): string {
-  const numbers = [...system.bars.keys()]
-    .map((id) => measures.get(id))
-    .filter((number) => number !== undefined);
-  if (numbers.length === 0) return `System ${index + 1}`;
-  const [first, last] = [numbers[0]!, numbers[numbers.length - 1]!];
+/** Names systems by their bars. Bars of rest have no notes to take a number from. */
+function systemLabel(systems: readonly EngravedSystem[], measures: ReadonlyMap<string, string>): string {
+  const bars = systems.flatMap((system) => [...system.bars.keys()]);
+  const numbers = bars.map((id) => measures.get(id) ?? String(Number(id.replace(/^.*-/, '')) + 1));
+  const [first, last] = [numbers[0], numbers[numbers.length - 1]];
+  if (first === undefined) return 'Music';
   return first === last ? `Bar ${first}` : `Bars ${first} to ${last}`;
 }
 

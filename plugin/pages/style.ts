@@ -41,7 +41,8 @@ svg.music .dir, svg.music .dynam, svg.music .mNum { font-style: italic; }
 svg.outlines { position: absolute; width: 0; height: 0; }
 
 .system { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; gap: 0 1.5rem; align-items: start; margin: 0 0 .75rem; }
-.system.wide { grid-template-columns: minmax(0, 1fr); }
+.system.wide { grid-template-columns: minmax(0, 60rem); }
+details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; color: var(--faint); } details[open] summary { margin-bottom: .5rem; }
 .system > .paper { padding: .5rem .75rem; position: sticky; top: .5rem; }
 .remarks { list-style: none; margin: 0; padding: 0; font-size: .9rem; line-height: 1.4; }
 .remark { border-left: 3px solid var(--rule); padding: .15rem 0 .35rem .75rem; margin: 0 0 .6rem; }
@@ -67,7 +68,7 @@ td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; wh
 tbody th { font-weight: bold; white-space: nowrap; }
 footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
 
-@media (max-width: 60rem) { .system { grid-template-columns: minmax(0, 1fr); } .remarks { margin-top: .5rem; } }
+@media screen and (max-width: 60rem) { .system { grid-template-columns: minmax(0, 1fr); } .system > .paper { position: static; overflow-x: auto; } svg.music { min-width: 38rem; } .remarks { margin-top: .5rem; } header, main, footer { padding-left: 1rem; padding-right: 1rem; } }
 @media print {
   @page { size: A4; margin: 14mm; }
   :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: #b34700; --doubt: #00639b; }
