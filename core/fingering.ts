@@ -144,7 +144,9 @@ const stopped: Attempt = (tube, harmonic, wantedCents, player) => {
     wantedCents,
     closed.stoppedCents,
     closed.dropCents,
-    stoppedFingeredSemitones(tube, closed.naturalCents, wantedCents),
+    closed.limit === 'nothing-changes'
+      ? semitonesFrom(closed.naturalCents, wantedCents)
+      : stoppedFingeredSemitones(tube, closed.naturalCents, wantedCents),
     null,
     closed.limit ? [closed.limit] : [],
   );
@@ -301,7 +303,7 @@ function sortKey(fingering: Fingering, state: HandState, sides: readonly Side[])
   const { side } = tube;
   const unchanged = fingering.reasons.indexOf('nothing-changes') >= 0;
   const carrier =
-    (state === 'stopped' || state === 'stopping-mute') && side.fingeredNote === 'lower-harmonic'
+    (state === 'stopped' || state === 'stopping-mute') && side.fingeredNote === 'lower-harmonic' && !unchanged
       ? harmonic - 1
       : harmonic;
   const preferred = state === 'stopped' ? side.stoppedHarmonics : [];

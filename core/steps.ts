@@ -36,7 +36,7 @@ export function stepsOf(
         if (join.to === to && join.kind !== 'slur') joined = join.kind === 'tie' ? 'tie' : 'glissando';
     }
     const seconds = onsetSeconds[to]! - onsetSeconds[from.index]!;
-    steps.push({ from: from.index, to, seconds, joined, isSlurred: slurredTo >= to });
+    steps.push({ from: from.index, to, seconds, joined, isSlurred: slurredTo >= notes[to]!.chordHead });
   }
   return steps;
 }

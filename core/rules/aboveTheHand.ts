@@ -9,10 +9,11 @@ import { noteRule } from './rule.ts';
 export const aboveTheHand = noteRule('above-the-hand', ({ note, reading, fingering }) => {
   if (reading.state !== 'stopped' || !fingering || fingering.reasons.indexOf('nothing-changes') < 0)
     return null;
+  const drop = Math.round(fingering.dropCents);
   return {
     severity: 'risky',
     brief: 'no change',
-    message: `${printPitch(note.written)} is taken on harmonic ${fingering.harmonic}, where closing the hand moves the pitch by ${Math.round(fingering.dropCents)} cents: the colour dims, nothing bends.`,
+    message: `${printPitch(note.written)} is taken on harmonic ${fingering.harmonic}, where closing the hand moves the pitch by ${drop === 1 ? '1 cent' : `${drop} cents`}: the colour dims, nothing bends.`,
     remedy: `Finger it open (${fingering.printed || `harmonic ${fingering.harmonic}`}) with the hand in, or write the stopped passage lower.`,
   };
 });

@@ -4,12 +4,14 @@
  * only the lip can hold it there. @source commonPractice; smalley (none lower than the 4th harmonic)
  */
 import { printPitch } from '../pitch.ts';
+import { deviationText, fingeringText } from '../wording.ts';
 import { noteRule } from './rule.ts';
 
-export const risesNotBends = noteRule('rises-not-bends', ({ note, reading, fingering }) => {
+export const risesNotBends = noteRule('rises-not-bends', ({ note, reading, fingering, candidates }) => {
   const limit = fingering?.reasons.filter((reason) => reason === 'wants-to-rise' || reason === 'lip-only')[0];
   if (!limit || !fingering) return null;
   const written = printPitch(note.written);
+  const sure = candidates.filter(({ verdict }) => verdict === 'sure')[0];
   return {
     severity: 'risky',
     brief: 'wants up',
@@ -17,6 +19,6 @@ export const risesNotBends = noteRule('rises-not-bends', ({ note, reading, finge
       limit === 'wants-to-rise'
         ? `${written} ${reading.state} lies on harmonic ${fingering.harmonic}: so low, the closing hand lets the tone slip up instead of bringing it down.`
         : `${written} ${reading.state} is held by the lip alone: on harmonic ${fingering.harmonic} the hand can only raise the tone below it by a semitone.`,
-    remedy: 'Ask for a stopping mute, or write the note higher or open; give it time and a soft attack.',
+    remedy: `${sure ? `Take it on the ${fingeringText(sure)} (${deviationText(sure.deviationCents)}), where the hand still bends; or ask` : 'Ask'} for a stopping mute, or write the note higher or open; give it time and a soft attack.`,
   };
 });

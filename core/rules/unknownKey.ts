@@ -1,6 +1,7 @@
 /**
  * Finds the first stopped note of each stretch whose transposition is not stated.
  * Why: the same written note is another fingering on another crook; a guess would be printed as a fact.
+ * @source musicxml40, element transpose
  */
 
 import { isHandState } from '../handStates.ts';
