@@ -57,7 +57,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     pageMarginLeft: 40,
     pageMarginRight: 10,
     adjustPageHeight: true,
-    breaks: look.keepsBreaks ? 'encoded' : 'auto',
+    breaks: look.keepsBreaks ? 'line' : 'auto',
     header: 'none',
     footer: 'none',
     scale: 100,

@@ -1,6 +1,7 @@
 /** Every command, in the order in which the help lists them. A new command is a file beside this one and a line here. */
 import type { Command } from 'commander';
 import { annotateCommand } from './annotate.ts';
+import { chartCommand } from './chart.ts';
 import { checkCommand } from './check.ts';
 import { clearCommand } from './clear.ts';
 import { etudeCommand } from './etude.ts';
@@ -14,4 +15,5 @@ export const COMMANDS: readonly (() => Command)[] = [
   explainCommand,
   etudeCommand,
   reportCommand,
+  chartCommand,
 ];

@@ -1,0 +1,34 @@
+/** The notes of a fingering chart: every written note that a player can stop, from the lowest. */
+
+import { stopped } from '../../core/etude/bar.ts';
+import { transpositionOf } from '../../core/etude/compose.ts';
+import { FOUR_FOUR } from '../../core/etude/etude.ts';
+import { passageOf } from '../../core/etude/passageOf.ts';
+import { type Examination, examine } from '../../core/examine.ts';
+import type { ExaminedNote } from '../../core/examinedNote.ts';
+import { nameNear } from '../../core/names.ts';
+import { parsePitch, pitchCents } from '../../core/pitch.ts';
+import type { Settings } from '../../core/settings.ts';
+
+/** The written range a chart covers. From memory: what a player may meet in print. */
+const LOWEST = parsePitch('F2');
+const HIGHEST = parsePitch('C6');
+
+/** One note of a chart, examined on its own, so that no neighbour sways the fingering. */
+export interface ChartNote {
+  readonly examination: Examination;
+  readonly examined: ExaminedNote;
+}
+
+/** The notes that can be stopped, surely or with risk, from the lowest; empty for a horn that stops none. */
+export function chartNotes(player: Settings): readonly ChartNote[] {
+  const notes: ChartNote[] = [];
+  const transposition = transpositionOf(player);
+  for (let cents = pitchCents(LOWEST); cents <= pitchCents(HIGHEST); cents += 100) {
+    const written = nameNear(LOWEST, cents);
+    const examination = examine(passageOf([[stopped(written, 4)]], transposition, FOUR_FOUR, 60), player);
+    const examined = examination.notes[0]!;
+    if (examined.verdict !== 'impossible') notes.push({ examination, examined });
+  }
+  return notes;
+}
