@@ -16,8 +16,24 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   const script = join(folder, 'bellhand.js');
+  const code = await editorScript(join(EDITOR, 'main.ts'));
+  await writeFile(script, code);
+  const { size } = await stat(script);
+  if (size > PLUGIN_SCRIPT_LIMIT) {
+    throw new Error(
+      `the plugin script has ${size} bytes, more than the ${PLUGIN_SCRIPT_LIMIT} allowed: import less into plugin/editor`,
+    );
+  }
+  for (const name of await readdir(join(EDITOR, 'qml')))
+    await cp(join(EDITOR, 'qml', name), join(folder, name));
+  await cp(join(ROOT, 'LICENSE'), join(folder, 'LICENSE.txt'));
+  return folder;
+}
+
+/** One script in ECMAScript 2016, from a module whose bundle has `stableSort` in its scope; its exports are `Bellhand`'s. */
+export async function editorScript(entryPoint: string): Promise<string> {
   const bundled = await build({
-    entryPoints: [join(EDITOR, 'main.ts')],
+    entryPoints: [entryPoint],
     bundle: true,
     format: 'iife',
     globalName: 'Bellhand',
@@ -33,17 +49,7 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
     // The engine reads escapes everywhere; raw characters only where it guesses the file's encoding.
     charset: 'ascii',
   });
-  await writeFile(script, code);
-  const { size } = await stat(script);
-  if (size > PLUGIN_SCRIPT_LIMIT) {
-    throw new Error(
-      `the plugin script has ${size} bytes, more than the ${PLUGIN_SCRIPT_LIMIT} allowed: import less into plugin/editor`,
-    );
-  }
-  for (const name of await readdir(join(EDITOR, 'qml')))
-    await cp(join(EDITOR, 'qml', name), join(folder, name));
-  await cp(join(ROOT, 'LICENSE'), join(folder, 'LICENSE.txt'));
-  return folder;
+  return code;
 }
 
 /** The command line and its worker, for Node. */

@@ -60,11 +60,11 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
     const last = lastHeads.get(voice);
     if (last) last.next = head;
     lastHeads.set(voice, head);
-    members.forEach((member, rank) => {
+    members.forEach((member, i) => {
       member.note.index = notes.length;
       member.note.chordHead = head.note.index;
       notes.push(member.note);
-      places.push({ chord, note: chord.notes[rank]! });
+      places.push({ chord, note: fromBottom(chord)[i]! });
     });
   }
   joinNotes(walk, read, evidence);
@@ -93,7 +93,7 @@ function chordOf(
   const measure = walk.measures[measureIndex]!;
   const sign = evidence.signOf(chord);
   const octaves = octavesAt(evidence.octaveLines, chord);
-  const members = chord.notes.map((hostNote): ReadNote => {
+  const members = fromBottom(chord).map((hostNote): ReadNote => {
     const transposition = transpositionOf(hostNote, partName(walk));
     return {
       ...NO_PLACE,
@@ -140,6 +140,11 @@ function raised(pitch: Pitch, octaves: number): Pitch {
   return octaves === 0 ? pitch : { ...pitch, octave: pitch.octave + octaves };
 }
 
+/** The notes of a chord in the order in which a file lists them, and the editor itself. */
+function fromBottom({ notes }: ScoreChord): HostNote[] {
+  return notes.slice().reverse();
+}
+
 /** Says of each chord what begins and ends there, in the words the reader of files uses. */
 function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Evidence): void {
   const joins = new Joins();
@@ -149,7 +154,7 @@ function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Eviden
     const voice = `${chord.track}`;
     const slurEnds = chord.graceIndex === null ? slurEndsAt(evidence.slurs, chord) : [];
     members.forEach((member, rank) => {
-      const hostNote = chord.notes[rank]!;
+      const hostNote = fromBottom(chord)[rank]!;
       const ends = rank === 0 ? slurEnds.slice() : [];
       const label = `${voice}/${rank}`;
       if (glissandi.delete(label))

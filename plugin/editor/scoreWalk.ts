@@ -75,6 +75,8 @@ export function walkPart(root: HostRoot, score: HostScore, part: HostPart): Part
         const isHere = track >= part.startTrack && track < part.endTrack;
         // A tempo stands in the top staff and holds for all.
         if (!isHere && annotation.type !== TEMPO_TEXT) continue;
+        // Dynamics, diagrams and the like are annotations too, and have no text.
+        if (typeof (annotation as HostText).text !== 'string') continue;
         texts.push({ measureIndex, tick, track, element: annotation as HostText });
       }
       for (let track = part.startTrack; track < part.endTrack; track++) {
