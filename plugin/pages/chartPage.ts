@@ -101,10 +101,10 @@ const CHART_STYLE = `
   @page { margin: 11mm; }
   body { font-size: 8pt; line-height: 1.2; }
   h1 { font-size: 15pt; } header p { max-width: none; font-size: 8pt; margin: 0; }
-  .cards { grid-template-columns: repeat(7, 1fr); gap: 1mm 4mm; margin-top: 2mm; }
+  .cards { grid-template-columns: repeat(6, 1fr); gap: 1mm 4mm; margin-top: 2mm; }
   .card { padding: 0 0 .8mm; border-bottom: 1px solid #bbb; line-height: 1.15; }
-  .card h3 { font-size: 9pt; gap: 1mm; } .card p { font-size: 7pt; margin: 0; }
-  .card .why { font-size: 6.5pt; line-height: 1.1; } .card ul { font-size: 6.5pt; margin: 0; padding: 0; border: 0; }
+  .card h3 { font-size: 10pt; gap: 1mm; } .card p { font-size: 7.5pt; margin: 0; }
+  .card .why { font-size: 7pt; line-height: 1.1; } .card ul { font-size: 7pt; margin: 0; padding: 0; border: 0; }
   .card li { display: inline; } .card li + li::before { content: ", "; }
   footer { padding-top: 2mm; font-size: 7pt; } footer p { max-width: none; margin: 0; }
 }

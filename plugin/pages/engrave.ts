@@ -58,6 +58,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     pageMarginRight: 10,
     adjustPageHeight: true,
     breaks: look.keepsBreaks ? 'line' : 'auto',
+    // Lines that the score breaks are all as long; the last line of a text that fills them may be short.
+    minLastJustification: look.keepsBreaks ? 0 : 0.8,
     header: 'none',
     footer: 'none',
     scale: 100,
