@@ -1,6 +1,5 @@
 /** How our own marks are known again in a text, however they got there. */
 import { isOurMark, MARK_PREFIX } from '../../core/annotation.ts';
-import { VERDICT_COLOURS } from '../../core/data/colours.ts';
 import type { Span } from './score.ts';
 
 /** Every element of ours carries an id of this beginning and a number. */
@@ -32,12 +31,6 @@ export function isOwnNotations(id: string | undefined, text: string, start: numb
 /** True for the text of a `words` or `fingering` of ours. */
 export function isOwnText(text: string): boolean {
   return isOurMark(text.trim());
-}
-
-/** True for a colour that only we give: needed besides the claim in a mark, since hosts move marks about. */
-export function isOwnColour(colour: string): boolean {
-  const rgb = colour.replace(/^#(?:FF)?(?=[0-9A-F]{6}$)/i, '#').toUpperCase();
-  return rgb === VERDICT_COLOURS.risky || rgb === VERDICT_COLOURS.impossible;
 }
 
 /** The numbers of ids like ours that stand outside our own marks and must not be used again. */

@@ -2,7 +2,7 @@
 import type { HandSign, PassageNote } from '../../core/passage.ts';
 import { pitchCents } from '../../core/pitch.ts';
 import type { NotePlace } from './notePlaces.ts';
-import { isOwnColour } from './ownMarks.ts';
+import { ownColours } from './ownColours.ts';
 import type { Span } from './score.ts';
 
 /** A note of a part that is still being read. */
@@ -67,9 +67,9 @@ export function settleClaims(
   for (const claim of claims) {
     for (const read of notes) {
       if (!isClaimed(read, claim)) continue;
-      const attribute = findAttribute(text, read.start, 'color');
-      if (!attribute || !isOwnColour(attribute.value)) continue;
-      spans.push(attribute.span);
+      const found = ownColours(text, read.start);
+      if (found.length === 0) continue;
+      spans.push(...found);
       read.hasColour = false;
       read.note.userColour = false;
       break;
@@ -78,27 +78,13 @@ export function settleClaims(
   return spans;
 }
 
-function isClaimed(read: ReadNote, claim: ColourClaim): boolean {
-  const { note } = read;
+function isClaimed({ note, head, start }: ReadNote, claim: ColourClaim): boolean {
   return (
-    read.hasColour &&
-    headOf(read).start > claim.offset &&
+    note.userColour &&
+    (head ? head.start : start) > claim.offset &&
     note.staff === claim.staff &&
     (claim.voice === null || note.voice === claim.voice) &&
     note.chordRank === claim.rank &&
     Math.abs(note.onsetQuarters - claim.onsetQuarters) < 1e-6
   );
-}
-
-/** The value of an attribute, and where it stands with the white space before it, in the tag that begins at `offset`. */
-function findAttribute(text: string, offset: number, name: string): { value: string; span: Span } | null {
-  const attribute = /\s+([^\s=>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
-  while (!/[\s>]/.test(text[offset] ?? '>')) offset += 1;
-  attribute.lastIndex = offset;
-  for (let match = attribute.exec(text); match; match = attribute.exec(text)) {
-    if (match[1] === name) {
-      return { value: match[2] ?? match[3] ?? '', span: { start: match.index, end: attribute.lastIndex } };
-    }
-  }
-  return null;
 }

@@ -1,5 +1,6 @@
 /** Writes marks into a score's text, and takes them out again, without touching anything else. */
 import { MARK_PREFIX, type Mark, markText } from '../../core/annotation.ts';
+import type { PassageNote } from '../../core/passage.ts';
 import type { NotePlace } from './notePlaces.ts';
 import { foreignIdNumbers, ID_PREFIX } from './ownMarks.ts';
 import { readScore } from './readScore.ts';
@@ -73,7 +74,7 @@ class MarkWriter {
     const horn = this.score.horns.filter(({ id }) => id === partId)[0];
     if (!horn) throw new RangeError(`"partId" must be a part of the score that was read, got "${partId}"`);
     for (const addition of additions) this.add(horn, addition);
-    for (const mark of marks) this.mark(horn, mark);
+    for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
 
   write(): string {
@@ -144,6 +145,13 @@ class MarkWriter {
     while (this.usedIds.has(this.lastId));
     return ID_PREFIX + this.lastId;
   }
+}
+
+/** Hosts put a later text further from the staff: the top note of a chord comes last, to have its text on top. */
+function inPrintingOrder(marks: readonly Mark[], notes: readonly PassageNote[]): readonly Mark[] {
+  const headOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordHead ?? noteIndex;
+  const rankOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordRank ?? 0;
+  return marks.slice().sort((a, b) => headOf(a) - headOf(b) || rankOf(b) - rankOf(a));
 }
 
 function escapeText(text: string): string {
