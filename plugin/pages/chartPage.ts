@@ -47,7 +47,7 @@ export function chartTitle({ horn }: Settings): string {
 }
 
 function card({ examined }: ChartNote, system: EngravedSystem): Html {
-  const { note, fingering, candidates, verdict } = examined;
+  const { note, namedFrom, fingering, candidates, verdict } = examined;
   const { sign, className } = VERDICT_SIGNS[verdict];
   const name = printPitch(note.written);
   const chosen = fingering!;
@@ -56,13 +56,13 @@ function card({ examined }: ChartNote, system: EngravedSystem): Html {
     .slice(0, MOST_OTHERS)
     .map(
       (other) =>
-        html`<li>${fingeredText(note.written, other)} <span class="quiet">${signedCents(other.deviationCents)}</span></li>`,
+        html`<li>${fingeredText(namedFrom, other)} <span class="quiet">${signedCents(other.deviationCents)}</span></li>`,
     );
   const rest =
     others.length > MOST_OTHERS ? html`<li class="quiet">${others.length - MOST_OTHERS} more</li>` : null;
   return html`<li class="card paper"><svg class="music" role="img" aria-label="${name}, stopped" viewBox="0 0 ${system.width} ${system.height}">${new Html(system.content)}</svg>
-<h3><span class="name">${name}</span> <span class="${className}"><span aria-hidden="true">${sign}</span> ${fingeredText(note.written, chosen)}</span></h3>
-<p>${naturalText(note.written, chosen)}, ${fallText(chosen.dropCents)}${Math.round(chosen.deviationCents) !== 0 && html`, <span class="quiet">${signedCents(chosen.deviationCents)}</span>`}</p>
+<h3><span class="name">${name}</span> <span class="${className}"><span aria-hidden="true">${sign}</span> ${fingeredText(namedFrom, chosen)}</span></h3>
+<p>${naturalText(namedFrom, chosen)}, ${fallText(chosen.dropCents)}${Math.round(chosen.deviationCents) !== 0 && html`, <span class="quiet">${signedCents(chosen.deviationCents)}</span>`}</p>
 ${chosen.reasons.map((reason) => html`<p class="why ${className}">${SHORT_REASONS[reason]}</p>`)}
 ${others.length > 0 && html`<ul aria-label="Other ways to play ${name}">${ways}${rest}</ul>`}</li>
 `;

@@ -112,12 +112,15 @@ function attributes(make: ElementMaker, player: Settings, clef: ChartLook['clef'
 }
 
 /** The drop, then the other ways a line each, below the staff. */
-function details(make: ElementMaker, { note, fingering, candidates }: ChartNote['examined']): Element | null {
+function details(
+  make: ElementMaker,
+  { namedFrom, fingering, candidates }: ChartNote['examined'],
+): Element | null {
   if (!fingering) return null;
   const others = candidates.filter((other) => other !== fingering);
   const lines = [
     centsText(fingering.dropCents),
-    ...(others.length > 0 ? otherWays(note.written, others).split(', ') : []),
+    ...(others.length > 0 ? otherWays(namedFrom, others).split(', ') : []),
   ];
   return make(
     'direction',

@@ -43,14 +43,14 @@ export function fingeringTable(examination: Examination, part: number): Html {
 }
 
 function tableRow({ examined, bars, count }: Row, part: number): Html {
-  const { note, reading, fingering, candidates, verdict } = examined;
+  const { note, namedFrom, reading, fingering, candidates, verdict } = examined;
   const { sign, words, className } = VERDICT_SIGNS[verdict];
   const others = candidates.filter((other) => other !== fingering);
   return html`<tr><th scope="row">${printPitch(note.written)}</th><td>${reading.state.replace('-', ' ')}</td>
-<td>${fingering ? fingeredText(note.written, fingering) : '–'}</td><td>${fingering ? naturalText(note.written, fingering) : '–'}</td>
+<td>${fingering ? fingeredText(namedFrom, fingering) : '–'}</td><td>${fingering ? naturalText(namedFrom, fingering) : '–'}</td>
 <td class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
 <td class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${words}</td>
-<td>${otherWays(note.written, others)}</td><td>${barList(bars, count, part)}</td></tr>`;
+<td>${otherWays(namedFrom, others)}</td><td>${barList(bars, count, part)}</td></tr>`;
 }
 
 /** Fingered note and valves: `B 2`; on a natural horn the degree of closing stands first. */

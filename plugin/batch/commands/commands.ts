@@ -7,6 +7,7 @@ import { clearCommand } from './clear.ts';
 import { etudeCommand } from './etude.ts';
 import { explainCommand } from './explain.ts';
 import { reportCommand } from './report.ts';
+import { watchCommand } from './watch.ts';
 
 export const COMMANDS: readonly (() => Command)[] = [
   annotateCommand,
@@ -16,4 +17,5 @@ export const COMMANDS: readonly (() => Command)[] = [
   etudeCommand,
   reportCommand,
   chartCommand,
+  watchCommand,
 ];

@@ -1,0 +1,110 @@
+/** `bellhand watch FILE`: checks again whenever the file is saved, and says what changed. */
+import { Command } from 'commander';
+import type { Examination } from '../../../core/examine.ts';
+import { type FindingResult, resultOf } from '../../../core/result.ts';
+import { countNotes, countText } from '../counts.ts';
+import { examineText, type Reading } from '../examinedScore.ts';
+import { EXIT, Failure, faultLine } from '../failure.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
+import { openScoreAt } from '../scoreAt.ts';
+import { findingChanges } from '../watch/findingChanges.ts';
+import { SavedFile } from '../watch/savedFile.ts';
+import { STANDARD } from '../wholeFile.ts';
+
+interface WatchOptions extends PlayerOptions, PartOptions {}
+
+export function watchCommand(): Command {
+  const command = new Command('watch')
+    .description('check a file whenever it is saved and say what changed; Ctrl-C ends it')
+    .argument('<file>', 'a MusicXML file that some program keeps saving');
+  return withPartOptions(withPlayerOptions(command)).action((file: string, options: WatchOptions) =>
+    watchFile(file, readingOf(options)),
+  );
+}
+
+/** A save in progress may leave a file that cannot be read; it is given this many looks before anything is said. */
+const LOOKS_BEFORE_FAULT = 6;
+
+async function watchFile(file: string, reading: Reading): Promise<void> {
+  if (file === STANDARD) throw new Failure('standard input cannot be watched: name a file');
+  let findings = firstLook(file, reading);
+  let faultTold: string | null = null;
+  let looks = 0;
+  const saved = new SavedFile(file, {
+    gone: () => tell(`${file} is gone; waiting for it to come back`),
+    saved: () => {
+      let examinations: readonly Examination[];
+      try {
+        examinations = examined(file, reading);
+      } catch (fault) {
+        looks += 1;
+        if (looks < LOOKS_BEFORE_FAULT) return saved.lookAgain();
+        looks = 0;
+        const line = faultLine(fault);
+        if (line !== faultTold) process.stderr.write(`bellhand: ${line}\n`);
+        faultTold = line;
+        return;
+      }
+      looks = 0;
+      faultTold = null;
+      const now = resultOf(examinations).findings;
+      tell(changesText(file, findings, now, examinations));
+      findings = now;
+    },
+  });
+  await untilInterrupted();
+  saved.close();
+  process.exitCode = EXIT.fine;
+}
+
+function firstLook(file: string, reading: Reading): readonly FindingResult[] {
+  const examinations = examined(file, reading);
+  const { findings } = resultOf(examinations);
+  tell(
+    [
+      `${file}: ${countText(countNotes(examinations))}`,
+      ...findings.map((finding) => findingText('·', finding)),
+      'watching; Ctrl-C ends it',
+    ].join('\n'),
+  );
+  return findings;
+}
+
+function examined(file: string, reading: Reading): readonly Examination[] {
+  return examineText(openScoreAt(file).text, file, reading).examinations;
+}
+
+function changesText(
+  file: string,
+  before: readonly FindingResult[],
+  now: readonly FindingResult[],
+  examinations: readonly Examination[],
+): string {
+  const { added, gone } = findingChanges(before, now);
+  const counts = countText(countNotes(examinations));
+  if (added.length + gone.length === 0) return `${file}: ${counts}; nothing new`;
+  return [
+    `${file}: ${counts}`,
+    ...gone.map((finding) => findingText('−', finding)),
+    ...added.map((finding) => findingText('+', finding)),
+  ].join('\n');
+}
+
+/** One finding: new ones with their reason and remedy, gone ones by name. */
+function findingText(sign: '+' | '−' | '·', finding: FindingResult): string {
+  const { id, severity, part, measure, beat, written, message, remedy } = finding;
+  const head = `  ${sign} ${part}, bar ${measure}, beat ${beat}, ${written}: ${severity} (${id})`;
+  return sign === '−' ? `${head} is gone` : `${head}\n      ${message}\n      ${remedy}`;
+}
+
+function tell(text: string): void {
+  process.stdout.write(`${text}\n`);
+}
+
+/** Resolves when the user or the system asks for an end. */
+function untilInterrupted(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
+  });
+}
