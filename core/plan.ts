@@ -45,6 +45,23 @@ export function planLine(line: readonly PlannedNote[]): readonly Choice[] {
   );
 }
 
+/**
+ * What a path through a line costs: the sum that `planLine` makes least, figure by figure.
+ * @param options the option taken for each note; every note has fingerings
+ */
+export function pathCost(line: readonly PlannedNote[], options: readonly number[]): number {
+  let cost = 0;
+  line.forEach((note, i) => {
+    const option = options[i]!;
+    cost += fingeringCosts(note.options)[option]!;
+    if (i === 0) return;
+    const { moves, broken } = changesBetween(line[i - 1]!, note);
+    const at = options[i - 1]! * note.options.length + option;
+    cost += hurryOf(note) * moves[at]! + broken[at]!;
+  });
+  return cost;
+}
+
 const PLAIN: readonly Choice[] = [
   { option: -1, because: null },
   { option: 0, because: null },
@@ -303,7 +320,7 @@ function cutRepeats(
   let start = from;
   let i = from;
   while (i < to) {
-    const repeated = hurries[i + 1] ? repeatAt(line, hurries, i, to) : null;
+    const repeated = repeatAt(line, hurries, i, to);
     if (!repeated) {
       i += 1;
       continue;

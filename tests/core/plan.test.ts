@@ -1,0 +1,152 @@
+/** Planning: exact against every path tried, stable, and as players finger. Horn in F on a double horn. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { examine } from '../../core/examine.ts';
+import { fingerings, type HandState } from '../../core/fingering.ts';
+import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch.ts';
+import { type PlannedNote, pathCost, planLine } from '../../core/plan.ts';
+import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { part } from './part.ts';
+
+const NOTES = ['C4', 'C#4', 'D4', 'E4', 'F4', 'G4', 'Ab4', 'A4', 'Bb4', 'B4', 'C5', 'Db5', 'D5', 'E5'];
+const STATES: readonly HandState[] = ['open', 'stopped', 'half-stopped', 'echo'];
+
+/** A note with every fingering, or the first few where every path is to be tried. */
+function planned(written: string, state: HandState, step: PlannedNote['step'], most = 99): PlannedNote {
+  const all = fingerings(soundingCents(parsePitch(written), HORN_IN_F), state, DEFAULT_SETTINGS);
+  if (all.length <= most) return { options: all, state, step };
+  const key = `${written} ${state} ${most}`;
+  const few = FEW.get(key) ?? all.slice(0, most);
+  FEW.set(key, few);
+  return { options: few, state, step };
+}
+const FEW = new Map<string, PlannedNote['options']>();
+
+const anyNote = fc.record({
+  written: fc.constantFrom(...NOTES),
+  state: fc.constantFrom(...STATES),
+  seconds: fc.constantFrom(0, 0.1, 0.2, 0.35, 0.6),
+  joined: fc.constantFrom(null, null, null, 'glissando' as const),
+});
+type AnyNote = typeof anyNote extends fc.Arbitrary<infer T> ? T : never;
+
+function lineOf(notes: readonly AnyNote[], most?: number): PlannedNote[] {
+  return notes
+    .map(({ written, state, seconds, joined }, i) =>
+      planned(written, state, i === 0 ? null : { seconds, joined }, most),
+    )
+    .filter(({ options }) => options.length > 0);
+}
+
+const optionsOf = (line: readonly PlannedNote[]): number[] => planLine(line).map(({ option }) => option);
+
+/** Every path, tried. */
+function leastCostByTrying(line: readonly PlannedNote[]): number {
+  let paths: number[][] = [[]];
+  for (const { options } of line)
+    paths = paths.flatMap((path) => options.map((_, option) => [...path, option]));
+  return Math.min(...paths.map((path) => pathCost(line, path)));
+}
+
+/** The fingerings of a part as printed. */
+function printed(text: string): string {
+  return examine(part(text))
+    .notes.map(({ fingering }) => fingering?.printed ?? '-')
+    .join(' ');
+}
+
+describe('the path of least cost', () => {
+  test('is as cheap as the cheapest of all paths', () => {
+    fc.assert(
+      fc.property(fc.array(anyNote, { minLength: 1, maxLength: 5 }), (notes) => {
+        // Repeated figures are planned by themselves; their law is below.
+        fc.pre(new Set(notes.map(({ written, state }) => written + state)).size === notes.length);
+        const line = lineOf(notes, 5);
+        expect(pathCost(line, optionsOf(line))).toBe(leastCostByTrying(line));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('is the same every time, and does not hang on what stands before a long rest', () => {
+    fc.assert(
+      fc.property(
+        fc.array(anyNote, { minLength: 1, maxLength: 12 }),
+        fc.array(anyNote, { minLength: 1, maxLength: 12 }),
+        (before, after) => {
+          const alone = lineOf(after);
+          fc.pre(alone.length > 0);
+          const rested = [{ ...alone[0]!, step: { seconds: 4, joined: null } }, ...alone.slice(1)];
+          const whole = [...lineOf(before), ...rested];
+          expect(optionsOf(whole).slice(-alone.length)).toEqual(optionsOf(alone));
+          expect(optionsOf(whole)).toEqual(optionsOf(whole));
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('repeats a figure as often as the music does', () => {
+    fc.assert(
+      fc.property(
+        fc.array(anyNote, { minLength: 2, maxLength: 8 }),
+        fc.integer({ min: 2, max: 5 }),
+        fc.array(anyNote, { maxLength: 3 }),
+        (figure, times, lead) => {
+          const all = Array.from({ length: times }, () => figure).flat();
+          const first = figure[0]!;
+          fc.pre(first.seconds > 0 && first.seconds < 0.5 && first.joined === null);
+          fc.pre(lineOf(figure).length === figure.length);
+          // Before the figure nothing that could be heard as part of it.
+          fc.pre(!lead.some(({ written }) => figure.some((note) => note.written === written)));
+          const line = lineOf([...lead, ...all]);
+          const options = optionsOf(line).slice(line.length - all.length);
+          for (let i = figure.length; i < options.length; i++)
+            expect(options[i]).toBe(options[i % figure.length]);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('with time between the notes, every note keeps its standard fingering', () => {
+    fc.assert(
+      fc.property(fc.array(anyNote, { minLength: 1, maxLength: 20 }), (notes) => {
+        const line = lineOf(notes.map((note) => ({ ...note, seconds: 1, joined: null })));
+        expect(optionsOf(line)).toEqual(line.map(() => 0));
+      }),
+    );
+  });
+});
+
+describe('as players finger', () => {
+  test.each([
+    // A hand glissando takes one tube, whatever the standard fingering of its ends.
+    ['E4~ C#4+', '0 0'],
+    ['E4~ D4+', '12 12'],
+    ['D4+~ E4', '12 12'],
+    ['E4 D4+', '0 12'],
+    // Quick changes between open and stopped stay on the side of the stopped notes.
+    ['@120 C5/0.25 B4/0.25+ C5/0.25 B4/0.25+', '0 1 0 1'],
+    ['@120 C5/1 B4/1+ C5/1 B4/1+', 'T0 1 T0 1'],
+    // Quick but open throughout: the usual side.
+    ['@120 C5/0.25 Bb4/0.25 A4/0.25 Bb4/0.25', 'T0 T1 T0 T1'],
+    ['@120 A4+ A4+ A4+', '23 23 23'],
+  ])('%s is fingered %s', (text, expected) => expect(printed(text)).toBe(expected));
+
+  test('a note that leaves its standard fingering says why, and over which', () => {
+    const because = (text: string) => examine(part(text)).notes.map(({ chosenBecause }) => chosenBecause);
+    expect(because('E4~ D4+')).toEqual(['instead of 0: one tube with D4, to which it is joined', null]);
+    expect(because('@120 C5/0.25 B4/0.25+ C5/0.25 B4/0.25+')[0]).toBe(
+      'instead of T0: stays on the side of B4, with no time to change sides',
+    );
+  });
+
+  test('two players of one staff do not hinder one another', () => {
+    expect(
+      printed('@120 [C5/0.25 E4/0.25+] [D5/0.25 F4/0.25+]')
+        .split(' ')
+        .filter((_, i) => i % 2 === 0),
+    ).toEqual(printed('@120 C5/0.25 D5/0.25').split(' '));
+  });
+});
