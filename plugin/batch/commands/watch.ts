@@ -28,7 +28,7 @@ const LOOKS_BEFORE_FAULT = 6;
 
 async function watchFile(file: string, reading: Reading): Promise<void> {
   if (file === STANDARD) throw new Failure('standard input cannot be watched: name a file');
-  let findings = firstLook(file, reading);
+  let findings: readonly FindingResult[] = [];
   let faultTold: string | null = null;
   let looks = 0;
   const saved = new SavedFile(file, {
@@ -53,8 +53,13 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
       findings = now;
     },
   });
-  await untilInterrupted();
-  saved.close();
+  try {
+    // Watched from before it is read, so that no save falls between.
+    findings = firstLook(file, reading);
+    await untilInterrupted();
+  } finally {
+    saved.close();
+  }
   process.exitCode = EXIT.fine;
 }
 
