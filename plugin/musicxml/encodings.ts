@@ -6,14 +6,17 @@ export interface EncodedText {
   readonly text: string;
   /** The encoding as a user would call it: `UTF-8`, `UTF-16LE`, `ISO-8859-1`, … */
   readonly encoding: string;
-  /** Holds a text in bytes the same way. Characters that the encoding cannot hold become numeric character references. */
-  encode(text: string): Uint8Array;
+  /**
+   * Holds a text, given in pieces, in bytes the same way. Characters that the encoding cannot hold become numeric
+   * character references.
+   */
+  encode(pieces: readonly string[]): Uint8Array;
 }
 
 interface Encoding {
   readonly name: string;
   decode(bytes: Uint8Array): string;
-  encode(text: string): Uint8Array;
+  encode(pieces: readonly string[]): Uint8Array;
 }
 
 const SAVE_AS_UTF8 = 'save the file as UTF-8';
@@ -50,14 +53,35 @@ function encodingOf(bytes: Uint8Array): Encoding {
 const UTF_8: Encoding = {
   name: 'UTF-8',
   decode: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true, fatal: true }).decode(bytes),
-  encode: (text) => new TextEncoder().encode(text),
+  encode: encodeUtf8,
 };
 
 const LATIN_1: Encoding = {
   name: 'ISO-8859-1',
   decode: (bytes) => decodeBy(bytes, (byte) => byte),
-  encode: (text) => encodeBy(text, (code) => (code < 256 ? code : -1)),
+  encode: (pieces) => encodeBy(pieces.join(''), (code) => (code < 256 ? code : -1)),
 };
+
+/** Piece by piece, since joining a large text that is plain but for a few characters costs more than encoding it. */
+function encodeUtf8(pieces: readonly string[]): Uint8Array {
+  const encoder = new TextEncoder();
+  const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
+  let bytes = new Uint8Array(length + (length >> 4) + 64);
+  let at = 0;
+  for (const piece of pieces) {
+    let rest = piece;
+    while (rest !== '') {
+      const { read, written } = encoder.encodeInto(rest, bytes.subarray(at));
+      at += written;
+      rest = rest.slice(read);
+      if (rest === '') break;
+      const larger = new Uint8Array(2 * bytes.length);
+      larger.set(bytes);
+      bytes = larger;
+    }
+  }
+  return bytes.subarray(0, at);
+}
 
 /** @param high  place of the high byte in each pair, 0 or 1, counted from the other end: 0 little-endian, 1 big-endian */
 function utf16(name: string, high: 0 | 1): Encoding {
@@ -74,7 +98,8 @@ function utf16(name: string, high: 0 | 1): Encoding {
       }
       return fromCodes(codes);
     },
-    encode(text) {
+    encode(pieces) {
+      const text = pieces.join('');
       const bytes = new Uint8Array(text.length * 2);
       for (let i = 0; i < text.length; i++) {
         const code = text.charCodeAt(i);
@@ -100,7 +125,7 @@ function singleByte(label: string): Encoding {
   return {
     name: decoder.encoding,
     decode: (bytes) => decodeBy(bytes, (byte) => codeOf[byte]!),
-    encode: (text) => encodeBy(text, (code) => byteOf.get(code) ?? -1),
+    encode: (pieces) => encodeBy(pieces.join(''), (code) => byteOf.get(code) ?? -1),
   };
 }
 

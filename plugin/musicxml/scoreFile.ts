@@ -10,8 +10,8 @@ export interface ScoreFile {
   readonly encoding: string;
   /** The score's path inside a compressed file, else `null`. */
   readonly entryName: string | null;
-  /** The file's bytes with another text in place of this one. The same text gives the same bytes. */
-  withText(text: string): Uint8Array;
+  /** The file's bytes with another text, whole or in pieces, in place of this one. The same text gives the same bytes. */
+  withText(text: string | readonly string[]): Uint8Array;
 }
 
 /**
@@ -26,8 +26,9 @@ export function openScoreFile(bytes: Uint8Array): ScoreFile {
     encoding,
     entryName: container ? container.scoreName : null,
     withText(changed) {
-      if (changed === text) return new Uint8Array(bytes);
-      const encoded = encode(changed);
+      const pieces = typeof changed === 'string' ? [changed] : changed;
+      if (pieces.length === 1 && pieces[0] === text) return new Uint8Array(bytes);
+      const encoded = encode(pieces);
       return container ? container.withScore(encoded) : encoded;
     },
   };

@@ -30,6 +30,18 @@ export interface WriteOptions {
  * @throws {RangeError} when a part or note is not in the score
  */
 export function writeMarks(score: Score, parts: readonly PartMarks[], options: WriteOptions = {}): string {
+  return markedPieces(score, parts, options).join('');
+}
+
+/**
+ * The same text in pieces, for those who turn it into bytes at once and need not have it whole.
+ * @throws {RangeError} when a part or note is not in the score
+ */
+export function markedPieces(
+  score: Score,
+  parts: readonly PartMarks[],
+  options: WriteOptions = {},
+): readonly string[] {
   const writer = new MarkWriter(score, options);
   for (const part of parts) writer.addPart(part);
   return writer.write();
@@ -77,7 +89,7 @@ class MarkWriter {
     for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
 
-  write(): string {
+  write(): readonly string[] {
     const { text } = this.score;
     // At one offset what is put in comes before what is taken out, and in the order it was added.
     this.edits.sort((a, b) => a.start - b.start || a.end - b.end || a.order - b.order);
@@ -89,7 +101,7 @@ class MarkWriter {
       if (edit.end > done) done = edit.end;
     }
     pieces.push(text.slice(done));
-    return pieces.join('');
+    return pieces;
   }
 
   private mark(horn: HornPart, { noteIndex, lines, valves, colour }: Mark): void {
