@@ -18,6 +18,7 @@ export * from './marks.ts';
 export * from './names.ts';
 export * from './naturalHorn.ts';
 export * from './passage.ts';
+export * from './pathCost.ts';
 export * from './pitch.ts';
 export * from './plan.ts';
 export * from './result.ts';

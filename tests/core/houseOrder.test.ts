@@ -27,6 +27,8 @@ const ORDER = [
   'handWords',
   'handStates',
   'handMotion',
+  'pathCost',
+  'repeatedFigures',
   'plan',
   'wording',
   'examinedNote',

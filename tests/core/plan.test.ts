@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { examine } from '../../core/examine.ts';
 import { fingerings, type HandState } from '../../core/fingering.ts';
+import { type PlannedNote, pathCost } from '../../core/pathCost.ts';
 import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch.ts';
-import { type PlannedNote, pathCost, planLine } from '../../core/plan.ts';
+import { planLine } from '../../core/plan.ts';
 import { DEFAULT_SETTINGS } from '../../core/settings.ts';
 import { part } from './part.ts';
 
