@@ -5,7 +5,7 @@ import { type Examination, examine } from '../../core/examine.ts';
 import { marksFor, type Show } from '../../core/marks.ts';
 import { resultOf } from '../../core/result.ts';
 import type { ScoreFile } from '../musicxml/files.ts';
-import { clearMarks, writeMarks } from '../musicxml/index.ts';
+import { clearMarks, markedPieces } from '../musicxml/index.ts';
 import { checkTable } from './checkTable.ts';
 import { completedMarks, completedPassage, completionText } from './completedMarks.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from './counts.ts';
@@ -80,7 +80,7 @@ function annotate(
     partId: score.horns[i]!.id,
     ...completedMarks(marksOf(examination, show, fingerings), completions[i]!),
   }));
-  writeWhole(pair.output, file.withText(writeMarks(score, parts, { fingerings })));
+  writeWhole(pair.output, file.withText(markedPieces(score, parts, { fingerings })));
   const counts = countNotes(examinations);
   const remarked = [...remarks];
   const impossible = impossibleCount(counts);

@@ -8,7 +8,7 @@ import { SaxesParser } from 'saxes';
 import { examine } from '../../core/examine.ts';
 import { marksFor } from '../../core/marks.ts';
 import { openScoreFile } from '../../plugin/musicxml/files.ts';
-import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
+import { markedPieces, readScore } from '../../plugin/musicxml/index.ts';
 import { generatePart } from '../musicxml/generate.ts';
 import type { BenchRow } from './benchRow.ts';
 import { medianMilliseconds } from './timing.ts';
@@ -75,7 +75,7 @@ export function annotate(bytes: Uint8Array): Uint8Array {
   const file = openScoreFile(bytes);
   const score = readScore(file.text);
   const parts = score.horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) }));
-  return file.withText(writeMarks(score, parts));
+  return file.withText(markedPieces(score, parts));
 }
 
 function parse(bytes: Uint8Array): void {
