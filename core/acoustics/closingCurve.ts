@@ -75,7 +75,7 @@ export function closingCurve(
     Math.max(0, ...harmonics),
   );
   const wanted = open.map((_, i) => i + 1).filter((n) => harmonics.indexOf(n) >= 0);
-  const rows = [wanted.map((n) => open[n - 1]!)];
+  const rows: (readonly number[])[] = [wanted.map((n) => open[n - 1]!)];
   for (let step = 1; step <= steps; step++)
     rows.push(follow(horn, rows[step - 1]!, (step - 1) / steps, step / steps));
 

@@ -69,7 +69,7 @@ function verticalScale({ harmonics }: ClosingCurve): VerticalScale {
   const all = ([0] as number[]).concat(...harmonics.map(({ centsFromOpen }) => centsFromOpen));
   const range = Math.max(...all) - Math.min(...all);
   const gridCents = range > 700 ? 200 : range > 300 ? 100 : range > 120 ? 50 : range > 40 ? 20 : 5;
-  const highest = gridCents * Math.ceil(Math.max(...all) / gridCents);
+  const highest = Math.max(...all);
   const lowest = Math.min(gridCents * Math.floor(Math.min(...all) / gridCents), highest - gridCents);
   return {
     highest,
@@ -87,7 +87,7 @@ const CLOSING_NAMES = ['open', '¼', '½', '¾', 'sealed'] as const;
 
 function grid({ highest, lowest, gridCents, y }: VerticalScale): string[] {
   const parts: string[] = [];
-  for (let cents = highest; cents >= lowest; cents -= gridCents) {
+  for (let cents = gridCents * Math.floor(highest / gridCents); cents >= lowest; cents -= gridCents) {
     parts.push(
       `<path class="cc-grid" d="M${LEFT} ${round(y(cents))}H${RIGHT}"/>`,
       text(LEFT - 8, y(cents) + 4, signed(cents), 'end'),
