@@ -57,8 +57,7 @@ export class Joins {
     for (const { from, to } of this.slurs) joinAlong(headOf(from), headOf(to));
     for (const bent of this.bends) {
       const next = headOf(bent).next;
-      const end = bent.note.onsetQuarters + bent.note.durationQuarters;
-      if (next && next.note.onsetQuarters <= end + 1e-6)
+      if (next && followsAtOnce(bent, next))
         addJoin(bent, 'bend', memberAt(next, bent.note.chordRank) ?? next);
     }
   }
@@ -79,6 +78,7 @@ export class Joins {
     const from = this.open.get(label);
     if (from && from !== note && from.note.onsetQuarters <= note.note.onsetQuarters) {
       this.open.delete(label);
+      if (kind === 'tie' && !followsAtOnce(from, note)) return;
       if (kind === 'slur') this.openSlurs -= 1;
       this.join(kind, from, note);
     } else {
@@ -107,6 +107,11 @@ function joinAlong(from: ReadNote, to: ReadNote): void {
     if (isPast) return;
     current = next;
   }
+}
+
+/** True when the second note begins where the first one ends, give or take the rounding of tuplets. */
+function followsAtOnce({ note: first }: ReadNote, { note: second }: ReadNote): boolean {
+  return Math.abs(first.onsetQuarters + first.durationQuarters - second.onsetQuarters) < 0.01;
 }
 
 function memberAt(head: ReadNote, rank: number): ReadNote | null {

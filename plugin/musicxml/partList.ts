@@ -20,6 +20,9 @@ export class PartList implements ElementReader {
   private programs: number[] = [];
   private instruments: string[] = [];
   private isNameDisplay = false;
+  /** Names of the groups that are open, by their number. */
+  private readonly groups = new Map<string, string>();
+  private group = '';
 
   open(name: string, attributes: Attributes): boolean {
     switch (name) {
@@ -32,6 +35,10 @@ export class PartList implements ElementReader {
         this.programs = [];
         this.instruments = [];
         return false;
+      case 'part-group':
+        this.group = attributes.number ?? '1';
+        if (attributes.type === 'stop') this.groups.delete(this.group);
+        return false;
       case 'score-instrument':
         this.instruments.push(attributes.id ?? '');
         return false;
@@ -42,6 +49,7 @@ export class PartList implements ElementReader {
       case 'display-text':
         return this.isNameDisplay;
       case 'part-name':
+      case 'group-name':
       case 'instrument-name':
       case 'instrument-sound':
       case 'midi-program':
@@ -52,10 +60,13 @@ export class PartList implements ElementReader {
   }
 
   take(name: string, text: string): void {
-    const value = text.trim();
+    const value = oneLine(text);
     switch (name) {
       case 'part-name':
         if (value !== '') this.names.push(value);
+        return;
+      case 'group-name':
+        if (value !== '') this.groups.set(this.group, value);
         return;
       case 'display-text':
         this.displayed += text;
@@ -77,8 +88,12 @@ export class PartList implements ElementReader {
   }
 
   private entry(): PartEntry {
-    const displayed = this.displayed.trim();
-    const names = displayed === '' ? this.names : this.names.concat(displayed);
+    const names = this.names.concat(oneLine(this.displayed)).filter((name) => name !== '');
+    // Of a group "Horns in F", parts may be called no more than "1." and "2.".
+    const group = Array.from(this.groups.values()).pop();
+    if (group !== undefined && names.every((name) => /^[\s\d.,IVX+&-]*$/.test(name))) {
+      names.unshift(oneLine(`${group} ${names[0] ?? ''}`));
+    }
     const sounds = this.sounds.map(({ sound }) => sound);
     const isHorn = isHornPart({
       names,
@@ -95,4 +110,8 @@ export class PartList implements ElementReader {
       hornInstruments: isHorn && isMixed ? new Set(horns) : null,
     };
   }
+}
+
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
 }

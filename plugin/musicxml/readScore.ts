@@ -15,7 +15,7 @@ const AMPERSAND = 38;
 const CARRIAGE_RETURN = 13;
 
 export interface ReadOptions {
-  /** Parts to read as horns in place of those that look like horns: ids, names or places in the score from 1. */
+  /** Parts to read as horns in place of those that look like horns: ids, names or pieces of them, or places in the score from 1. */
   readonly parts?: readonly string[];
 }
 
@@ -258,11 +258,13 @@ class ScoreReader implements Source {
   }
 }
 
+/** The parts that a request means: by id, by name, by place, or by a piece of their names. */
 function partsCalled(request: string, parts: readonly PartEntry[]): readonly PartEntry[] {
   const wanted = request.trim().toLowerCase();
   const byId = parts.filter(({ id }) => id.toLowerCase() === wanted);
   if (byId.length > 0) return byId;
   const byName = parts.filter(({ name }) => name.toLowerCase() === wanted);
   if (byName.length > 0) return byName;
-  return /^\d+$/.test(wanted) ? parts.slice(Number(wanted) - 1, Number(wanted)) : [];
+  if (/^\d+$/.test(wanted)) return parts.slice(Number(wanted) - 1, Number(wanted));
+  return wanted === '' ? [] : parts.filter(({ name }) => name.toLowerCase().indexOf(wanted) >= 0);
 }

@@ -217,6 +217,13 @@ describe('joins', () => {
     expect(joins(part)).toEqual(['0 tie 1']);
   });
 
+  it('ties nothing to a note that comes later', () => {
+    const part = readSmall([
+      noteOf('C5', 2, '<tie type="start"/>') + noteOf('D5', 2) + noteOf('C5', 2, '<tie type="stop"/>'),
+    ]);
+    expect(joins(part)).toEqual([]);
+  });
+
   it.each(['glissando', 'slide'])('joins the ends of a %s, note to note in chords', (element) => {
     const end = (type: string) => `<notations><${element} type="${type}" number="1"/></notations>`;
     const part = readSmall([
@@ -389,8 +396,23 @@ describe('the text around', () => {
     expect(score.horns.map(({ id }) => id)).toEqual(['P1']);
   });
 
-  it.each(['P1', 'p1', 'HORN IN F', '1'])('finds a part asked for as %s', (request) => {
+  it.each(['P1', 'p1', 'HORN IN F', '1', 'horn'])('finds a part asked for as %s', (request) => {
     expect(readScore(smallScore([noteOf('C5', 2)]), { parts: [request] }).horns).toHaveLength(1);
+  });
+
+  it('takes a name from the group where parts are only numbered', () => {
+    const group = '<part-group number="1" type="start"><group-name>Corni in F</group-name></part-group>';
+    const end =
+      '<part-group number="1" type="stop"/><score-part id="P2"><part-name>3.</part-name></score-part>';
+    const text = smallScore([noteOf('C5', 2)], { name: '1.', attributes: '' })
+      .replace('<part-list>', `<part-list>${group}`)
+      .replace('</part-list>', `${end}</part-list>`);
+    const { parts, horns } = readScore(text);
+    expect(parts.map(({ name, isHorn }) => [name, isHorn])).toEqual([
+      ['Corni in F 1.', true],
+      ['3.', false],
+    ]);
+    expect(horns[0]!.passage.notes[0]!.transposition!.chromatic).toBe(-7);
   });
 
   it('leaves out the notes of other instruments in a part that changes', () => {
