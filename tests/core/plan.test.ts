@@ -26,7 +26,7 @@ const FEW = new Map<string, PlannedNote['options']>();
 const anyNote = fc.record({
   written: fc.constantFrom(...NOTES),
   state: fc.constantFrom(...STATES),
-  seconds: fc.constantFrom(0, 0.1, 0.2, 0.35, 0.6),
+  seconds: fc.constantFrom<number>(0, 0.1, 0.2, 0.35, 0.6),
   joined: fc.constantFrom(null, null, null, 'glissando' as const),
 });
 type AnyNote = typeof anyNote extends fc.Arbitrary<infer T> ? T : never;

@@ -1,0 +1,139 @@
+/** Horns from JSON files: read, played on, and refused with one clear line. */
+import { describe, expect, test } from 'vitest';
+import { DOUBLE, HORNS } from '../../core/data/horns.ts';
+import { examine } from '../../core/examine.ts';
+import type { Horn } from '../../core/horn.ts';
+import { readHornFile } from '../../core/hornFile.ts';
+import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { part } from './part.ts';
+
+/** A horn like the built-in double, written out. */
+const DOUBLE_FILE = {
+  label: 'my double horn',
+  sides: [
+    { name: 'F', fundamental: 'F1' },
+    { name: 'Bb', fundamental: 'Bb1', prefix: 'T' },
+  ],
+  shortSideFrom: 'Db4',
+};
+
+function read(file: unknown): Horn {
+  return readHornFile(JSON.stringify(file), 'mine');
+}
+
+function played(horn: Horn, text: string): string {
+  return examine(part(text), { ...DEFAULT_SETTINGS, horn })
+    .notes.map(({ fingering }) => fingering?.printed ?? '-')
+    .join(' ');
+}
+
+describe('a horn file', () => {
+  test('that describes the double horn plays like it', () => {
+    const scale = 'C4+ D4+ E4+ F4+ G4+ A4+ B4+ C5+ D5+ E5+ F5+ C4 D4 E4 A4 C5 E5';
+    expect(played(read(DOUBLE_FILE), scale)).toBe(played(DOUBLE, scale));
+    expect(read(DOUBLE_FILE)).toMatchObject({
+      id: 'mine',
+      label: 'my double horn',
+      shortSideFromCents: 6100,
+      natural: false,
+    });
+  });
+
+  test('with a stopping valve lets the written fingering stand', () => {
+    const horn = read({ sides: [{ name: 'Bb', fundamental: 'Bb1', stoppingValveCents: 150 }] });
+    expect(horn.label).toBe('horn in Bb');
+    const same = HORNS.find(({ id }) => id === 'single-bflat-stop-valve')!;
+    expect(played(horn, 'F4+ G4+ A4+ C5+')).toBe(played(same, 'F4+ G4+ A4+ C5+'));
+  });
+
+  test('may list its own valves', () => {
+    const valves = [
+      { valves: '0', semitones: 0 },
+      { valves: '4', semitones: 1, sharpCents: 2, rarer: true },
+    ];
+    const horn = read({ sides: [{ name: 'F', fundamental: 'F1', valves }] });
+    expect(played(horn, 'E4 D#4')).toBe('0 4');
+  });
+
+  test('may be a natural horn in any key', () => {
+    const horn = read({ natural: true, sides: [{ name: 'F', fundamental: 'F1' }] });
+    const { notes } = examine(part('C5 A4'), { ...DEFAULT_SETTINGS, horn });
+    expect(notes.map(({ fingering }) => fingering!.band)).toEqual([null, '½']);
+  });
+
+  test('may start with a byte order mark', () => {
+    expect(readHornFile(`\ufeff${JSON.stringify(DOUBLE_FILE)}`).id).toBe('custom');
+  });
+
+  test('as its documentation shows it can be read', () => {
+    const documented = {
+      label: 'descant horn in B♭ and high F',
+      sides: [
+        { name: 'Bb', fundamental: 'Bb1', closureCents: 150, stoppingValveCents: 150 },
+        { name: 'high F', prefix: 'T', fundamental: 'F2', stoppable: false },
+      ],
+      shortSideFrom: 'F4',
+    };
+    expect(read(documented).sides.map(({ stoppable }) => stoppable)).toEqual([true, false]);
+  });
+});
+
+const SIDE = { name: 'F', fundamental: 'F1' };
+
+describe('a horn file is refused with one line that says what is wrong and what to write', () => {
+  test.each<[unknown, string]>([
+    [[], 'the file must be { "label"'],
+    [{}, 'sides must be a list of one to four sides, each { "name": …, "fundamental": … }, got nothing'],
+    [{ sides: [] }, 'sides must be a list'],
+    [
+      { sides: [SIDE], colour: 'gold' },
+      'the file has a field "colour" that means nothing here; write one of label',
+    ],
+    [{ sides: ['F'] }, 'sides[0] must be { "name": "F", "fundamental": "F1" }, got "F"'],
+    [
+      { sides: [{ name: 'F' }] },
+      'sides[0].fundamental must be a sounding note name such as "F1", got nothing',
+    ],
+    [
+      { sides: [{ name: 'F', fundamental: 29 }] },
+      'sides[0].fundamental must be a sounding note name such as "F1", got 29',
+    ],
+    [{ sides: [{ name: 'F', fundamental: 'H1' }] }, 'sides[0].fundamental must be a sounding note name'],
+    [{ sides: [{ name: 'F', fundamental: 'F5' }] }, 'from C0 to C3'],
+    [{ sides: [{ fundamental: 'F1' }] }, 'sides[0].name must be a text'],
+    [{ sides: [{ ...SIDE, name: '<b>' }] }, 'sides[0].name must be a text'],
+    [
+      { sides: [SIDE, { ...SIDE, closureCents: '100' }] },
+      'sides[1].closureCents must be a number from 0 to 300, got "100"',
+    ],
+    [
+      { sides: [{ ...SIDE, closureCents: 900 }] },
+      'sides[0].closureCents must be a number from 0 to 300, got 900',
+    ],
+    [{ sides: [{ ...SIDE, closure: 100 }] }, 'sides[0] has a field "closure"'],
+    [{ sides: [{ ...SIDE, valves: 'rotary' }] }, 'sides[0].valves must be "compromise", "none", or a list'],
+    [
+      { sides: [{ ...SIDE, valves: [{ valves: 'x', semitones: 1 }] }] },
+      'sides[0].valves[0].valves must be "0" or the numbers',
+    ],
+    [
+      { sides: [{ ...SIDE, valves: [{ valves: '1' }] }] },
+      'sides[0].valves[0].semitones must be a number from 0 to 12, got nothing',
+    ],
+    [{ sides: [{ ...SIDE, stoppable: false }] }, 'no side can be stopped'],
+    [{ sides: [{ ...SIDE, stoppable: 'yes' }] }, 'sides[0].stoppable must be true or false, got "yes"'],
+    [{ sides: [SIDE, SIDE], natural: true }, 'sides must be one side, the crook, on a natural horn'],
+    [{ sides: [SIDE], shortSideFrom: 61 }, 'shortSideFrom must be a sounding note name'],
+  ])('%j', (file, message) => {
+    expect(() => read(file)).toThrow(RangeError);
+    expect(() => read(file)).toThrow(message);
+    try {
+      read(file);
+    } catch (error) {
+      expect((error as Error).message).not.toContain('\n');
+      expect((error as Error).message.length).toBeLessThan(300);
+    }
+  });
+
+  test('not JSON at all', () => expect(() => readHornFile('{ "sides": ')).toThrow(/^not JSON: /));
+});
