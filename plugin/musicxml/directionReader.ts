@@ -29,8 +29,6 @@ export class DirectionReader implements ElementReader {
   voice: string | null = null;
   staff = 1;
   quartersPerMinute: number | null = null;
-  /** True when the direction is a mark of ours. */
-  isOwn = false;
   /** The chord rank whose colour this mark of ours claims. */
   claimedRank: number | null = null;
   start = 0;
@@ -54,7 +52,6 @@ export class DirectionReader implements ElementReader {
     this.voice = null;
     this.staff = 1;
     this.quartersPerMinute = null;
-    this.isOwn = false;
     this.claimedRank = null;
     this.start = this.source.tagStart();
     this.beatQuarters = 1;
@@ -120,12 +117,11 @@ export class DirectionReader implements ElementReader {
 
   finish(): void {
     if (this.types > 0 && this.ownTypes.length === this.types) {
-      this.isOwn = true;
       this.source.ownSpans.push({ start: this.start, end: this.endWithSpace() });
     } else if (this.ownTypes.length > 0) {
       this.source.ownSpans.push(...this.ownTypes);
     }
-    if (this.words === '' && this.muted !== null && !this.isOwn) this.words = this.muted;
+    if (this.words === '' && this.muted !== null && this.ownTypes.length === 0) this.words = this.muted;
   }
 
   private addWords(text: string): void {

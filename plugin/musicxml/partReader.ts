@@ -1,15 +1,8 @@
 /** Reads one part, element by element, into a passage and the places of its notes. */
 import type { Join, PassageNote, PassageRest, PassageWord } from '../../core/passage.ts';
-import {
-  CONCERT_PITCH,
-  type Pitch,
-  soundingPitch,
-  type Transposition,
-  writtenPitch,
-} from '../../core/pitch.ts';
+import type { Pitch } from '../../core/pitch.ts';
 import { AttributesReader } from './attributesReader.ts';
 import { Clock } from './clock.ts';
-import { crookFromName } from './crookNames.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins } from './joins.ts';
 import { MoveReader } from './moveReader.ts';
@@ -18,9 +11,10 @@ import { NoteReader } from './noteReader.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
 import { addToChord, type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
-import type { HornPart, TranspositionOrigin } from './score.ts';
+import type { HornPart } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
+import { Transpositions } from './transpositions.ts';
 
 const NO_JOINS: readonly Join[] = [];
 const BLACK = /^#(?:FF)?000000$/i;
@@ -39,14 +33,13 @@ export class PartReader {
   readonly entry: PartEntry;
   private readonly source: Source;
   private readonly tempos: TempoMarks;
-  private readonly isConcertScore: boolean;
   private readonly isFull: boolean;
   private readonly clock = new Clock();
   private readonly note: NoteReader;
   private readonly direction: DirectionReader;
   private readonly attributes: AttributesReader;
   private readonly joins = new Joins();
-  private readonly named: ReturnType<typeof crookFromName>;
+  private readonly transpositions: Transpositions;
   private notes: PassageNote[] = [];
   private readonly places = new NotePlaces();
   private words: PassageWord[] = [];
@@ -59,18 +52,16 @@ export class PartReader {
   private chordOnset = 0;
   private readonly move = new MoveReader();
   private child: ElementReader | null = null;
-  private origin: TranspositionOrigin | null = null;
 
   constructor(entry: PartEntry, depth: Depth, isConcertScore: boolean, source: Source, tempos: TempoMarks) {
     this.entry = entry;
     this.source = source;
     this.tempos = tempos;
-    this.isConcertScore = isConcertScore;
     this.isFull = depth !== 'tempos';
     this.note = new NoteReader(source, this.isFull);
     this.direction = new DirectionReader(source);
     this.attributes = new AttributesReader(this.clock);
-    this.named = crookFromName(entry.name);
+    this.transpositions = new Transpositions(entry.name, isConcertScore, this.attributes);
   }
 
   startMeasure(index: number, measure: string): void {
@@ -134,14 +125,12 @@ export class PartReader {
   finish(): HornPart {
     this.joins.resolve();
     const { id, name, isHorn } = this.entry;
-    if (this.origin === null) this.transpositionAt(1, 0);
-    const from = this.origin ?? 'nowhere';
     return {
       id,
       name,
       isHorn,
-      transpositionFrom: from,
-      transpositionNote: this.transpositionNote(from),
+      transpositionFrom: this.transpositions.origin(),
+      transpositionNote: this.transpositions.remark(),
       passage: {
         name,
         notes: this.notes,
@@ -174,7 +163,7 @@ export class PartReader {
     const head = note.isChord ? this.chordHead : null;
     const staff = note.staff === null ? (head?.note.staff ?? 1) : Number(note.staff) || 1;
     const onsetQuarters = clock.measureStart + onset;
-    const transposition = this.transpositionAt(staff, onsetQuarters);
+    const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
     const read: ReadNote = {
       note: {
@@ -189,7 +178,7 @@ export class PartReader {
         voice: note.voice ?? head?.note.voice ?? '1',
         chordRank: 0,
         chordHead: 0,
-        written: this.writtenAt(pitch, staff, onsetQuarters, transposition),
+        written: this.transpositions.written(pitch, transposition, staff, onsetQuarters),
         transposition,
         clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
         sign: note.sign,
@@ -233,10 +222,10 @@ export class PartReader {
     const quarters = Math.max(0, clock.cursor + offset);
     const { staff, voice } = direction;
     const onsetQuarters = clock.measureStart + quarters;
-    if (direction.isOwn) {
-      if (direction.claimedRank === null) return;
+    if (direction.claimedRank !== null) {
       this.claims.push({ offset: direction.start, staff, voice, onsetQuarters, rank: direction.claimedRank });
-    } else if (direction.words !== '') {
+    }
+    if (direction.words !== '') {
       this.words.push({
         text: direction.words,
         measureIndex: clock.measureIndex,
@@ -261,43 +250,5 @@ export class PartReader {
     }
     if (isLinked && line.last) line.last.next = head;
     line.last = head;
-  }
-
-  private transpositionAt(staff: number, onsetQuarters: number): Transposition | null {
-    const stated = this.attributes.stated.at(staff, onsetQuarters);
-    const forPart = this.isConcertScore ? this.attributes.forPart.at(staff, onsetQuarters) : null;
-    const named = this.named.ok ? this.named.transposition : null;
-    const found = this.isConcertScore ? (forPart ?? named ?? CONCERT_PITCH) : (stated ?? named);
-    if (this.origin === null) {
-      if (this.isConcertScore ? forPart : stated) this.origin = 'stated';
-      else this.origin = named ? 'name' : this.isConcertScore ? 'concert-score' : 'nowhere';
-    }
-    return found;
-  }
-
-  /** The pitch as the horn's own part prints it. */
-  private writtenAt(
-    pitch: Pitch,
-    staff: number,
-    onsetQuarters: number,
-    transposition: Transposition | null,
-  ): Pitch {
-    if (!this.isConcertScore || transposition === null) return pitch;
-    const stated = this.attributes.stated.at(staff, onsetQuarters);
-    return writtenPitch(stated ? soundingPitch(pitch, stated) : pitch, transposition);
-  }
-
-  private transpositionNote(from: TranspositionOrigin): string | null {
-    const { name } = this.entry;
-    switch (from) {
-      case 'stated':
-        return null;
-      case 'name':
-        return `the score states no transposition for "${name}", so its name was taken at its word`;
-      case 'concert-score':
-        return `the score is in concert pitch and names no key for "${name}", so its notes are given as they sound`;
-      case 'nowhere':
-        return `the score states no transposition and ${this.named.ok ? `"${name}" is not used` : this.named.reason}: give the part its transposition, or call it "Horn in F"`;
-    }
   }
 }

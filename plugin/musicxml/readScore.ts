@@ -1,18 +1,15 @@
 /** Reads a MusicXML score: one pass of an XML parser, no tree. */
 import { SaxesParser } from 'saxes';
+import { CharacterData } from './characterData.ts';
 import { mayHoldMarks } from './ownMarks.ts';
 import { type PartEntry, PartList } from './partList.ts';
 import { PartReader } from './partReader.ts';
+import { requestedIds } from './partRequest.ts';
 import type { Score, Span } from './score.ts';
 import { ScoreError } from './scoreError.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import { TempoMarks } from './tempoMarks.ts';
 import { xmlFault } from './xmlFault.ts';
-
-const LESS_THAN = 60;
-const SLASH = 47;
-const AMPERSAND = 38;
-const CARRIAGE_RETURN = 13;
 
 export interface ReadOptions {
   /** Parts to read as horns in place of those that look like horns: ids, names or pieces of them, or places in the score from 1. */
@@ -33,6 +30,7 @@ class ScoreReader implements Source {
   readonly text: string;
   readonly ownSpans: Span[] = [];
   private readonly options: ReadOptions;
+  private readonly characters: CharacterData;
   private readonly parser = new SaxesParser();
   private readonly partList = new PartList();
   private readonly tempos = new TempoMarks();
@@ -51,12 +49,13 @@ class ScoreReader implements Source {
   private innerDepth = 0;
   private measureIndex = -1;
   private measure = '';
+  private isInMeasure = false;
   private isTaking = false;
   private takenFrom = 0;
-  private readonly entities: { [name: string]: string } = {};
 
   constructor(text: string, options: ReadOptions) {
     this.text = text;
+    this.characters = new CharacterData(text);
     this.options = options;
   }
 
@@ -73,7 +72,9 @@ class ScoreReader implements Source {
     parser.on('error', (error) => {
       throw xmlFault(error.message, parser.line, parser.column);
     });
-    parser.on('doctype', (doctype) => this.defineEntities(doctype));
+    parser.on('doctype', (doctype) => {
+      Object.assign(parser.ENTITIES, this.characters.declare(doctype));
+    });
     parser.on('opentag', (tag) => this.open(tag.name, tag.attributes as Attributes));
     parser.on('closetag', (tag) => this.close(tag.name));
     parser.write(this.text).close();
@@ -93,11 +94,12 @@ class ScoreReader implements Source {
     const depth = this.depth++;
     if (this.inner !== null) {
       const isChild = depth === this.innerDepth + 1;
-      if (this.inner.open(this.localName(tagName), attributes, isChild)) this.startTaking();
+      this.isTaking = this.inner.open(this.localName(tagName), attributes, isChild);
+      if (this.isTaking) this.takenFrom = this.parser.position;
     } else if (depth === 0) this.openRoot(tagName);
     else if (depth === 1) this.openSection(this.localName(tagName), attributes);
     else if (depth === 2) this.openSecond(this.localName(tagName), attributes);
-    else if (depth === 3 && this.reader !== null) {
+    else if (depth === 3 && this.isInMeasure && this.reader !== null) {
       this.inner = this.reader.openChild(this.localName(tagName), attributes);
       this.innerDepth = 3;
     }
@@ -107,15 +109,20 @@ class ScoreReader implements Source {
     const depth = --this.depth;
     if (this.inner !== null) {
       if (depth > this.innerDepth) {
-        if (this.isTaking) this.inner.take(this.localName(tagName), this.endTaking());
+        if (this.isTaking) {
+          this.isTaking = false;
+          const text = this.characters.between(this.takenFrom, this.parser.position);
+          this.inner.take(this.localName(tagName), text);
+        }
         if (depth === this.innerDepth + 1) this.inner.endChild(this.localName(tagName));
         return;
       }
       this.inner = null;
       if (depth === 3) this.reader?.closeChild();
     }
-    if (depth === 2 && this.reader !== null) {
-      this.reader.endMeasure();
+    if (depth === 2 && this.isInMeasure) {
+      this.isInMeasure = false;
+      this.reader?.endMeasure();
       if (this.isTimewise) this.reader = null;
     } else if (depth === 1) {
       this.reader = null;
@@ -158,9 +165,11 @@ class ScoreReader implements Source {
     } else if (this.isTimewise && this.section === 'measure' && name === 'part') {
       this.reader = this.readerOf(attributes.id ?? '');
       this.reader.startMeasure(this.measureIndex, this.measure);
-    } else if (this.reader !== null) {
+      this.isInMeasure = true;
+    } else if (this.reader !== null && name === 'measure') {
       this.measureIndex += 1;
       this.reader.startMeasure(this.measureIndex, attributes.number ?? '');
+      this.isInMeasure = true;
     }
   }
 
@@ -193,19 +202,7 @@ class ScoreReader implements Source {
       this.wantedIds = new Set(parts.filter(({ isHorn }) => isHorn).map(({ id }) => id));
       return;
     }
-    const ids = new Set<string>();
-    for (const request of asked) {
-      const found = partsCalled(request, parts);
-      if (found.length === 0) {
-        const names = parts.map(({ name }) => `"${name}"`).join(', ') || 'none';
-        throw new ScoreError(
-          `there is no part "${request}"`,
-          `choose one of the parts of this score (${names})`,
-        );
-      }
-      for (const { id } of found) ids.add(id);
-    }
-    this.wantedIds = ids;
+    this.wantedIds = requestedIds(asked, parts);
   }
 
   /** The name without MusicXML's own prefix; elements of other vocabularies come out under a name that nothing here knows. */
@@ -213,58 +210,4 @@ class ScoreReader implements Source {
     if (this.prefix === '') return tagName;
     return tagName.indexOf(this.prefix) === 0 ? tagName.slice(this.prefix.length) : '';
   }
-
-  // Text is cut out of the source where it is wanted: cheaper than listening to all of it.
-  private startTaking(): void {
-    this.isTaking = true;
-    this.takenFrom = this.parser.position;
-  }
-
-  private endTaking(): string {
-    this.isTaking = false;
-    const { text, takenFrom } = this;
-    for (let at = takenFrom; ; at++) {
-      const code = text.charCodeAt(at);
-      if (code === LESS_THAN && text.charCodeAt(at + 1) === SLASH) return text.slice(takenFrom, at);
-      if (code === LESS_THAN || code === AMPERSAND || code === CARRIAGE_RETURN || at > this.parser.position)
-        break;
-    }
-    const end = this.tagStart();
-    return end <= takenFrom ? '' : this.plainText(text.slice(takenFrom, end));
-  }
-
-  /** The characters that a stretch of content stands for: references, CDATA, comments and line ends resolved. */
-  private plainText(raw: string): string {
-    const parser = new SaxesParser({ fragment: true });
-    let text = '';
-    const take = (piece: string) => {
-      text += piece;
-    };
-    parser.on('error', () => {});
-    parser.on('text', take);
-    parser.on('cdata', take);
-    for (const entity in this.entities) parser.ENTITIES[entity] = this.entities[entity]!;
-    parser.write(raw).close();
-    return text;
-  }
-
-  /** Entities that the document declares itself; the parser knows only XML's own five. */
-  private defineEntities(doctype: string): void {
-    const declaration = /<!ENTITY\s+([^\s%"'<>]+)\s+(?:"([^"<&%]*)"|'([^'<&%]*)')\s*>/g;
-    for (let match = declaration.exec(doctype); match; match = declaration.exec(doctype)) {
-      this.entities[match[1]!] = match[2] ?? match[3] ?? '';
-      this.parser.ENTITIES[match[1]!] = this.entities[match[1]!]!;
-    }
-  }
-}
-
-/** The parts that a request means: by id, by name, by place, or by a piece of their names. */
-function partsCalled(request: string, parts: readonly PartEntry[]): readonly PartEntry[] {
-  const wanted = request.trim().toLowerCase();
-  const byId = parts.filter(({ id }) => id.toLowerCase() === wanted);
-  if (byId.length > 0) return byId;
-  const byName = parts.filter(({ name }) => name.toLowerCase() === wanted);
-  if (byName.length > 0) return byName;
-  if (/^\d+$/.test(wanted)) return parts.slice(Number(wanted) - 1, Number(wanted));
-  return wanted === '' ? [] : parts.filter(({ name }) => name.toLowerCase().indexOf(wanted) >= 0);
 }

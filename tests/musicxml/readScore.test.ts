@@ -385,6 +385,22 @@ describe('the text around', () => {
     expect(pitches(horns[0]!)).toEqual(['C5']);
   });
 
+  it('passes over vocabularies of others between measures', () => {
+    const text = smallScore([noteOf('C5', 8), noteOf('D5', 8)]).replace(
+      '</measure><measure',
+      '</measure><x:y xmlns:x="urn:x"><note/></x:y><measure',
+    );
+    expect(
+      readScore(text).horns[0]!.passage.notes.map(({ measureIndex, onsetQuarters }) => [
+        measureIndex,
+        onsetQuarters,
+      ]),
+    ).toEqual([
+      [0, 0],
+      [1, 4],
+    ]);
+  });
+
   it('lists every part and reads the horns', () => {
     const flute = '<score-part id="P0"><part-name>Flute</part-name></score-part>';
     const text = smallScore([noteOf('C5', 2)]).replace('<part-list>', `<part-list>${flute}`);
