@@ -4,66 +4,93 @@ import { hornParts } from './hornParts.ts';
 import { type Host, type HostChord, type HostScore, isAtLeast, listOf } from './hostApi.ts';
 import { exported } from './readByExport.ts';
 
-/** A quick look may not take longer than the eye notices, in milliseconds: scores too big for it are looked at note by note only. */
-const EXPORT_LIMIT_MS = 80;
-/** Signs are looked for at most this often, in milliseconds: an edit shows within a second. */
-const EXPORT_EVERY_MS = 700;
+/** A score that takes longer than this to write, in milliseconds, is compared as written only when the selection moves. */
+const WRITING_LIMIT_MS = 80;
+/** How often the score is compared as written while somebody works on it, in milliseconds: an edit shows within a second. */
+const COMPARED_EVERY_MS = 700;
+/** How often it is compared when nobody has moved or changed anything for a while. */
+const COMPARED_AT_REST_EVERY_MS = 3000;
+/** How long after the last move or change somebody still counts as working. */
+const AT_WORK_MS = 8000;
+
+/** What one look sees. */
+interface Look {
+  /** The notes of the horn parts, with their signs where chords own them. */
+  readonly notes: string;
+  readonly selection: string;
+}
 
 /**
- * Watches the score that is open. Notes and texts of the horn parts are compared at every look. Before 4.0 signs and
- * slurs are not in the plugin interface: there the score as the host writes it is compared too, in big scores only
- * when the notes or the selection changed.
+ * Watches the score that is open. Notes and selection are compared at every look. Before 4.0 signs, words and slurs are
+ * not in the plugin interface, or not without taking the user's selection: there the score as the host writes it is
+ * compared too, from time to time.
  */
 export class ChangeWatch {
   private readonly host: Host;
   private readonly now: () => number;
-  private notes = '';
-  private selected = 0;
+  private look: Look = { notes: '', selection: '' };
   private written = '';
-  private writtenAt = 0;
+  private comparedAt = 0;
   private writingTook = 0;
+  private movedAt = 0;
 
   constructor(host: Host, now: () => number = Date.now) {
     this.host = host;
     this.now = now;
+    this.remember();
   }
 
   /** True where the score can be compared as written, with every sign and word in it. */
   get seesEveryEdit(): boolean {
-    return !isAtLeast(this.host, 4, 0);
+    return !isAtLeast(this.host, 4, 0) && this.writingTook <= WRITING_LIMIT_MS;
+  }
+
+  /** Takes the score as it is for known. */
+  remember(): void {
+    const score = this.host.root.curScore;
+    this.look = this.lookAtScore();
+    this.movedAt = this.now();
+    if (score && !isAtLeast(this.host, 4, 0)) this.compareWritten(score);
   }
 
   /** True when something changed since the last look. */
   hasChanged(): boolean {
+    const before = this.look;
+    this.look = this.lookAtScore();
+    const { notes, selection } = this.look;
+    const hasMoved = selection !== before.selection;
+    if (hasMoved || notes !== before.notes) this.movedAt = this.now();
+    // While notes come in nothing more needs to be known.
+    if (notes !== before.notes) return true;
     const score = this.host.root.curScore;
-    const look = score ? lookAt(this.host, score) : { notes: '', selected: 0 };
-    const notesChanged = look.notes !== this.notes;
-    const selectionMoved = look.selected !== this.selected;
-    this.notes = look.notes;
-    this.selected = look.selected;
-    if (notesChanged) return true;
-    return score !== null && this.isExportDue(selectionMoved) && this.hasWritingChanged(score);
+    return score !== null && this.isCompareDue(hasMoved) && this.compareWritten(score);
   }
 
-  private isExportDue(selectionMoved: boolean): boolean {
-    if (!this.seesEveryEdit) return false;
-    if (this.writingTook > EXPORT_LIMIT_MS) return selectionMoved;
-    return this.now() - this.writtenAt >= EXPORT_EVERY_MS;
+  private lookAtScore(): Look {
+    const score = this.host.root.curScore;
+    return score ? lookAt(this.host, score) : { notes: '', selection: '' };
   }
 
-  private hasWritingChanged(score: HostScore): boolean {
+  private isCompareDue(hasMoved: boolean): boolean {
+    if (isAtLeast(this.host, 4, 0)) return false;
+    if (this.writingTook > WRITING_LIMIT_MS) return hasMoved;
+    const isAtWork = this.now() - this.movedAt < AT_WORK_MS;
+    return this.now() - this.comparedAt >= (isAtWork ? COMPARED_EVERY_MS : COMPARED_AT_REST_EVERY_MS);
+  }
+
+  /** @returns true when the score is not what it was */
+  private compareWritten(score: HostScore): boolean {
     const start = this.now();
     const written = exported(this.host, score, 'mscx');
-    this.writtenAt = this.now();
-    this.writingTook = this.writtenAt - start;
-    const changed = written !== this.written;
+    this.comparedAt = this.now();
+    this.writingTook = this.comparedAt - start;
+    const isNew = written !== this.written;
     this.written = written;
-    return changed;
+    return isNew;
   }
 }
 
-/** The horn parts' notes, and signs where chords own them, in a few numbers. */
-function lookAt(host: Host, score: HostScore): { notes: string; selected: number } {
+function lookAt(host: Host, score: HostScore): Look {
   let sum = 0;
   let selected = 0;
   let count = 0;
@@ -90,5 +117,9 @@ function lookAt(host: Host, score: HostScore): { notes: string; selected: number
       }
     }
   }
-  return { notes: `${score.scoreName}/${score.nmeasures}/${count}/${sum}`, selected };
+  const elements = score.selection?.elements;
+  return {
+    notes: `${score.scoreName}/${score.nmeasures}/${count}/${sum}`,
+    selection: `${selected}/${elements?.length}/${elements?.[0]?.type}`,
+  };
 }

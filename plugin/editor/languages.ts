@@ -44,7 +44,9 @@ const ENGLISH = {
   hornSingleBFlatStopValve: 'Single, B♭, stopping valve',
   hornDoubleStopValve: 'Double, stopping valve',
   hornTriple: 'Triple, F, B♭ and high F',
-  hornNatural: 'Natural horn',
+  hornNatural: 'Natural, crook as the part asks',
+  hornCrook: 'Natural, {crook} crook',
+  crooks: 'C alto, B♭ alto, A, A♭, G, F, E, E♭, D, D♭, C basso, B♭ basso',
 };
 
 /** One language's words. `{name}` stands for what is filled in. */
@@ -94,7 +96,9 @@ const GERMAN: Words = {
   hornSingleBFlatStopValve: 'B-Horn mit Stopfventil',
   hornDoubleStopValve: 'Doppelhorn mit Stopfventil',
   hornTriple: 'Tripelhorn F/B/hoch F',
-  hornNatural: 'Naturhorn',
+  hornNatural: 'Naturhorn, Bogen nach der Stimme',
+  hornCrook: 'Naturhorn, {crook}-Bogen',
+  crooks: 'C-alto, B-alto, A, As, G, F, E, Es, D, Des, C-basso, B-basso',
 };
 
 const FRENCH: Words = {
@@ -141,7 +145,9 @@ const FRENCH: Words = {
   hornSingleBFlatStopValve: 'Simple, si♭, piston de bouché',
   hornDoubleStopValve: 'Double, piston de bouché',
   hornTriple: 'Triple, fa, si♭ et fa aigu',
-  hornNatural: 'Cor naturel',
+  hornNatural: 'Naturel, ton de la partie',
+  hornCrook: 'Naturel, ton de {crook}',
+  crooks: 'ut aigu, si♭ aigu, la, la♭, sol, fa, mi, mi♭, ré, ré♭, ut grave, si♭ grave',
 };
 
 const ITALIAN: Words = {
@@ -188,7 +194,9 @@ const ITALIAN: Words = {
   hornSingleBFlatStopValve: 'Semplice, si♭, pistone per i chiusi',
   hornDoubleStopValve: 'Doppio, pistone per i chiusi',
   hornTriple: 'Triplo, fa, si♭ e fa acuto',
-  hornNatural: 'Corno naturale',
+  hornNatural: 'Naturale, ritorto della parte',
+  hornCrook: 'Naturale, ritorto in {crook}',
+  crooks: 'do acuto, si♭ acuto, la, la♭, sol, fa, mi, mi♭, re, re♭, do grave, si♭ grave',
 };
 
 /** By the first two letters of a locale's name. */
@@ -221,8 +229,26 @@ const HORN_WORDS: { readonly [hornId: string]: keyof Words } = {
   natural: 'hornNatural',
 };
 
+/** The crooks in the order in which every language lists them. */
+const CROOK_IDS = [
+  'natural-c-alto',
+  'natural-bb-alto',
+  'natural-a',
+  'natural-ab',
+  'natural-g',
+  'natural-f',
+  'natural-e',
+  'natural-eb',
+  'natural-d',
+  'natural-db',
+  'natural-c-basso',
+  'natural-bb-basso',
+];
+
 /** A horn's name in a list; the core's own label where the table has none. */
 export function hornName(words: Words, horn: { readonly id: string; readonly label: string }): string {
   const word = HORN_WORDS[horn.id];
-  return word ? words[word] : horn.label;
+  if (word) return words[word];
+  const crook = words.crooks.split(', ')[CROOK_IDS.indexOf(horn.id)];
+  return crook ? filled(words.hornCrook, { crook }) : horn.label;
 }

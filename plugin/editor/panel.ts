@@ -18,6 +18,9 @@ import { hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { showNote } from './showNote.ts';
 
+/** A score that takes longer than this to read, in milliseconds, is read only when asked: nobody's typing waits for it. */
+const READING_LIMIT_MS = 600;
+
 /** One line of the list of findings. */
 export interface FindingRow {
   /** Part (where there are several), bar and beat. */
@@ -43,7 +46,7 @@ export interface PanelView {
   readonly findings: readonly FindingRow[];
   /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
   readonly isChecked: boolean;
-  /** False where the host shows edits of signs and words to nobody: then the user asks for a look. */
+  /** False where the host shows edits of signs to nobody, or the score is too big to be read all the time: then the user asks for a look. */
   readonly seesEveryEdit: boolean;
 }
 
@@ -54,24 +57,26 @@ export class Panel {
   private readonly watch: ChangeWatch;
   private choice: Choice;
   private sentence = '';
+  /** What keeps the score from being read, in one sentence; empty when nothing does. */
+  private obstacle = '';
   private rows: readonly FindingRow[] = [];
   private addresses: readonly NoteAddress[] = [];
   private shown: NoteAddress | null = null;
   private scoreName: string | null = null;
   private isSettling = false;
   private isChecked = false;
+  private isSlow = false;
 
   constructor(host: Host, language = host.engine.locale().name) {
     this.host = host;
     this.words = language in LANGUAGES ? LANGUAGES[language]! : wordsFor(language);
     this.watch = new ChangeWatch(host);
     this.choice = chosenFor(host, host.root.curScore);
-    this.watch.hasChanged();
     this.lookAgain();
   }
 
   view(): PanelView {
-    const { words, choice, sentence } = this;
+    const { words, choice } = this;
     return {
       words,
       horns: HORNS.map((horn) => hornName(words, horn)),
@@ -79,10 +84,10 @@ export class Panel {
       choice,
       toleranceRange: TOLERANCE_RANGE,
       handOffsetRange: HAND_OFFSET_RANGE,
-      sentence,
+      sentence: this.obstacle === '' ? this.sentence : this.obstacle,
       findings: this.rows,
       isChecked: this.isChecked,
-      seesEveryEdit: this.watch.seesEveryEdit,
+      seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow,
     };
   }
 
@@ -92,10 +97,11 @@ export class Panel {
    */
   tick(): boolean {
     if (this.watch.hasChanged()) {
-      this.isSettling = true;
+      this.isSettling = !this.isSlow;
       return false;
     }
     if (!this.isSettling) return false;
+    this.watch.remember();
     this.lookAgain();
     return true;
   }
@@ -113,16 +119,22 @@ export class Panel {
     this.rows = [];
     this.isChecked = false;
     this.addresses = [];
+    this.obstacle = '';
     if (!score) {
       this.scoreName = null;
-      this.sentence = this.words.noScore;
+      this.obstacle = this.words.noScore;
       return;
     }
-    if (!score.firstMeasure) return;
+    if (!score.firstMeasure) {
+      this.obstacle = this.words.emptyScore;
+      return;
+    }
+    const start = Date.now();
     try {
       this.list(examineScore(this.host, score, this.choice));
+      this.isSlow = Date.now() - start > READING_LIMIT_MS;
     } catch (error) {
-      this.sentence = error instanceof Error ? error.message : String(error);
+      this.obstacle = error instanceof Error ? error.message : String(error);
     }
   }
 
@@ -181,11 +193,12 @@ export class Panel {
 
   /** Our own marks are no news to the watch. */
   private afterChange(): void {
-    this.watch.hasChanged();
+    this.watch.remember();
     this.lookAgain();
   }
 
   private list(parts: readonly ExaminedPart[]): void {
+    if (parts.length === 0) this.obstacle = this.words.noHorn;
     const rows: FindingRow[] = [];
     const addresses: NoteAddress[] = [];
     const { words } = this;

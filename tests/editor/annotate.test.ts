@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import { afterAll, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
-import { differingPixels, HOST, type HostRun, inHost, pictureOf, tidy } from './rig/host.ts';
+import { differingPixels, HOST, type HostRun, inHost, pictureOf, type Step, tidy } from './rig/host.ts';
 import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
 
 const runs: HostRun[] = [];
@@ -234,7 +234,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
         { do: 'save', as: 'after.mscx' },
       ]);
       expect(run.results.slice(1, 3)).toEqual([annotated, cleared]);
-      expect(run.results[3]).toMatchObject({ findings: [] });
+      expect(run.results[3]).toMatchObject({ findings: [], isChecked: false });
       expect(await run.text('after.mscx')).toBe(await run.text('before.mscx'));
     },
   );
@@ -250,6 +250,20 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
     expect(run.results[1]).toMatch(/^Stopped notes annotated: 2000 \(/);
     expect(marksIn(await run.text('annotated.mscx'))).toHaveLength(2000);
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('notices a sign, a note and a word within a second, and looks in vain at nothing new', async () => {
+    const select = (from: number): Step => ({ do: 'select', from, length: 1 });
+    const run = await host(PART, [
+      select(3),
+      { do: 'follow', name: 'add-staccato' },
+      { do: 'follow', name: 'pitch-up-octave' },
+      { do: 'follow', name: 'delete' },
+    ]);
+    // A look comes every 0.3 s and the list waits for one look without news.
+    for (const followed of run.results.slice(1))
+      expect((followed as { ticks: number }).ticks).toBeLessThanOrEqual(4);
+    expect((run.results[1] as { findings: unknown[] }).findings).not.toEqual([]);
   });
 
   it('takes the user to the note of a finding', async () => {

@@ -6,7 +6,7 @@ import "bellhand.js" as Script
 
 MuseScore {
     id: root
-    menuPath: "Plugins.Bellhand.Panel"
+    menuPath: "Plugins.Bellhand.Bellhand"
     description: "Writes the fingering and the natural pitch over stopped horn notes, and says what the hand cannot do"
     version: "0.1.0"
     pluginType: "dialog"

@@ -15,6 +15,7 @@ Pane {
         try {
             panel = script.openPanel(script.hostOf(root, file, Qt))
             refresh()
+            annotate.forceActiveFocus()
         } catch (error) {
             failure = "" + error
         }
@@ -100,6 +101,7 @@ Pane {
             RowLayout {
                 Layout.fillWidth: true
                 Button {
+                    id: annotate
                     objectName: "annotate"
                     Layout.fillWidth: true
                     implicitHeight: 34

@@ -48,7 +48,13 @@ export type Step =
   | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
   | { readonly do: 'text'; readonly nth: number; readonly text: string }
   | { readonly do: 'command'; readonly name: string }
-  | { readonly do: 'measure'; readonly what: string; readonly times: number };
+  /** `tick` is a look at the notes, `rare tick` one that compares the score as written too. */
+  | {
+      readonly do: 'measure';
+      readonly what: 'annotate' | 'export' | 'tick' | 'rare tick';
+      readonly times: number;
+    }
+  | { readonly do: 'follow'; readonly name: string };
 
 export interface HostRun {
   readonly folder: string;

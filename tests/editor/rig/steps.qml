@@ -40,6 +40,11 @@ MuseScore {
         return cursor.element.notes[0]
     }
 
+    function wait(milliseconds) {
+        var until = Date.now() + milliseconds
+        while (Date.now() < until) {}
+    }
+
     function selected() {
         var elements = curScore.selection.elements
         var notes = []
@@ -89,18 +94,31 @@ MuseScore {
             curScore.endCmd()
         },
         "command": function (step) { cmd(step.name) },
+        // How long one thing takes, in milliseconds, again and again; what has to be undone in between is not counted.
         "measure": function (step, folder) {
-            var host = hostFor(step), times = [], work
-            if (step.what === "annotate") work = function () { Script.Bellhand.runOnce(host, "annotate") }
-            else if (step.what === "export") work = function () { writeScore(curScore, folder + "/measured.musicxml", "musicxml") }
-            else { var panel = Script.Bellhand.openPanel(host); work = function () { panel.tick() } }
+            var host = hostFor(step), times = [], panel = null
+            if (step.what === "tick" || step.what === "rare tick") {
+                panel = Script.Bellhand.openPanel(host)
+                panel.tick()
+            }
             for (var i = 0; i < step.times; i++) {
+                if (step.what === "rare tick") wait(750)
                 var start = Date.now()
-                work()
+                if (step.what === "annotate") Script.Bellhand.runOnce(host, "annotate")
+                else if (step.what === "export") writeScore(curScore, folder + "/measured.musicxml", "musicxml")
+                else panel.tick()
                 times.push(Date.now() - start)
                 if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
             }
             return times
+        },
+        // Opens the panel, gives it a command of the editor's to notice, and counts the looks until the list is new.
+        "follow": function (step) {
+            var panel = Script.Bellhand.openPanel(hostFor(step)), ticks = 0
+            for (var i = 0; i < 3; i++) { wait(300); if (panel.tick()) return -1 }
+            cmd(step.name)
+            while (ticks < 20) { wait(300); ticks += 1; if (panel.tick()) break }
+            return { ticks: ticks, findings: panel.view().findings }
         }
     })
 

@@ -3,7 +3,7 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { builtPlugin, freshProfile, HOST, programNamed } from './host.ts';
+import { builtPlugin, differingPixels, freshProfile, HOST, programNamed } from './host.ts';
 
 /** True where everything a window test needs is installed. */
 export const CAN_SHOW_WINDOWS =
@@ -17,16 +17,28 @@ const SHORTCUTS: { readonly [plugin: string]: string } = {
   'BellhandClear.qml': 'Ctrl+Alt+Shift+C',
 };
 
+/** In pixels of the screen. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface EditorWindow {
   readonly folder: string;
+  readonly display: string;
   /** Presses a key or a chord of keys in the window that has the focus, e.g. `ctrl+s`. */
   press(keys: string): void;
   click(x: number, y: number): void;
   /** Waits until a window of this title is there. @returns its id and place */
-  windowNamed(title: string): Promise<{ id: string; x: number; y: number; width: number; height: number }>;
+  windowNamed(title: string): Promise<Place & { readonly id: string }>;
   focus(id: string): void;
-  /** A picture of the whole screen, as a PNG. */
-  picture(path: string): void;
+  /** A picture of the whole screen, or of a part of it, as a PNG. */
+  picture(path: string, part?: Place): void;
+  /** Waits until the screen stands still, then gives a window the focus. */
+  ready(id: string): Promise<void>;
+  isAlive(): boolean;
   stop(): Promise<void>;
 }
 
@@ -61,6 +73,14 @@ export async function openEditor(
     const done = spawnSync('xdotool', args, { env: onScreen, encoding: 'utf8' });
     return done.status === 0 ? done.stdout.trim() : '';
   };
+  const picture = (path: string, part?: Place) => {
+    const crop = part ? ['-crop', `${part.width}x${part.height}+${part.x}+${part.y}`, '+repage'] : [];
+    const taken = spawnSync('import', ['-window', 'root', ...crop, path], {
+      env: onScreen,
+      encoding: 'utf8',
+    });
+    if (taken.status !== 0) throw new Error(taken.stderr);
+  };
   const windowNamed = async (title: string) => {
     for (let i = 0; i < 150; i++) {
       if (editor.exitCode !== null || editor.signalCode !== null) break;
@@ -87,14 +107,24 @@ export async function openEditor(
   };
   return {
     folder,
+    display,
     press: (keys) => void tool('key', '--clearmodifiers', keys),
     click: (x, y) => void tool('mousemove', String(x), String(y), 'click', '1'),
     windowNamed,
     focus: (id) => void tool('windowfocus', '--sync', id),
-    picture: (path) => {
-      const taken = spawnSync('import', ['-window', 'root', path], { env: onScreen, encoding: 'utf8' });
-      if (taken.status !== 0) throw new Error(taken.stderr);
+    picture,
+    ready: async (id) => {
+      const [one, other] = [join(folder, 'still-1.png'), join(folder, 'still-2.png')];
+      await sleep(1000);
+      for (let i = 0; i < 30; i++) {
+        picture(one);
+        await sleep(300);
+        picture(other);
+        if ((await differingPixels(one, other)) === 0) break;
+      }
+      tool('windowfocus', '--sync', id);
     },
+    isAlive: () => editor.exitCode === null && editor.signalCode === null,
     stop: async () => {
       await ended(editor);
       await ended(screen);

@@ -1,0 +1,122 @@
+/** The panel in the real editor's window: mouse, keyboard, live list, dock, light and dark. */
+import { execFile } from 'node:child_process';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { promisify } from 'node:util';
+import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { MARK_PREFIX } from '../../core/annotation.ts';
+import { differingPixels, HOST, type HostRun, inHost, skipLoudly, tidy } from './rig/host.ts';
+import { hornScore, open, stopped } from './rig/music.ts';
+import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
+
+if (HOST && !CAN_SHOW_WINDOWS)
+  skipLoudly('the panel in a window', 'apt-get install xvfb xdotool imagemagick');
+
+const runs: HostRun[] = [];
+let editor: EditorWindow | null = null;
+afterEach(async () => {
+  await editor?.stop();
+  editor = null;
+});
+afterAll(() => tidy(...runs));
+
+const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')], [stopped('A4', 4)]]);
+
+/** The part in the editor's own format, so that saving asks nothing. */
+async function ownFormat(name: string): Promise<string> {
+  const run = await inHost(PART, [{ do: 'save', as: name }]);
+  runs.push(run);
+  return run.path(name);
+}
+
+const marks = (saved: string) => saved.split(MARK_PREFIX).length - 1;
+
+/** Saves with the editor's own shortcut and waits until the file holds what it should. */
+async function saved(window: EditorWindow, path: string, count: number): Promise<number> {
+  window.focus((await window.windowNamed('MuseScore 3')).id);
+  window.press('ctrl+s');
+  return marks(await awaitFile(path, (text) => text.includes('</museScore>') && marks(text) === count));
+}
+
+describe.skipIf(!CAN_SHOW_WINDOWS)('the panel in the editor’s window', () => {
+  it('annotates, is undone in one step and redone, shows a note, follows an edit, clears', async () => {
+    const path = await ownFormat('part.mscx');
+    editor = await openEditor(path);
+    const main = await editor.windowNamed('MuseScore 3');
+    await editor.ready(main.id);
+    editor.press('ctrl+alt+shift+p');
+    const panel = await editor.windowNamed('^Bellhand$');
+    await sleep(500);
+    // The button that annotates has the focus: Enter is enough.
+    editor.focus(panel.id);
+    editor.press('Return');
+    await sleep(300);
+    expect(await saved(editor, path, 4)).toBe(4);
+    editor.press('ctrl+z');
+    expect(await saved(editor, path, 0)).toBe(0);
+    editor.press('ctrl+shift+z');
+    expect(await saved(editor, path, 4)).toBe(4);
+
+    // The first finding is C3: a click on it selects the note, and a key of the editor's raises it by an octave.
+    const shot = join(editor.folder, 'panel.png');
+    const later = join(editor.folder, 'later.png');
+    editor.click(panel.x + 150, panel.y + 400);
+    await sleep(300);
+    editor.focus(main.id);
+    await sleep(1500);
+    editor.picture(shot, panel);
+    await sleep(300);
+    editor.picture(later, panel);
+    expect(await differingPixels(shot, later)).toBe(0);
+    editor.press('ctrl+Up');
+    let waited = 0;
+    for (; waited < 3000; waited += 100) {
+      await sleep(100);
+      editor.picture(later, panel);
+      if ((await differingPixels(shot, later)) > 500) break;
+    }
+    expect(waited).toBeLessThan(1500);
+
+    // The note that the panel selected is no choice of the user's: Tab, Enter clears all.
+    editor.focus(panel.id);
+    editor.click(panel.x + 300, panel.y + 67);
+    await sleep(300);
+    expect(await saved(editor, path, 0)).toBe(0);
+  }, 60_000);
+
+  it.each([
+    ['light', 'en'],
+    ['dark', 'de'],
+  ] as const)(
+    'opens at the side of the score, in %s and in its language (%s)',
+    async (theme, language) => {
+      editor = await openEditor(PART, { language, dark: theme === 'dark' });
+      const main = await editor.windowNamed('MuseScore 3');
+      await editor.ready(main.id);
+      const [before, after] = [join(editor.folder, 'before.png'), join(editor.folder, 'after.png')];
+      const side = { x: main.x + main.width - 200, y: 440, width: 200, height: 330 };
+      editor.picture(before, side);
+      editor.press('ctrl+alt+shift+d');
+      await sleep(1500);
+      editor.picture(after, side);
+      // The dock draws its controls over the empty side.
+      expect(await differingPixels(before, after)).toBeGreaterThan(5000);
+      expect(editor.isAlive()).toBe(true);
+      // Most of the ground is the editor's own: bright or dark.
+      expect((await meanBrightness(after)) < 0.5).toBe(theme === 'dark');
+    },
+    60_000,
+  );
+});
+
+async function meanBrightness(picture: string): Promise<number> {
+  const { stdout } = await promisify(execFile)('convert', [
+    picture,
+    '-colorspace',
+    'Gray',
+    '-format',
+    '%[fx:mean]',
+    'info:',
+  ]);
+  return Number(stdout);
+}
