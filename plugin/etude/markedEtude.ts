@@ -5,11 +5,19 @@ import { examine } from '../../core/examine.ts';
 import type { Settings } from '../../core/settings.ts';
 import { readScore } from '../musicxml/readScore.ts';
 import { writeMarks } from '../musicxml/writeMarks.ts';
-import { etudeScoreText } from './scoreText.ts';
+import { etudeScore } from './scoreTree.ts';
+import type { XmlElement } from './xmlTree.ts';
 
-/** The text of an étude's score for one player. Clearing it leaves the bare études of `etudeScoreText`. */
-export function markedEtudeText(etude: Etude, player: Settings): string {
-  const score = readScore(etudeScoreText(etude));
+/**
+ * The text of an étude's score for one player. Clearing it leaves the bare score.
+ * @param textOf writes a tree as text: `documentText`, or `treeText` in the editor
+ */
+export function markedEtudeText(
+  etude: Etude,
+  player: Settings,
+  textOf: (root: XmlElement) => string,
+): string {
+  const score = readScore(textOf(etudeScore(etude)));
   const parts = score.horns.map(({ id, passage }) => ({
     partId: id,
     marks: etudeMarks(examine(passage, player)),

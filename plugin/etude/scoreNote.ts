@@ -1,9 +1,8 @@
 /** One note or rest of an étude as a MusicXML element. */
-import type { Element } from '@xmldom/xmldom';
 import type { EtudeNote, Meter } from '../../core/etude/etude.ts';
 import type { HandSign } from '../../core/passage.ts';
 import type { Pitch } from '../../core/pitch.ts';
-import type { ElementMaker } from './scoreElements.ts';
+import { element, type XmlElement } from './xmlTree.ts';
 
 /** Divisions of a quarter: enough for sixteenths and triplets. */
 export const DIVISIONS = 12;
@@ -12,19 +11,19 @@ export const DIVISIONS = 12;
 interface Printed {
   readonly quarters: number;
   readonly type: string;
-  readonly dots: number;
-  readonly triplet: boolean;
+  readonly isDotted: boolean;
+  readonly isTriplet: boolean;
 }
 
 const PRINTED: readonly Printed[] = [
-  { quarters: 4, type: 'whole', dots: 0, triplet: false },
-  { quarters: 3, type: 'half', dots: 1, triplet: false },
-  { quarters: 2, type: 'half', dots: 0, triplet: false },
-  { quarters: 1.5, type: 'quarter', dots: 1, triplet: false },
-  { quarters: 1, type: 'quarter', dots: 0, triplet: false },
-  { quarters: 0.5, type: 'eighth', dots: 0, triplet: false },
-  { quarters: 1 / 3, type: 'eighth', dots: 0, triplet: true },
-  { quarters: 0.25, type: '16th', dots: 0, triplet: false },
+  { quarters: 4, type: 'whole', isDotted: false, isTriplet: false },
+  { quarters: 3, type: 'half', isDotted: true, isTriplet: false },
+  { quarters: 2, type: 'half', isDotted: false, isTriplet: false },
+  { quarters: 1.5, type: 'quarter', isDotted: true, isTriplet: false },
+  { quarters: 1, type: 'quarter', isDotted: false, isTriplet: false },
+  { quarters: 0.5, type: 'eighth', isDotted: false, isTriplet: false },
+  { quarters: 1 / 3, type: 'eighth', isDotted: false, isTriplet: true },
+  { quarters: 0.25, type: '16th', isDotted: false, isTriplet: false },
 ];
 
 /**
@@ -104,67 +103,53 @@ export function groupingsOf(bar: readonly EtudeNote[], meter: Meter): readonly G
   });
 }
 
-/** What the note before this one leaves open. */
-export interface Before {
-  readonly slides: boolean;
-}
-
-/** Builds the `note` element. */
+/**
+ * Builds the `note` element.
+ * @param isSlidTo true when the note before slides to this one
+ */
 export function noteElement(
-  make: ElementMaker,
   note: EtudeNote,
-  before: Before,
+  isSlidTo: boolean,
   grouping: Grouping,
   accidental: string | null,
-): Element {
+): XmlElement {
   const printed = PRINTED.filter(({ quarters }) => Math.abs(quarters - note.quarters) < 1e-6)[0];
   if (!printed) throw new RangeError(`no note is ${note.quarters} quarters long`);
-  const element = make('note');
-  const add = (...children: readonly (Element | null)[]) => {
-    for (const child of children) if (child) element.appendChild(child);
-  };
-  if (note.written) {
-    const { step, alter, octave } = note.written;
-    add(
-      make(
-        'pitch',
-        {},
-        make('step', {}, step),
-        alter === 0 ? null : make('alter', {}, alter),
-        make('octave', {}, octave),
-      ),
-    );
-  } else {
-    add(make('rest'));
-  }
-  add(
-    make('duration', {}, Math.round(note.quarters * DIVISIONS)),
-    make('voice', {}, 1),
-    make('type', {}, printed.type),
+  return element(
+    'note',
+    {},
+    note.written ? pitchElement(note.written) : element('rest'),
+    element('duration', {}, Math.round(note.quarters * DIVISIONS)),
+    element('voice', {}, 1),
+    element('type', {}, printed.type),
+    printed.isDotted ? element('dot') : null,
+    accidental ? element('accidental', {}, accidental) : null,
+    printed.isTriplet
+      ? element('time-modification', {}, element('actual-notes', {}, 3), element('normal-notes', {}, 2))
+      : null,
+    ...grouping.beams.map((beam, i) => element('beam', { number: i + 1 }, beam)),
+    notations(note, isSlidTo, grouping),
   );
-  for (let i = 0; i < printed.dots; i++) add(make('dot'));
-  if (accidental) add(make('accidental', {}, accidental));
-  if (printed.triplet)
-    add(make('time-modification', {}, make('actual-notes', {}, 3), make('normal-notes', {}, 2)));
-  grouping.beams.forEach((beam, i) => {
-    add(make('beam', { number: i + 1 }, beam));
-  });
-  add(notations(make, note, before, grouping));
-  return element;
 }
 
-function notations(
-  make: ElementMaker,
-  note: EtudeNote,
-  before: Before,
-  { tuplet }: Grouping,
-): Element | null {
-  const children: Element[] = [];
-  if (note.slur) children.push(make('slur', { type: note.slur, number: 1 }));
-  if (tuplet) children.push(make('tuplet', { type: tuplet, bracket: 'no', placement: 'below' }));
-  if (before.slides) children.push(make('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
-  if (note.slides) children.push(make('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
-  if (note.sign) children.push(make('technical', {}, make(SIGN_ELEMENTS[note.sign])));
-  if (note.breath) children.push(make('articulations', {}, make('breath-mark', {}, 'comma')));
-  return children.length > 0 ? make('notations', {}, ...children) : null;
+/** A `pitch` element. */
+export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
+  return element(
+    'pitch',
+    {},
+    element('step', {}, step),
+    alter === 0 ? null : element('alter', {}, alter),
+    element('octave', {}, octave),
+  );
+}
+
+function notations(note: EtudeNote, isSlidTo: boolean, { tuplet }: Grouping): XmlElement | null {
+  const children: XmlElement[] = [];
+  if (note.slur) children.push(element('slur', { type: note.slur, number: 1 }));
+  if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'no', placement: 'below' }));
+  if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
+  if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
+  if (note.sign) children.push(element('technical', {}, element(SIGN_ELEMENTS[note.sign])));
+  if (note.breath) children.push(element('articulations', {}, element('breath-mark', {}, 'comma')));
+  return children.length > 0 ? element('notations', {}, ...children) : null;
 }

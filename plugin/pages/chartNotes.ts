@@ -1,9 +1,9 @@
 /** The notes of a fingering chart: every written note that a player can stop, from the lowest. */
 
 import { stopped } from '../../core/etude/bar.ts';
-import { transpositionOf } from '../../core/etude/compose.ts';
 import { FOUR_FOUR } from '../../core/etude/etude.ts';
 import { passageOf } from '../../core/etude/passageOf.ts';
+import { transpositionOf } from '../../core/etude/transposition.ts';
 import { type Examination, examine } from '../../core/examine.ts';
 import type { ExaminedNote } from '../../core/examinedNote.ts';
 import { nameNear } from '../../core/names.ts';

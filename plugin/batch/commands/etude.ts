@@ -1,6 +1,6 @@
 /** `bellhand etude`: composes a fingering-marked étude for the stopping hand. */
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { composeEtude, ETUDE_KINDS } from '../../../core/etude/compose.ts';
+import { composeEtude } from '../../../core/etude/compose.ts';
 import {
   type EtudeKind,
   FASTEST_TEMPO,
@@ -11,8 +11,10 @@ import {
   SLOWEST_TEMPO,
 } from '../../../core/etude/etude.ts';
 import { type Key, parseKey } from '../../../core/etude/key.ts';
+import { ETUDE_KINDS } from '../../../core/etude/kinds.ts';
 import { HIGHEST_SEED } from '../../../core/etude/random.ts';
 import { type Pitch, pitchCents } from '../../../core/pitch.ts';
+import { documentText } from '../../etude/documentText.ts';
 import { markedEtudeText } from '../../etude/markedEtude.ts';
 import { Failure } from '../failure.ts';
 import { noteName, numberBetween, oneOf } from '../optionValues.ts';
@@ -79,7 +81,7 @@ function writeEtude(options: EtudeOptions): void {
   if (!result.ok) throw new Failure(result.reason);
   const { etude } = result;
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
-  writeWhole(output, new TextEncoder().encode(markedEtudeText(etude, player)));
+  writeWhole(output, new TextEncoder().encode(markedEtudeText(etude, player, documentText)));
   const line = `${output}: ${etude.title} (${etude.subtitle})\n`;
   (output === STANDARD ? process.stderr : process.stdout).write(line);
 }
