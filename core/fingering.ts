@@ -282,20 +282,22 @@ function rank(
   state: HandState,
   { horn }: Player,
 ): readonly Fingering[] {
-  const short =
-    state === 'open' || state === 'straight-mute' || state === 'echo'
-      ? shortSideFirst(horn, wantedCents)
-      : false;
-  const sides = short
-    ? horn.sides.slice().sort((a, b) => b.fundamentalCents - a.fundamentalCents)
-    : horn.sides;
+  const open = state === 'open' || state === 'straight-mute';
+  const sides = open && isShortSideNote(horn, wantedCents) ? shortSideFirst(horn) : horn.sides;
   const keys = new Map(found.map((fingering) => [fingering, sortKey(fingering, state, sides)]));
   return found.sort((a, b) => compareKeys(keys.get(a)!, keys.get(b)!));
 }
 
-/** Above its change-over note a double horn is played open on the short side; a high F side is kept for those who ask. */
-function shortSideFirst(horn: Horn, wantedCents: number): boolean {
+/** Above its change-over note a double horn is played open on the short side. */
+function isShortSideNote(horn: Horn, wantedCents: number): boolean {
   return horn.shortSideFromCents !== null && wantedCents >= horn.shortSideFromCents;
+}
+
+/** The shortest side first, but a side that is not stopped on (the high F) last: it is kept for those who ask. */
+function shortSideFirst({ sides }: Horn): readonly Side[] {
+  return sides
+    .slice()
+    .sort((a, b) => Number(b.stoppable) - Number(a.stoppable) || b.fundamentalCents - a.fundamentalCents);
 }
 
 function sortKey(fingering: Fingering, state: HandState, sides: readonly Side[]): number[] {
