@@ -6,7 +6,7 @@ import { isHandState } from './handStates.ts';
 import { fingeredPitch, naturalPitch } from './names.ts';
 import { formatPitch, type Pitch, type Transposition } from './pitch.ts';
 import type { Severity } from './rules/rule.ts';
-import { reasonText } from './wording.ts';
+import { alternativeTexts, reasonText } from './wording.ts';
 
 /** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch, or as the F horn reads them. */
 export interface FingeringResult {
@@ -107,7 +107,10 @@ export function noteResult(examined: ExaminedNote): NoteResult {
     reasons: (chosen ? chosen.reasons : []).concat(chosenBecause ?? []),
     alternatives: candidates
       .filter((candidate) => candidate !== fingering)
-      .map((candidate) => fingeringResult(namedFrom, candidate)),
+      .map((candidate) => ({
+        ...fingeringResult(namedFrom, candidate),
+        reasons: alternativeTexts(candidate, reading.state),
+      })),
   };
 }
 

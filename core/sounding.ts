@@ -11,15 +11,25 @@ export interface Sounding {
   readonly cents: readonly (number | null)[];
   /** How notes in the bass clef were read. */
   readonly bassClef: 'old' | 'new';
-  /** The first note of each stretch in the bass clef that may be meant the other way, or was read as old unasked. */
-  readonly doubtful: readonly number[];
+  /** Why that reading may be wrong, or was taken unasked; null where the settings or the notes leave no doubt. */
+  readonly doubt: ClefDoubt | null;
+}
+
+/** A bass clef that is read by guess. */
+export interface ClefDoubt {
+  /** Each player's first note in the bass clef. */
+  readonly noteIndexes: readonly number[];
+  /** Notes that would lie below the horn; or leaps at changes of clef that another octave makes shorter. */
+  readonly because: 'too-low' | 'leaps';
 }
 
 /** Old notation is written this much too low, in cents. @source grove1879, p. 750 */
 const OLD_BASS_CLEF_CENTS = 1200;
 
-/** Leaps at changes of clef that are shorter by this much on average, in semitones, speak for the other reading. A choice: over half an octave. */
-const TELLING_SEMITONES = 7;
+/** Leaps at changes of clef that old notation makes shorter by this much on average, in semitones, decide for it. A choice: over half an octave. */
+const DECIDING_SEMITONES = 7;
+/** By this much they leave a doubt. A choice: more than a step. */
+const DOUBTFUL_SEMITONES = 2;
 
 /** Reads every note's pitch as the settings say. */
 export function soundingOf(passage: Passage, lines: readonly Line[], settings: Settings): Sounding {
@@ -28,21 +38,21 @@ export function soundingOf(passage: Passage, lines: readonly Line[], settings: S
     transposition ? soundingCents(written, transposition) : null,
   );
   if (settings.bassClef === 'new' || !notes.some(({ clef }) => clef === 'bass'))
-    return { cents: asWritten, bassClef: 'new', doubtful: [] };
-  if (settings.bassClef === 'old')
-    return { cents: octaveUp(notes, asWritten), bassClef: 'old', doubtful: [] };
+    return { cents: asWritten, bassClef: 'new', doubt: null };
+  if (settings.bassClef === 'old') return { cents: octaveUp(notes, asWritten), bassClef: 'old', doubt: null };
 
-  const stretches = bassStretches(notes, lines);
   const saved = semitonesSaved(notes, asWritten, lines);
   const lowest = lowestOpenCents(settings.horn);
-  const isTooLow = (i: number): boolean => asWritten[i] !== null && asWritten[i]! < lowest;
-  const tooLow = stretches.filter((stretch) => stretch.some(isTooLow));
-  const isOld = tooLow.length > 0 && (saved === null || saved >= 0);
-  const isSuspected = saved !== null && saved >= TELLING_SEMITONES;
+  const isTooLow = notes.some(
+    ({ clef }, i) => clef === 'bass' && asWritten[i] !== null && asWritten[i]! < lowest,
+  );
+  const because = isTooLow && (saved === null || saved >= 0) ? 'too-low' : 'leaps';
+  const isOld = because === 'too-low' || (saved !== null && saved >= DECIDING_SEMITONES);
+  const isDoubtful = isOld || (saved !== null && saved >= DOUBTFUL_SEMITONES);
   return {
     cents: isOld ? octaveUp(notes, asWritten) : asWritten,
     bassClef: isOld ? 'old' : 'new',
-    doubtful: (isOld || isSuspected ? stretches : []).map((stretch) => stretch[0]!),
+    doubt: isDoubtful ? { noteIndexes: firstBassNotes(notes, lines), because } : null,
   };
 }
 
@@ -52,19 +62,13 @@ function octaveUp(notes: readonly PassageNote[], cents: readonly (number | null)
   );
 }
 
-/** Each player's unbroken runs of notes in the bass clef. */
-function bassStretches(notes: readonly PassageNote[], lines: readonly Line[]): number[][] {
-  const stretches: number[][] = [];
+function firstBassNotes(notes: readonly PassageNote[], lines: readonly Line[]): number[] {
+  const firsts: number[] = [];
   for (const line of lines) {
-    let isInside = false;
-    for (const i of line) {
-      const isBass = notes[i]!.clef === 'bass';
-      if (isBass && isInside) stretches[stretches.length - 1]!.push(i);
-      else if (isBass) stretches.push([i]);
-      isInside = isBass;
-    }
+    const first = line.filter((i) => notes[i]!.clef === 'bass')[0];
+    if (first !== undefined) firsts.push(first);
   }
-  return stretches;
+  return firsts.sort((a, b) => a - b);
 }
 
 /** By how many semitones the leaps at changes of clef are shorter, on average, in the old reading; null without such leaps. */

@@ -1,5 +1,6 @@
 /** Words for what the model knows about a fingering. */
-import type { Fingering, FingeringReason } from './fingering.ts';
+import type { Fingering, FingeringReason, HandState } from './fingering.ts';
+import { harmonicDeviationCents } from './harmonics.ts';
 import { type Pitch, printPitch } from './pitch.ts';
 import type { ChoiceReason } from './plan.ts';
 
@@ -15,6 +16,22 @@ const REASONS: { readonly [reason in FingeringReason]: string } = {
 /** A reason in a player's words. */
 export function reasonText(reason: FingeringReason): string {
   return REASONS[reason];
+}
+
+/** A lower harmonic this much flat brings a sharp-stopping hand back, in cents: the 5th, 7th, 10th, 11th, 14th. A choice. */
+const FLAT_CENTS = -10;
+
+/**
+ * What is to be said of a fingering beside its numbers: its reasons, and, for an alternative, that the flat harmonic it
+ * rests on helps a hand that stops sharp. @source commonPractice
+ */
+export function alternativeTexts(fingering: Fingering, state: HandState): readonly string[] {
+  const { reasons, harmonic } = fingering;
+  const texts = reasons.map(reasonText);
+  const helps = state === 'stopped' && harmonic > 1 && harmonicDeviationCents(harmonic - 1) < FLAT_CENTS;
+  if (helps && reasons.indexOf('nothing-changes') < 0)
+    texts.push('the harmonic below is flat: for a hand that stops sharp');
+  return texts;
 }
 
 /**

@@ -28,7 +28,7 @@ export const handTooQuick: Rule = {
         severity: 'risky',
         noteIndex: to,
         brief: 'hand too quick',
-        message: `The hand has ${seconds.toFixed(2)} s to ${goesIn ? 'go in' : 'come out'} between ${printPitch(before.note.written)} and ${printPitch(after.note.written)}${tempo}; it needs about ${settings.handSeconds} s.`,
+        message: `The hand has ${(Math.floor(seconds * 100) / 100).toFixed(2)} s to ${goesIn ? 'go in' : 'come out'} between ${printPitch(before.note.written)} and ${printPitch(after.note.written)}${tempo}; it needs about ${settings.handSeconds} s.`,
         remedy:
           'Put a rest or a longer note before the change, keep both notes open or both stopped, or share them between two players.',
       });

@@ -5,7 +5,7 @@ import { fingeredPitch, naturalPitch, printNatural } from '../../core/names.ts';
 import { printPitch } from '../../core/pitch.ts';
 import type { Finding } from '../../core/rules/rule.ts';
 import type { Settings } from '../../core/settings.ts';
-import { reasonText } from '../../core/wording.ts';
+import { alternativeTexts } from '../../core/wording.ts';
 import { otherBand } from './closing.ts';
 import { centsOff, fingeringText, sideText, signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';
@@ -52,7 +52,7 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
   return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
 }
 
-function alternatives({ namedFrom }: ExaminedNote, others: readonly Fingering[]): string[] {
+function alternatives({ namedFrom, reading }: ExaminedNote, others: readonly Fingering[]): string[] {
   return textTable(
     [
       { heading: 'finger' },
@@ -76,7 +76,7 @@ function alternatives({ namedFrom }: ExaminedNote, others: readonly Fingering[])
       String(Math.round(other.dropCents)),
       signedCents(other.deviationCents),
       other.verdict,
-      other.reasons.map(reasonText).join('; '),
+      alternativeTexts(other, reading.state).join('; '),
     ]),
     '    ',
   );

@@ -32,10 +32,18 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'G3 F3 bass: E3 D3 C3 treble: G3', at: [] },
     { part: 'bass: C3 G2 C2', at: [], settings: { bassClef: 'new' } },
     { part: 'bass: C3 G2 C2', at: [], settings: { bassClef: 'old' } },
-    { part: 'C4 G3 bass: C3 G2 C2 treble: C4', at: [2], names: ['old notation', 'octave higher'] },
+    {
+      part: 'C4 G3 bass: C3 G2 C2 treble: C4',
+      at: [2],
+      names: ['old notation', 'octave higher', 'below the horn'],
+    },
     // Nothing too low, but every change of clef leaps an octave more than it needs to.
-    { part: 'E4 C4 bass: C3 E3 treble: G4', at: [2], names: ['as it stands', 'old notation'] },
-    { part: 'C4 G3 bass: G2 C2 treble: C4 E4 G3 bass: C3 G2', at: [2, 7] },
+    { part: 'E4 C4 bass: C3 E3 treble: G4', at: [2], names: ['old notation', 'leaps'] },
+    // One leap speaks for old notation, one against.
+    { part: 'G4 bass: G3 E3 treble: G3', at: [1], names: ['as it stands', 'leaps'] },
+    // Once for each player, however often the clef changes.
+    { part: 'C4 bass: C3 G2 C2 treble: C4 bass: C2', at: [1] },
+    { part: '[C4 G3] bass: [C3 G2] [G2 C2]', at: [2, 3] },
   ],
   'below-the-hand': [
     { part: 'C4+ Ab3+ G2 C3', at: [] },
@@ -119,7 +127,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: '@120 E4/0.5 F4/0.5+ E4/0.5', at: [] },
     { part: '@120 E4/0.125 r/0.5 F4/0.25+', at: [] },
     { part: '@240 E4/0.25+ F4/0.25+ G4/0.25+', at: [] },
-    { part: '@120 E4/0.25 F4+', at: [1], names: ['0.13 s', 'go in', 'E4 and F4', 'rest'] },
+    { part: '@120 E4/0.25 F4+', at: [1], names: ['0.12 s', 'go in', 'E4 and F4', 'rest'] },
     { part: 'E4/0.25+ F4', at: [1], names: ['come out', '♩ = 120', 'states no tempo'] },
     { part: '@60 E4/0.5 F4/0.5+ @240 E4/0.5 F4+ r/1 g:D5 C5+', at: [3, 5] },
     { part: '@120 E4/0.5 F4/0.5+ E4/0.5', at: [1, 2], settings: { handSeconds: 0.3 } },

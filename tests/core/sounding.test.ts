@@ -27,6 +27,8 @@ describe('the bass clef', () => {
     // C2 as it stands would sound F1, below the 2nd harmonic of the longest tube (B1): old.
     ['C4 bass: C3 G2 C2', 'auto', 'F3 F3 C3 F2'],
     ['bass: C3 G2 C2', 'auto', 'F3 C3 F2'],
+    // Nothing too low, but both leaps are an octave longer than need be: old.
+    ['C4 bass: C3 treble: C4', 'auto', 'F3 F3 F3'],
     // A low note of today: too low by the rule, but reached by step from the treble clef.
     ['C4 A3 bass: G3 C3 C2', 'auto', 'F3 D3 C3 F2 F1'],
     ['in:? bass: C2', 'auto', '?'],
