@@ -9,13 +9,16 @@ import { noteRule } from './rule.ts';
 
 export const belowTheHand = noteRule(
   'below-the-hand',
-  ({ note, reading, player, soundingCents, verdict }) => {
-    if (reading.state !== 'stopped' || verdict !== 'impossible' || soundingCents === null) return null;
-    if (soundingCents >= lowestStoppableCents(player)) return null;
+  ({ note, reading, player, soundingCents, fingering }) => {
+    if (soundingCents === null) return null;
+    const isTooLow = fingering
+      ? fingering.reasons.indexOf('below-the-hand') >= 0
+      : reading.state === 'stopped' && soundingCents < lowestStoppableCents(player);
+    if (!isTooLow) return null;
     return {
       severity: 'impossible',
       brief: 'too low',
-      message: `${printPitch(note.written)} lies below every note that can be stopped on a ${player.horn.label}.`,
+      message: `${printPitch(note.written)} ${reading.state} lies below every note that the hand holds there on a ${player.horn.label}.`,
       remedy: 'Write it open, use a stopping mute, or put it an octave higher.',
     };
   },

@@ -1,0 +1,212 @@
+/** Laws that hold for every passage on every horn, over generated parts. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { HORNS } from '../../core/data/horns.ts';
+import { type Examination, examine } from '../../core/examine.ts';
+import { isHandState } from '../../core/handStates.ts';
+import { marksFor, SHOW_ALL } from '../../core/marks.ts';
+import type { JoinKind, Passage, PassageNote } from '../../core/passage.ts';
+import { HORN_IN_F, type Step, type Transposition } from '../../core/pitch.ts';
+import { resultOf } from '../../core/result.ts';
+import { RULES } from '../../core/rules/rules.ts';
+import type { Settings } from '../../core/settings.ts';
+
+const TEXTS = [
+  'gestopft',
+  'offen',
+  'con sord.',
+  'senza sord.',
+  'écho',
+  'bouché (écho)',
+  '2. gest.',
+  '+',
+  'Allegro',
+  'stop mute',
+  'nat.',
+];
+const KEYS: (Transposition | null)[] = [
+  HORN_IN_F,
+  HORN_IN_F,
+  { chromatic: -9, diatonic: -5, octaveChange: 0 },
+  null,
+];
+
+const anyNote = fc.record({
+  step: fc.constantFrom<Step>('C', 'D', 'E', 'F', 'G', 'A', 'B'),
+  alter: fc.constantFrom(-1, 0, 0, 0, 1, 0.5),
+  octave: fc.integer({ min: 1, max: 6 }),
+  gap: fc.constantFrom(0.25, 0.5, 1, 8),
+  grace: fc.boolean(),
+  sign: fc.constantFrom(null, null, 'stopped' as const, 'open' as const, 'half-stopped' as const),
+  voice: fc.constantFrom('1', '1', '2'),
+  clef: fc.constantFrom('treble' as const, 'treble' as const, 'bass' as const),
+  transposition: fc.constantFrom(...KEYS),
+  join: fc.constantFrom<JoinKind | null>(null, null, 'tie', 'slur', 'glissando', 'bend'),
+  reach: fc.integer({ min: 1, max: 4 }),
+  text: fc.constantFrom(null, null, null, ...TEXTS),
+  isChord: fc.boolean(),
+});
+
+const anyPassage: fc.Arbitrary<Passage> = fc.array(anyNote, { maxLength: 25 }).map((drafts) => {
+  let onset = 0;
+  const words: Passage['words'][number][] = [];
+  const notes = drafts.map((draft, index): PassageNote => {
+    const before = drafts[index - 1];
+    const isChord = draft.isChord && before !== undefined && before.voice === draft.voice && !before.isChord;
+    if (before && !isChord) onset += before.grace ? 0 : before.gap;
+    const place = {
+      measureIndex: Math.floor(onset / 4),
+      measure: String(Math.floor(onset / 4) + 1),
+      beat: (onset % 4) + 1,
+    };
+    if (draft.text) words.push({ ...place, text: draft.text, onsetQuarters: onset, staff: 1, voice: null });
+    return {
+      ...place,
+      index,
+      onsetQuarters: onset,
+      durationQuarters: draft.grace ? 0 : Math.min(draft.gap, 4),
+      grace: draft.grace,
+      staff: 1,
+      voice: draft.voice,
+      chordRank: isChord ? 1 : 0,
+      chordHead: isChord ? index - 1 : index,
+      written: { step: draft.step, alter: draft.alter, octave: draft.octave },
+      transposition: draft.transposition,
+      clef: draft.clef,
+      sign: draft.sign,
+      joins:
+        draft.join && index + draft.reach < drafts.length
+          ? [{ kind: draft.join, to: index + draft.reach }]
+          : [],
+      userColour: index % 7 === 0,
+    };
+  });
+  return { name: 'Horn', notes, words, tempos: [], rests: [] };
+});
+
+const anySettings: fc.Arbitrary<Settings> = fc.record({
+  horn: fc.constantFrom(...HORNS),
+  toleranceCents: fc.integer({ min: 0, max: 100 }),
+  handOffsetCents: fc.integer({ min: -100, max: 100 }),
+  handSeconds: fc.constantFrom(0, 0.25, 2),
+  names: fc.constantFrom('as-written' as const, 'f-horn' as const),
+  bassClef: fc.constantFrom('auto' as const, 'old' as const, 'new' as const),
+  assumedQuartersPerMinute: fc.constantFrom(40, 120, 200),
+});
+
+function law(holds: (examination: Examination) => void): void {
+  fc.assert(
+    fc.property(anyPassage, anySettings, (passage, settings) => holds(examine(passage, settings))),
+    { numRuns: 400 },
+  );
+}
+
+describe('for every passage', () => {
+  test('every note is examined, in its place', () => {
+    law(({ passage, notes }) => {
+      expect(notes.map(({ note }) => note)).toEqual(passage.notes);
+    });
+  });
+
+  test('a chosen fingering is one of the candidates, and plays the note within the tolerance', () => {
+    law(({ notes, settings }) => {
+      for (const { fingering, candidates, soundingCents } of notes) {
+        expect(fingering === null).toBe(candidates.length === 0);
+        if (!fingering) continue;
+        expect(candidates).toContain(fingering);
+        const room = settings.horn.natural ? Math.max(50, settings.toleranceCents) : settings.toleranceCents;
+        expect(Math.abs(fingering.deviationCents)).toBeLessThanOrEqual(room + 1e-6);
+        const played = fingering.naturalCents - fingering.dropCents;
+        expect(played - soundingCents!).toBeCloseTo(fingering.deviationCents, 6);
+      }
+    });
+  });
+
+  test('a note is as doubtful as the worst finding or its own fingering, and never less', () => {
+    const weight = { sure: 0, advice: 0, risky: 1, impossible: 2 };
+    law(({ notes, findings }) => {
+      for (const { noteIndex, severity } of findings)
+        expect(weight[notes[noteIndex]!.verdict]).toBeGreaterThanOrEqual(weight[severity]);
+      for (const { note, verdict, reading, fingering } of notes) {
+        const own = fingering ? fingering.verdict : 'impossible';
+        const worst = Math.max(
+          0,
+          ...findings
+            .filter(({ noteIndex }) => noteIndex === note.index)
+            .map(({ severity }) => weight[severity]),
+        );
+        if (!isHandState(reading.state) && !fingering) expect(weight[verdict]).toBe(worst);
+        else if (fingering) expect(weight[verdict]).toBe(Math.max(weight[own], worst));
+      }
+    });
+  });
+
+  test('findings stand in the order of the music and come from the list of rules', () => {
+    const ids = RULES.map(({ id }) => id);
+    law(({ findings }) => {
+      const places = findings.map(({ noteIndex }) => noteIndex);
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+      for (const { id } of findings) expect(ids).toContain(id);
+    });
+  });
+
+  test('every impossible note says why: some rule has found it', () => {
+    law(({ notes, findings }) => {
+      const found = new Set(
+        findings.filter(({ severity }) => severity === 'impossible').map(({ noteIndex }) => noteIndex),
+      );
+      for (const { note, verdict, soundingCents } of notes)
+        if (verdict === 'impossible' && soundingCents !== null) expect(found).toContain(note.index);
+    });
+  });
+
+  test('a user colour is never replaced, and results are plain data', () => {
+    law((examination) => {
+      for (const { noteIndex, colour } of marksFor(examination))
+        if (examination.passage.notes[noteIndex]!.userColour) expect(colour).toBeNull();
+      const result = resultOf([examination]);
+      expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+      expect(JSON.stringify(result)).not.toMatch(/NaN|Infinity/);
+    });
+  });
+
+  test('leaving repeats out never adds or changes a mark', () => {
+    law((examination) => {
+      const all = new Map(marksFor(examination).map((mark) => [mark.noteIndex, mark]));
+      for (const mark of marksFor(examination, { ...SHOW_ALL, repeat: 'changes' })) {
+        const full = all.get(mark.noteIndex)!;
+        expect(mark).toEqual(mark.lines.length > 0 ? full : { ...full, lines: [] });
+      }
+    });
+  });
+
+  test('twice is the same', () => {
+    fc.assert(
+      fc.property(anyPassage, anySettings, (passage, settings) => {
+        expect(resultOf([examine(passage, { ...settings })])).toEqual(
+          resultOf([examine({ ...passage }, settings)]),
+        );
+      }),
+    );
+  });
+
+  test('what a note sounds decides its fingering, whatever the part calls it', () => {
+    fc.assert(
+      fc.property(anyPassage, anySettings, (passage, settings) => {
+        fc.pre(!settings.horn.crookFollowsPart);
+        const inC = (note: PassageNote): PassageNote => {
+          const { chromatic = 0 } = note.transposition ?? {};
+          return {
+            ...note,
+            written: { ...note.written, alter: note.written.alter + chromatic },
+            transposition: note.transposition ? { chromatic: 0, diatonic: 0, octaveChange: 0 } : null,
+          };
+        };
+        const moved = examine({ ...passage, notes: passage.notes.map(inC) }, settings);
+        expect(moved.notes.map(({ fingering }) => fingering?.printed)).toEqual(
+          examine(passage, settings).notes.map(({ fingering }) => fingering?.printed),
+        );
+      }),
+    );
+  });
+});
