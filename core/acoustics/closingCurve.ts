@@ -1,7 +1,7 @@
 /** The closing curve: what happens to each harmonic of a tube on the way from the open hand to the full stop. */
 import { USUAL_BORE } from '../data/bore.ts';
 import { frequencyHz } from '../pitch.ts';
-import { type HornBore, hornSections } from './hornShape.ts';
+import { checkBore, type HornBore, hornSections } from './hornShape.ts';
 import { followPeak, resonances } from './resonances.ts';
 import { type TunedHorn, tuneHorn } from './tuning.ts';
 
@@ -52,11 +52,12 @@ const LONGEST_MOVE = 0.2;
  * Works out the closing curve of a tube from the shape of the horn alone.
  * @param tube anything with a sounding fundamental in cents above MIDI note 0, 1500–4200: a tube of a side with its
  * valves, or a crook. Valves and crooks are cylinder of the same bore
- * @throws {RangeError} when the fundamental, the steps or a harmonic is out of range, or the bore too long for the tube
+ * @throws {RangeError} when the fundamental, the steps or a harmonic is out of range, or the bore cannot be built or is too
+ * long for the tube
  * @source webster; keefe; dalmont (see section.ts, air.ts and radiation.ts).
  * @example
  * const curve = closingCurve({ fundamentalCents: 2900 }, { harmonics: [8] }); // open F horn, 8th harmonic
- * curve.harmonics[0].centsFromOpen[20] // => about −113: C5 falls to a slightly flat B4
+ * curve.harmonics[0].centsFromOpen[20] // => about −114: C5 falls to a slightly flat B4
  */
 export function closingCurve(
   tube: { readonly fundamentalCents: number },
@@ -67,6 +68,7 @@ export function closingCurve(
   checkRange('fundamentalCents', fundamentalCents, LOWEST_FUNDAMENTAL_CENTS, HIGHEST_FUNDAMENTAL_CENTS);
   checkInteger('steps', steps, 1, 1000);
   for (const n of harmonics) checkInteger('harmonics', n, 1, HIGHEST_CURVE_HARMONIC);
+  checkBore(bore);
 
   const horn = tuneHorn(bore, frequencyHz(fundamentalCents));
   const open = resonances(

@@ -36,7 +36,7 @@ export interface Hand {
 }
 
 /** How many cones stand for the bell. Twice as many move no resonance by more than half a cent (tested). */
-export const BELL_SECTIONS = 48;
+export const BELL_SECTIONS = 64;
 
 /**
  * Radius of the passage past the hand. Each equal step of closing narrows it in the same ratio: a choice, since nobody
@@ -73,6 +73,35 @@ export function hornSections(
     };
   });
   return [...mouthpiece, leadpipe, cylinder, ...bell];
+}
+
+/**
+ * Lets only a horn pass that can be built and closed.
+ * @throws {RangeError} naming the first number that cannot be
+ */
+export function checkBore({ mouthpiece, leadpipe, boreRadiusMetres, bell, hand }: HornBore): void {
+  const rules: readonly (readonly [name: string, value: number, above: number, below: number])[] = [
+    ...[...mouthpiece, leadpipe].reduce<(readonly [string, number, number, number])[]>(
+      (all, part) =>
+        all.concat([
+          ['lengthMetres', part.lengthMetres, 0, 10],
+          ['nearRadiusMetres', part.nearRadiusMetres, 0, 1],
+          ['farRadiusMetres', part.farRadiusMetres, 0, 1],
+        ]),
+      [],
+    ),
+    ['boreRadiusMetres', boreRadiusMetres, 0, 1],
+    ['bell.lengthMetres', bell.lengthMetres, 0, 10],
+    ['bell.rimRadiusMetres', bell.rimRadiusMetres, boreRadiusMetres, 1],
+    ['bell.flare', bell.flare, 0, 10],
+    ['hand.outerMetres', hand.outerMetres, 0, hand.innerMetres],
+    ['hand.innerMetres', hand.innerMetres, hand.outerMetres, bell.lengthMetres],
+    ['hand.restingRadiusMetres', hand.restingRadiusMetres, hand.leakRadiusMetres, 1],
+    ['hand.leakRadiusMetres', hand.leakRadiusMetres, 0, hand.restingRadiusMetres],
+  ];
+  for (const [name, value, above, below] of rules)
+    if (!(value > above && value < below))
+      throw new RangeError(`"bore": ${name} must be above ${above} and below ${below}, got ${value}`);
 }
 
 /** Length of everything but the cylinder, in metres. */
