@@ -6,7 +6,7 @@ import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
 import { type Key, scaleBetween } from './key.ts';
 import type { Bend } from './palette.ts';
 import { pick, pickWeighted, type Random } from './random.ts';
-import type { Draft, Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
 
 /** Two bars of one bend, or a bar each of two. */
 interface Figure {
@@ -64,12 +64,14 @@ const FIGURES: { readonly [level in Level]: readonly Figure[] } = {
 };
 
 /** Composes bends that follow each other valve by valve where they can, each phrase with one figure. */
-export function composeBend({ random, key, level, bends, phrases }: Workshop): Draft {
+export function composeBend(workshop: Workshop): Draft {
+  const { random, key, level, bends, phrases } = workshop;
+  const figures = FIGURES[level].filter((figure) => hasTimeFor(shortestStroke(figure), workshop));
   const bars: (readonly EtudeNote[])[] = [];
   let before: Bend | null = null;
   phrases.forEach(({ closes }, i) => {
     // The last phrase lets the tone settle.
-    const figure = i === phrases.length - 1 ? CLOSE_HOLD_OPEN : pick(random, FIGURES[level]);
+    const figure = i === phrases.length - 1 || figures.length === 0 ? CLOSE_HOLD_OPEN : pick(random, figures);
     for (let half = 0; half < 2; half++) {
       figure.strokes.forEach((stroke, j) => {
         const isEnd = half === 1 && j === figure.strokes.length - 1;
@@ -81,6 +83,11 @@ export function composeBend({ random, key, level, bends, phrases }: Workshop): D
     }
   });
   return { meter: FOUR_FOUR, bars };
+}
+
+function shortestStroke({ strokes }: Figure): number {
+  const lengths = ([] as number[]).concat(...strokes.map((bars) => ([] as number[]).concat(...bars)));
+  return Math.min(...lengths.filter((quarters) => quarters > 0));
 }
 
 function strokeOf(
@@ -116,7 +123,7 @@ function nextBend(
       degree < 0 ? 0.15 : closes ? (degree === 0 ? 30 : degree === 4 || degree === 2 ? 8 : 0.5) : 1;
     if (!before) return degree === 0 || degree === 4 ? 1 : degree === 2 ? 0.5 : 0.02;
     const distance = Math.abs(Math.round((pitchCents(bend.open) - pitchCents(before.open)) / 100));
-    const step = closes && distance === 0 ? 0.3 : (STEP_WEIGHTS[distance] ?? 0.001);
+    const step = closes && distance === 0 ? 0.3 : (STEP_WEIGHTS[distance] ?? (distance <= 12 ? 0.001 : 1e-9));
     return step * belongs * (bend.harmonic === before.harmonic ? 2 : 1);
   });
   return bends[Math.max(0, pickWeighted(random, weights))]!;

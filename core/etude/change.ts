@@ -1,11 +1,11 @@
 /** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
 import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR } from './etude.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
-import type { Draft, Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
 
 /** Lengths in quarters from the first note of a bar to its last; open and stopped follow in turn, open first. */
 type Rhythm = readonly number[];
@@ -46,12 +46,6 @@ const RHYTHMS: readonly { readonly shortest: number; readonly bars: readonly Rhy
   },
 ];
 
-/**
- * The shortest time, in seconds, for one note between two changes. From memory: a beginner needs more than half a
- * second; the set time of the hand is where it becomes impossible, so that the highest level keeps clear of it.
- */
-const SHORTEST_SECONDS: { readonly [level in Level]: number } = { 1: 0.6, 2: 0.42, 3: 0.3 };
-
 /** Composes an étude of changes: each phrase in shorter notes than the one before, the last bar of each for the hand to rest. */
 export function composeChange(workshop: Workshop): Draft {
   const { random, notes, phrases } = workshop;
@@ -70,16 +64,16 @@ export function composeChange(workshop: Workshop): Draft {
       bars.push(bar === 0 ? withDynamic(music, 'mf') : bar === 1 ? withBreath(music) : music);
     }
     const last = line[3]!;
-    bars.push([open(last.written, 1), stopped(last.written, 2), rest(1)]);
+    const heard = hasTimeFor(1, workshop) ? 1 : 2;
+    bars.push([open(last.written, heard), stopped(last.written, 3 - heard), rest(1)]);
     before = last;
   });
   return { meter: FOUR_FOUR, bars };
 }
 
 /** The rhythms this level and tempo allow. The longest is always there: half notes are slow enough for any hand. */
-function stepsFor({ level, tempo }: Workshop) {
-  const quarterSeconds = 60 / tempo;
-  return RHYTHMS.filter(({ shortest }, i) => i === 0 || shortest * quarterSeconds >= SHORTEST_SECONDS[level]);
+function stepsFor(workshop: Workshop) {
+  return RHYTHMS.filter(({ shortest }, i) => i === 0 || hasTimeFor(shortest, workshop));
 }
 
 function inTurn({ written }: Degree, rhythm: Rhythm): readonly EtudeNote[] {

@@ -5,28 +5,34 @@ import { CLOSE_DEGREES, PAUSE_DEGREES, type PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
-import type { Draft, Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
 
 /** One bar made from one note of the line or two. */
 interface Figure {
   readonly uses: 1 | 2;
+  /** The shortest time it leaves the hand, in quarters. */
+  readonly shortest: 1 | 2;
   bar(first: Degree, second: Degree): readonly EtudeNote[];
 }
 
 const hearThenMatch: Figure = {
   uses: 1,
+  shortest: 2,
   bar: ({ written }) => [open(written, 2), stopped(written, 2)],
 };
 const matchAndCheck: Figure = {
   uses: 1,
+  shortest: 1,
   bar: ({ written }) => [open(written, 1), stopped(written, 2), open(written, 1)],
 };
 const findThenHear: Figure = {
   uses: 1,
+  shortest: 2,
   bar: ({ written }) => [stopped(written, 2), open(written, 2)],
 };
 const twoInABar: Figure = {
   uses: 2,
+  shortest: 1,
   bar: (first, second) => [
     open(first.written, 1),
     stopped(first.written, 1),
@@ -36,11 +42,20 @@ const twoInABar: Figure = {
 };
 const stepIntoIt: Figure = {
   uses: 2,
+  shortest: 1,
   bar: (first, second) => [open(first.written, 1), open(second.written, 1), stopped(second.written, 2)],
 };
 const close: Figure = {
   uses: 1,
+  shortest: 1,
   bar: ({ written }) => [open(written, 1), stopped(written, 2), rest(1)],
+};
+
+/** The close where the tempo leaves no time for the shorter one. */
+const slowClose: Figure = {
+  uses: 1,
+  shortest: 2,
+  bar: ({ written }) => [open(written, 2), stopped(written, 1), rest(1)],
 };
 
 /** The first three bars of a phrase, by level. */
@@ -61,12 +76,18 @@ const FIGURES: { readonly [level: number]: readonly (readonly Figure[])[] } = {
   ],
 };
 
+const SLOWEST = [hearThenMatch, hearThenMatch, hearThenMatch];
+
 /** Composes a matching étude: one note a bar, or two, along the harmony. */
-export function composeMatch({ random, notes, level, phrases }: Workshop): Draft {
+export function composeMatch(workshop: Workshop): Draft {
+  const { random, notes, level, phrases } = workshop;
+  const isPlayable = ({ shortest }: Figure) => hasTimeFor(shortest, workshop);
+  const choice = FIGURES[level]!.filter((figures) => figures.every(isPlayable));
+  const ending = isPlayable(close) ? close : slowClose;
   const bars: (readonly EtudeNote[])[] = [];
   let before: Degree | null = null;
   for (const phrase of phrases) {
-    const figures = [...pick(random, FIGURES[level]!), close];
+    const figures = [...(choice.length > 0 ? pick(random, choice) : SLOWEST), ending];
     const line = drawLine(random, notes, placesOf(figures, phrase), before);
     let next = 0;
     figures.forEach((figure, i) => {

@@ -1,11 +1,11 @@
 /** Stopped scales and broken chords in a key. */
-import type { Pitch } from '../pitch.ts';
+import { type Pitch, pitchCents } from '../pitch.ts';
 import { note, rest, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { pick } from './random.ts';
-import type { Draft, Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
 
 /** One bar of moving notes, in quarters, by level. */
 const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
@@ -18,9 +18,10 @@ const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
 type Walk = (notes: readonly Degree[], home: number, length: number, plan: PhrasePlan) => readonly number[];
 
 /** Composes scales and broken chords by turns. At the first level each is heard open before it is stopped. */
-export function composeScale({ random, notes, level, phrases, hand, hasOpenModel }: Workshop): Draft {
+export function composeScale(workshop: Workshop): Draft {
+  const { random, notes, level, phrases, hand, hasOpenModel } = workshop;
   const home = homeOf(notes);
-  const rhythm = RHYTHMS[level];
+  const rhythm = RHYTHMS[hasOpenModel ? level : fastestLevel(workshop)];
   const walks = pick(random, [
     [ladder, brokenChords, thirds, brokenChords],
     [brokenChords, ladder, thirds, brokenChords],
@@ -40,6 +41,13 @@ export function composeScale({ random, notes, level, phrases, hand, hasOpenModel
     bars.push(...(isOpenModel ? written.map((bar) => bar.map(opened)) : written));
   });
   return { meter: FOUR_FOUR, bars };
+}
+
+/** On a natural horn the hand moves from note to note, so that a quick tempo calls for longer notes. */
+function fastestLevel({ level, tempo }: Workshop): Level {
+  const levels: readonly Level[] = [3, 2, 1];
+  const fits = (each: Level) => each <= level && hasTimeFor(Math.min(...RHYTHMS[each]), { level: 3, tempo });
+  return levels.filter(fits)[0] ?? 1;
 }
 
 function opened(each: EtudeNote): EtudeNote {
@@ -85,7 +93,12 @@ function homeward(
     i += i < home ? 1 : -1;
     way.push(i);
   }
-  const steps = way.slice(-3).map((i) => notes[i]!.written);
+  // At most three notes lead home; from further off they leap evenly.
+  const count = Math.min(3, way.length);
+  const steps = Array.from(
+    { length: count },
+    (_, i) => notes[way[Math.ceil(((i + 1) * way.length) / count) - 1]!]!.written,
+  );
   const by = (written: Pitch, quarters: number) => note(written, quarters, hand(written));
   if (steps.length === 0) return [by(notes[home]!.written, 3), rest(1)];
   const held = 3 - (steps.length - 1);
@@ -145,24 +158,28 @@ const thirds: Walk = (notes, home, length, plan) => {
 const brokenChords: Walk = (notes, home, length, plan) => {
   const perBar = length / 3;
   const walk: number[] = [];
-  let near = home;
   for (let bar = 0; bar < 3; bar++) {
     const chord = plan.chords[bar]!;
     const tones = notes.map(({ degree }, i) => (chord.indexOf(degree) >= 0 ? i : -1)).filter((i) => i >= 0);
     if (tones.length < 3) return ladder(notes, home, length, plan);
-    const start = nearestIndex(tones, near);
-    const lowest = Math.max(0, Math.min(start, tones.length - 3));
+    // The last bar turns back towards home, so that the close is near; no bar begins with a leap beyond the octave.
+    const starts = tones.slice(0, -2).map((_, i) => i);
+    const near = walk[walk.length - 1] ?? home;
+    const inReach = starts.filter((i) => Math.abs(semitones(notes, tones[i]!, near)) <= 12);
+    const lowest = nearestTo(bar === 2 ? home : near, inReach.length > 0 ? inReach : starts, tones);
     const highest = Math.min(tones.length - 1, lowest + (perBar > 6 ? 3 : 2));
     walk.push(...between(lowest, highest, lowest, perBar).map((i) => tones[i]!));
-    near = walk[walk.length - 1]!;
   }
   return walk;
 };
 
-function nearestIndex(tones: readonly number[], near: number): number {
-  let best = 0;
-  tones.forEach((tone, i) => {
-    if (Math.abs(tone - near) < Math.abs(tones[best]! - near)) best = i;
-  });
+/** The one of some indices into `tones` whose note lies nearest to a note's place. */
+function nearestTo(place: number, indices: readonly number[], tones: readonly number[]): number {
+  let best = indices[0]!;
+  for (const i of indices) if (Math.abs(tones[i]! - place) < Math.abs(tones[best]! - place)) best = i;
   return best;
+}
+
+function semitones(notes: readonly Degree[], from: number, to: number): number {
+  return (pitchCents(notes[to]!.written) - pitchCents(notes[from]!.written)) / 100;
 }

@@ -31,3 +31,14 @@ export interface Draft {
   readonly meter: Meter;
   readonly bars: readonly (readonly EtudeNote[])[];
 }
+
+/**
+ * The shortest time, in seconds, from one change of the hand to the next. From memory: a beginner needs more than half a
+ * second; where the set time of the hand makes a change impossible, the highest level keeps clear of it.
+ */
+const SHORTEST_SECONDS: { readonly [level in Level]: number } = { 1: 0.6, 2: 0.42, 3: 0.3 };
+
+/** True when the level has time to change the hand after a note of so many quarters (tempo in quarters). */
+export function hasTimeFor(quarters: number, { level, tempo }: Pick<Workshop, 'level' | 'tempo'>): boolean {
+  return (quarters * 60) / tempo >= SHORTEST_SECONDS[level];
+}
