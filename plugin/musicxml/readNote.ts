@@ -65,8 +65,9 @@ export function settleClaims(
 ): Span[] {
   const spans: Span[] = [];
   for (const claim of claims) {
+    const next = notes.filter(({ start }) => start > claim.offset)[0];
     for (const read of notes) {
-      if (!isClaimed(read, claim)) continue;
+      if (!next || !isClaimed(read, claim, headOf(next))) continue;
       const found = ownColours(text, read.start);
       if (found.length === 0) continue;
       spans.push(...found);
@@ -78,13 +79,16 @@ export function settleClaims(
   return spans;
 }
 
-function isClaimed({ note, head, start }: ReadNote, claim: ColourClaim): boolean {
+/** @param next the chord that follows the mark in the text, which is its own wherever no editor came between */
+function isClaimed(read: ReadNote, claim: ColourClaim, next: ReadNote): boolean {
+  const { note } = read;
+  const head = headOf(read);
   return (
     note.userColour &&
-    (head ? head.start : start) > claim.offset &&
+    head.start > claim.offset &&
     note.staff === claim.staff &&
     (claim.voice === null || note.voice === claim.voice) &&
     note.chordRank === claim.rank &&
-    Math.abs(note.onsetQuarters - claim.onsetQuarters) < 1e-6
+    (head === next || Math.abs(note.onsetQuarters - claim.onsetQuarters) < 1e-6)
   );
 }

@@ -7,7 +7,11 @@ export class ScoreError extends Error {
   readonly column: number;
 
   constructor(fault: string, remedy: string, line = 0, column = 0) {
-    super(`${line > 0 ? `line ${line}, column ${column}: ` : ''}${fault}: ${remedy}`);
+    const place = line > 0 ? `line ${line}, column ${column}: ` : '';
+    // Names out of a damaged file may hold anything.
+    super(
+      Array.from(`${place}${fault}: ${remedy}`, (character) => (character < ' ' ? ' ' : character)).join(''),
+    );
     this.name = 'ScoreError';
     this.line = line;
     this.column = column;
