@@ -157,13 +157,15 @@ describe('every étude', () => {
     });
   });
 
-  test('moves as a singer would: no leap of more than an octave', () => {
+  test('moves as a singer would: no leap of more than an octave without a rest', () => {
     forEveryEtude((etude, { player }) => {
       // A natural horn, and a B♭ horn without a stopping valve, must leap where they have nothing of the key between.
       if (player.horn.natural || player.horn.id === 'single-bflat') return;
-      const notes = soundingNotes(etude);
-      notes.slice(1).forEach(({ written }, i) => {
-        expect(Math.abs(pitchCents(written!) - pitchCents(notes[i]!.written!))).toBeLessThanOrEqual(1200);
+      const events = etude.bars.flat();
+      events.slice(1).forEach(({ written }, i) => {
+        const before = events[i]!.written;
+        if (!written || !before) return;
+        expect(Math.abs(pitchCents(written) - pitchCents(before))).toBeLessThanOrEqual(1200);
       });
     });
   });
