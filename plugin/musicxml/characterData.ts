@@ -8,8 +8,14 @@ const CARRIAGE_RETURN = 13;
 
 export class CharacterData {
   private readonly text: string;
-  /** What entities that the document declares stand for; the parser knows only XML's own five. */
-  private readonly entities: { [name: string]: string } = {};
+  /** What named entities stand for: XML's own five and those that the document declares. */
+  private readonly entities: { [name: string]: string } = {
+    amp: '&',
+    lt: '<',
+    gt: '>',
+    quot: '"',
+    apos: "'",
+  };
 
   constructor(text: string) {
     this.text = text;
@@ -27,17 +33,30 @@ export class CharacterData {
   /** The characters of the element whose content begins at `start` and whose end tag ends at `end`. */
   between(start: number, end: number): string {
     const { text } = this;
+    let isPlain = true;
     for (let at = start; at < end; at++) {
       const code = text.charCodeAt(at);
-      if (code === LESS_THAN && text.charCodeAt(at + 1) === SLASH) return text.slice(start, at);
-      if (code === LESS_THAN || code === AMPERSAND || code === CARRIAGE_RETURN) break;
+      if (code === AMPERSAND || code === CARRIAGE_RETURN) isPlain = false;
+      if (code !== LESS_THAN) continue;
+      if (text.charCodeAt(at + 1) !== SLASH) break;
+      const content = text.slice(start, at);
+      return isPlain ? content : this.withoutReferences(content);
     }
     const endTag = text.lastIndexOf('<', end - 1);
-    return endTag <= start ? '' : this.resolved(text.slice(start, endTag));
+    return endTag <= start ? '' : this.withoutMarkup(text.slice(start, endTag));
   }
 
-  /** What a stretch of content stands for: references, CDATA, comments and line ends resolved. */
-  private resolved(content: string): string {
+  private withoutReferences(content: string): string {
+    return content
+      .replace(/\r\n?/g, '\n')
+      .replace(/&(#x)?(#)?([^;]*);/g, (reference, hex, decimal, name: string) => {
+        if (hex || decimal) return String.fromCodePoint(Number.parseInt(name, hex ? 16 : 10));
+        return this.entities[name] ?? reference;
+      });
+  }
+
+  /** The same of content with CDATA or comments, which is rare. */
+  private withoutMarkup(content: string): string {
     const parser = new SaxesParser({ fragment: true });
     let text = '';
     const take = (piece: string) => {
@@ -47,7 +66,7 @@ export class CharacterData {
     parser.on('error', () => {});
     parser.on('text', take);
     parser.on('cdata', take);
-    for (const name in this.entities) parser.ENTITIES[name] = this.entities[name]!;
+    Object.assign(parser.ENTITIES, this.entities);
     parser.write(content).close();
     return text;
   }

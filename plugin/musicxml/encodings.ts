@@ -169,7 +169,9 @@ function fromCodes(codes: Uint16Array): string {
 
 function declaredEncoding(bytes: Uint8Array): string {
   const head = decodeBy(bytes.subarray(0, 256), (byte) => byte);
-  return /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?\sencoding\s*=\s*["']([A-Za-z][\w.:-]*)["']/.exec(head)?.[1] ?? '';
+  return (
+    /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?\sencoding\s*=\s*["']([A-Za-z][\w.:-]*)["']/.exec(head)?.[1] ?? ''
+  );
 }
 
 function unknown(label: string): ScoreError {

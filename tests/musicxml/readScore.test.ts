@@ -259,6 +259,12 @@ describe('words', () => {
     ['two runs of one direction', '<words>con</words><words font-style="italic">sord.</words>', 'con sord.'],
     ['line ends', '<words>avec\n  sourdine</words>', 'avec sourdine'],
     ['references and CDATA', '<words>bouch&#233; <![CDATA[& ouvert]]></words>', 'bouché & ouvert'],
+    [
+      'references of every kind',
+      '<words>&#x43;&#111;&lt;r&gt;&amp;amp; &quot;s&quot;</words>',
+      'Co<r>&amp; "s"',
+    ],
+    ['carriage returns', '<words>con\r\nsord.\rpp</words>', 'con sord. pp'],
     ['a comment inside', '<words>offen<!-- here --></words>', 'offen'],
   ])('joins %s', (_case, content, text) => {
     const direction = `<direction><direction-type>${content}</direction-type></direction>`;
@@ -333,6 +339,14 @@ describe('clefs and transposition', () => {
       'D5',
       -9,
       'stated',
+    ],
+    [
+      'an octave off',
+      'Horn in F',
+      '<transpose><diatonic>0</diatonic><chromatic>0</chromatic><octave-change>-1</octave-change></transpose>',
+      'C4',
+      -7,
+      'name',
     ],
     ['with a key in its name', 'Horn in F', '', 'C5', -7, 'name'],
     ['with nothing', 'Horn', '', 'F4', 0, 'concert-score'],
