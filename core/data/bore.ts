@@ -20,7 +20,7 @@ export const USUAL_BORE: HornBore = {
   hand: {
     outerMetres: 0.145,
     innerMetres: 0.185,
-    restingRadiusMetres: 0.022,
+    restingRadiusMetres: 0.021,
     leakRadiusMetres: 0.002,
   },
 };

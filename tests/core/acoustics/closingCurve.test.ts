@@ -45,12 +45,11 @@ describe('what players find, from the shape of the horn alone', () => {
     '%s: closing lowers every harmonic up to the top of its range, at every step, without a jump',
     (_, curve, side, top) => {
       const finer = closingCurve(side, { steps: 40 });
+      const finest = closingCurve(side, { steps: 200 });
       for (let n = 1; n <= top; n++) {
-        const { centsFromOpen } = curve.harmonics[n - 1]!;
-        for (let step = 1; step < centsFromOpen.length; step++)
-          expect(centsFromOpen[step]! - centsFromOpen[step - 1]!, `harmonic ${n}, step ${step}`).toBeLessThan(
-            0,
-          );
+        const { centsFromOpen } = finest.harmonics[n - 1]!;
+        for (let step = 1; step <= 200; step++)
+          expect(centsFromOpen[step]!, `harmonic ${n}, step ${step}`).toBeLessThan(centsFromOpen[step - 1]!);
         // A curve without a jump moves about half as far in half a step; a jump would move as far as before.
         expect(longestStep(finer, n) / longestStep(curve, n), `harmonic ${n}`).toBeLessThan(0.62);
       }
@@ -168,7 +167,7 @@ describe('tubes', () => {
     [
       F_SIDE,
       { bore: { ...USUAL_BORE, hand: { ...USUAL_BORE.hand, leakRadiusMetres: 0.03 } } },
-      /"bore": hand.restingRadiusMetres must be above 0.03 and below 1, got 0.022/,
+      /"bore": hand.restingRadiusMetres must be above 0.03 and below 1, got 0.021/,
     ],
     [
       F_SIDE,
