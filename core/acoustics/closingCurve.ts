@@ -57,7 +57,7 @@ const LONGEST_MOVE = 0.2;
  * @source webster; keefe; dalmont (see section.ts, air.ts and radiation.ts).
  * @example
  * const curve = closingCurve({ fundamentalCents: 2900 }, { harmonics: [8] }); // open F horn, 8th harmonic
- * curve.harmonics[0].centsFromOpen[20] // => about −114: C5 falls to a slightly flat B4
+ * curve.harmonics[0].centsFromOpen[20] // => about −112: C5 falls to a slightly flat B4
  */
 export function closingCurve(
   tube: { readonly fundamentalCents: number },

@@ -23,7 +23,7 @@ export type ClosingForDrop =
  * @param dropCents natural minus wanted pitch, 0 or more
  * @throws {RangeError} when `dropCents` is below 0 or no number: the hand never raises
  * @example
- * closingForDrop(closingCurve({ fundamentalCents: 2900 }), 8, 50); // => { ok: true, closing: about 0.28 }
+ * closingForDrop(closingCurve({ fundamentalCents: 2900 }), 8, 50); // => { ok: true, closing: about 0.27 }
  */
 export function closingForDrop(
   curve: ClosingCurve,

@@ -13,7 +13,7 @@ const PLOT_WIDTH = 48;
  * @returns lines without line ends, none longer than 90 letters
  * @example
  * curveText(closingCurve(tube, { harmonics: [8], steps: 4 }))
- * // Harmonic 8, open at 348.2 Hz; cents from the open note as the hand closes
+ * // Harmonic 8, open at 348.1 Hz; cents from the open note as the hand closes
  * // closing   cents
  * //     0 %       0  *
  * //    25 %     −45                    *
