@@ -1,0 +1,52 @@
+/** Études from plain values, as a panel gathers them: one call, one score text. Runs in the editor's script engine. */
+import { composeEtude } from '../../core/etude/compose.ts';
+import type { EtudeKind, Level } from '../../core/etude/etude.ts';
+import { parseKey } from '../../core/etude/key.ts';
+import { parsePitch } from '../../core/pitch.ts';
+import type { Settings } from '../../core/settings.ts';
+import { markedEtudeText } from './markedEtude.ts';
+import { treeText } from './treeText.ts';
+
+/** What a panel asks for. */
+export interface EtudeWish {
+  readonly kind: EtudeKind;
+  /** `C`, `Bb`, `F# minor`, … */
+  readonly key: string;
+  readonly level: Level;
+  /** A multiple of four. */
+  readonly bars: number;
+  /** Beats a minute, or null for the kind's own. */
+  readonly tempo: number | null;
+  /** Note names such as `C4`, or null for what suits level and horn. */
+  readonly low: string | null;
+  readonly high: string | null;
+  readonly seed: number;
+}
+
+/** The score, or one sentence that says why there is none. */
+export type WishedEtude =
+  | { readonly ok: true; readonly title: string; readonly text: string }
+  | { readonly ok: false; readonly reason: string };
+
+/** The score text of an étude with its fingerings. Never throws for a value a user may type. */
+export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
+  try {
+    const result = composeEtude({
+      kind: wish.kind,
+      key: parseKey(wish.key),
+      level: wish.level,
+      bars: wish.bars,
+      tempo: wish.tempo,
+      low: wish.low === null ? null : parsePitch(wish.low),
+      high: wish.high === null ? null : parsePitch(wish.high),
+      seed: wish.seed,
+      player,
+    });
+    if (!result.ok) return result;
+    const { etude } = result;
+    return { ok: true, title: etude.title, text: markedEtudeText(etude, player, treeText) };
+  } catch (fault) {
+    if (fault instanceof RangeError) return { ok: false, reason: fault.message };
+    throw fault;
+  }
+}

@@ -1,0 +1,13 @@
+/** What the tests of the script engine bundle: études on wish, with the horns by name. */
+import { HORNS } from '../../core/data/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+
+// The build puts it in place of the engine's own sort.
+export { stableSort } from '../../plugin/editor/engineSort.ts';
+
+import { type EtudeWish, etudeOnWish, type WishedEtude } from '../../plugin/etude/etudeOnWish.ts';
+
+export function wished(wish: EtudeWish, hornId: string): WishedEtude {
+  const horn = HORNS.filter(({ id }) => id === hornId)[0]!;
+  return etudeOnWish(wish, { ...DEFAULT_SETTINGS, horn });
+}
