@@ -42,8 +42,8 @@ function encodingOf(bytes: Uint8Array): Encoding {
   const [a, b, c, d] = [bytes[0], bytes[1], bytes[2], bytes[3]];
   if (a === 0xff && b === 0xfe && c === 0 && d === 0) throw unknown('UTF-32');
   if (a === 0 && b === 0 && c === 0xfe && d === 0xff) throw unknown('UTF-32');
-  if ((a === 0xff && b === 0xfe) || (a === 0x3c && b === 0)) return utf16('UTF-16LE', 0);
-  if ((a === 0xfe && b === 0xff) || (a === 0 && b === 0x3c)) return utf16('UTF-16BE', 1);
+  if ((a === 0xff && b === 0xfe) || (a === 0x3c && b === 0)) return utf16('UTF-16LE', false);
+  if ((a === 0xfe && b === 0xff) || (a === 0 && b === 0x3c)) return utf16('UTF-16BE', true);
   const declared = declaredEncoding(bytes).toLowerCase();
   const hasMark = a === 0xef && b === 0xbb && c === 0xbf;
   if (hasMark || declared === '' || /^utf-?(?:8|16|16le|16be)$/.test(declared)) return UTF_8;
@@ -58,8 +58,12 @@ const UTF_8: Encoding = {
 
 const LATIN_1: Encoding = {
   name: 'ISO-8859-1',
-  decode: (bytes) => decodeBy(bytes, (byte) => byte),
-  encode: (pieces) => encodeBy(pieces.join(''), (code) => (code < 256 ? code : -1)),
+  // The platform takes the name for Windows-1252, which differs from 0x80 to 0x9F.
+  decode: (bytes) =>
+    bytes.some((byte) => byte >= 0x80 && byte < 0xa0)
+      ? fromCodes(Uint16Array.from(bytes))
+      : new TextDecoder('windows-1252').decode(bytes),
+  encode: (pieces) => encodeBy(pieces, (code) => (code < 256 ? code : -1)),
 };
 
 /** Piece by piece, since joining a large text that is plain but for a few characters costs more than encoding it. */
@@ -83,28 +87,28 @@ function encodeUtf8(pieces: readonly string[]): Uint8Array {
   return bytes.subarray(0, at);
 }
 
-/** @param high  place of the high byte in each pair, 0 or 1, counted from the other end: 0 little-endian, 1 big-endian */
-function utf16(name: string, high: 0 | 1): Encoding {
+/** Read and written by hand, since a decoder would not keep a half of a pair that stands alone. */
+function utf16(name: string, isBigEndian: boolean): Encoding {
+  const high = isBigEndian ? 0 : 1;
   return {
     name,
     decode(bytes) {
-      if (bytes.length % 2 === 1)
+      if (bytes.length % 2 === 1) {
         throw new ScoreError(`the ${name} text ends in half a character`, 'fetch the file again');
-      const codes = new Uint16Array(bytes.length / 2);
-      for (let i = 0; i < codes.length; i++) {
-        const first = bytes[2 * i]!;
-        const second = bytes[2 * i + 1]!;
-        codes[i] = high === 1 ? first * 256 + second : second * 256 + first;
       }
+      const codes = new Uint16Array(bytes.length / 2);
+      for (let i = 0; i < codes.length; i++) codes[i] = bytes[2 * i + high]! * 256 + bytes[2 * i + 1 - high]!;
       return fromCodes(codes);
     },
     encode(pieces) {
-      const text = pieces.join('');
-      const bytes = new Uint8Array(text.length * 2);
-      for (let i = 0; i < text.length; i++) {
-        const code = text.charCodeAt(i);
-        bytes[2 * i + 1 - high] = code >> 8;
-        bytes[2 * i + high] = code & 255;
+      const bytes = new Uint8Array(2 * pieces.reduce((sum, piece) => sum + piece.length, 0));
+      let at = 0;
+      for (const piece of pieces) {
+        for (let i = 0; i < piece.length; i++, at += 2) {
+          const code = piece.charCodeAt(i);
+          bytes[at + high] = code >> 8;
+          bytes[at + 1 - high] = code & 255;
+        }
       }
       return bytes;
     },
@@ -114,18 +118,16 @@ function utf16(name: string, high: 0 | 1): Encoding {
 /** Any encoding of one byte a character that the platform can read: its table is learnt by reading all 256 bytes. */
 function singleByte(label: string): Encoding {
   const decoder = decoderOf(label);
-  const codeOf: number[] = [];
   const byteOf = new Map<number, number>();
   for (let byte = 0; byte < 256; byte++) {
     const character = decoder.decode(Uint8Array.of(byte));
     if (character.length !== 1 || byteOf.has(character.charCodeAt(0))) throw unknown(label);
-    codeOf.push(character.charCodeAt(0));
     byteOf.set(character.charCodeAt(0), byte);
   }
   return {
     name: decoder.encoding,
-    decode: (bytes) => decodeBy(bytes, (byte) => codeOf[byte]!),
-    encode: (pieces) => encodeBy(pieces.join(''), (code) => byteOf.get(code) ?? -1),
+    decode: (bytes) => decoder.decode(bytes),
+    encode: (pieces) => encodeBy(pieces, (code) => byteOf.get(code) ?? -1),
   };
 }
 
@@ -137,38 +139,35 @@ function decoderOf(label: string) {
   }
 }
 
-function decodeBy(bytes: Uint8Array, codeOf: (byte: number) => number): string {
-  const codes = new Uint16Array(bytes.length);
-  for (let i = 0; i < bytes.length; i++) codes[i] = codeOf(bytes[i]!);
-  return fromCodes(codes);
+function encodeBy(pieces: readonly string[], byteOf: (code: number) => number): Uint8Array {
+  const held = pieces.map((piece) => withReferences(piece, byteOf));
+  const bytes = new Uint8Array(held.reduce((sum, piece) => sum + piece.length, 0));
+  let at = 0;
+  for (const piece of held) for (let i = 0; i < piece.length; i++) bytes[at++] = byteOf(piece.charCodeAt(i));
+  return bytes;
 }
 
-function encodeBy(text: string, byteOf: (code: number) => number): Uint8Array {
-  const bytes = new Uint8Array(text.length);
-  let plain = true;
-  for (let i = 0; i < text.length && plain; i++) {
-    const byte = byteOf(text.charCodeAt(i));
-    plain = byte >= 0;
-    bytes[i] = byte;
-  }
-  if (plain) return bytes;
-  let referenced = '';
-  for (const character of text) {
+/** The same text with references for the characters that an encoding cannot hold. */
+function withReferences(text: string, byteOf: (code: number) => number): string {
+  let isHeld = true;
+  for (let i = 0; i < text.length && isHeld; i++) isHeld = byteOf(text.charCodeAt(i)) >= 0;
+  if (isHeld) return text;
+  return Array.from(text, (character) => {
     const code = character.codePointAt(0)!;
-    referenced += code < 0x10000 && byteOf(code) >= 0 ? character : `&#x${code.toString(16).toUpperCase()};`;
-  }
-  return encodeBy(referenced, byteOf);
+    return code < 0x10000 && byteOf(code) >= 0 ? character : `&#x${code.toString(16).toUpperCase()};`;
+  }).join('');
 }
 
 function fromCodes(codes: Uint16Array): string {
   const pieces: string[] = [];
-  for (let i = 0; i < codes.length; i += 8192)
-    pieces.push(String.fromCharCode(...codes.subarray(i, i + 8192)));
+  for (let i = 0; i < codes.length; i += 8192) {
+    pieces.push(String.fromCharCode.apply(null, codes.subarray(i, i + 8192) as unknown as number[]));
+  }
   return pieces.join('');
 }
 
 function declaredEncoding(bytes: Uint8Array): string {
-  const head = decodeBy(bytes.subarray(0, 256), (byte) => byte);
+  const head = fromCodes(Uint16Array.from(bytes.subarray(0, 256)));
   return (
     /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?\sencoding\s*=\s*["']([A-Za-z][\w.:-]*)["']/.exec(head)?.[1] ?? ''
   );

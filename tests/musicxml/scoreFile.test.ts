@@ -66,6 +66,16 @@ describe('encodings', () => {
     expect(markAndClear(bytes).encoding).toBe(encoding);
   });
 
+  it.each(['ISO-8859-1', 'windows-1252', 'iso-8859-15', 'koi8-r', 'macintosh'])(
+    'keeps all upper bytes of %s',
+    (encoding) => {
+      const upper = String.fromCharCode(...Array.from({ length: 128 }, (_, i) => 128 + i));
+      const bytes = ascii(declared(encoding).replace('Horn in F', `Horn in F ${upper}`));
+      const file = openScoreFile(bytes);
+      expect(file.withText(`${file.text} `)).toEqual(ascii(`${String.fromCharCode(...bytes)} `));
+    },
+  );
+
   it('writes what Latin-1 cannot hold as numeric character references', () => {
     const { marked } = markAndClear(ascii(declared('ISO-8859-1')));
     const text = String.fromCharCode(...marked);
