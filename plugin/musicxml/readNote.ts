@@ -55,7 +55,8 @@ export interface ColourClaim {
 
 /**
  * Settles the claims of one measure: takes our colours off the notes as read.
- * @param notes the notes of the measure as printed
+ * @param claims in the order of the text
+ * @param notes the notes of the measure in the order of the text
  * @returns where the colours stand in the text
  */
 export function settleClaims(
@@ -64,10 +65,12 @@ export function settleClaims(
   text: string,
 ): Span[] {
   const spans: Span[] = [];
+  let first = 0;
   for (const claim of claims) {
-    const next = notes.filter(({ start }) => start > claim.offset)[0];
-    for (const read of notes) {
-      if (!next || !isClaimed(read, claim, headOf(next))) continue;
+    while (first < notes.length && notes[first]!.start < claim.offset) first += 1;
+    for (let i = first; i < notes.length; i++) {
+      const read = notes[i]!;
+      if (!isClaimed(read, claim, headOf(notes[first]!))) continue;
       const found = ownColours(text, read.start);
       if (found.length === 0) continue;
       spans.push(...found);
