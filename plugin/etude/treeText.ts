@@ -10,7 +10,9 @@ export function treeText(root: XmlElement): string {
 }
 
 function elementText({ name, attributes, children }: XmlElement, lineEnd: string): string {
-  const listed = Object.keys(attributes).map((key) => ` ${key}="${escaped(String(attributes[key]))}"`);
+  const listed = Object.keys(attributes).map(
+    (key) => ` ${key}="${escaped(String(attributes[key])).replace(/"/g, '&quot;')}"`,
+  );
   const start = `<${name}${listed.join('')}`;
   if (children.length === 0) return `${start}/>`;
   let inside = '';
@@ -25,5 +27,5 @@ function elementText({ name, attributes, children }: XmlElement, lineEnd: string
 }
 
 function escaped(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 }

@@ -1,0 +1,72 @@
+/** `bellhand etude`, run as a user runs it. */
+import { readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
+
+describe('bellhand etude', () => {
+  it.each(['match', 'bend', 'scale', 'phrase', 'change'])(
+    'writes a %s that check finds fault with nowhere',
+    (kind) => {
+      const folder = folderWith();
+      const made = bellhand(folder, ['etude', '--kind', kind, '--seed', '4', '--level', '2', '--key', 'Bb']);
+      expect(made.stderr).toBe('');
+      expect(made.exit).toBe(0);
+      expect(made.stdout).toMatch(
+        /^etude-\w+-4\.musicxml: .+ \(Double horn in F and B♭, B♭ major, level 2, seed 4\)\n$/,
+      );
+      const checked = bellhand(folder, ['check', '--format', 'json', `etude-${kind}-4.musicxml`]);
+      expect(checked.exit).toBe(0);
+      expect(JSON.parse(checked.stdout).findings).toEqual([]);
+    },
+  );
+
+  it('draws a seed, tells it, and makes the same étude from it again', () => {
+    const folder = folderWith();
+    const seed = /seed (\d+)/.exec(bellhand(folder, ['etude', '--kind', 'phrase']).stdout)![1]!;
+    const [name] = readdirSync(folder);
+    expect(name).toBe(`etude-phrase-${seed}.musicxml`);
+    bellhand(folder, ['etude', '--kind', 'phrase', '--seed', seed, '-o', 'again.musicxml']);
+    expect(textOf(folder, 'again.musicxml')).toBe(textOf(folder, name!));
+  });
+
+  it('writes the score alone to standard output', () => {
+    const { stdout, stderr } = bellhand(folderWith(), ['etude', '--kind', 'scale', '--seed', '1', '-o', '-']);
+    expect(stdout).toMatch(/^<\?xml[\s\S]+<\/score-partwise>\n$/);
+    expect(stderr).toMatch(/^-: /);
+  });
+
+  it('keeps to range, bars and tempo', () => {
+    const args = ['etude', '--kind', 'change', '--range', 'E4-B4', '--bars', '8', '--tempo', '50', '-o', '-'];
+    const { stdout } = bellhand(folderWith(), args);
+    expect(stdout.match(/<measure /g)).toHaveLength(8);
+    expect(stdout).toContain('<per-minute>50</per-minute>');
+    const pitches = [...stdout.matchAll(/<step>(.)<\/step>(?:\s*<alter>.*?<\/alter>)?\s*<octave>(\d)/g)];
+    expect(pitches.length).toBeGreaterThan(8);
+    for (const [, step, octave] of pitches) {
+      expect(octave).toBe('4');
+      expect('EFGAB').toContain(step);
+    }
+  });
+
+  it.each([
+    [[], /required option '--kind <kind>'/],
+    [['--kind', 'polka'], /Choose one of match, bend, scale, phrase or change/],
+    [['--kind', 'match', '--bars', '9'], /Give a multiple of 4 from 4 to 64/],
+    [['--kind', 'match', '--key', 'H'], /"H" is not a key/],
+    [['--kind', 'match', '--range', 'G5-C4'], /Name the lower note first/],
+    [['--kind', 'match', '--range', 'C4'], /Give two notes/],
+    [['--kind', 'match', '--seed', '-1'], /Give a whole number from 0/],
+    [['--kind', 'match', '--level', '5'], /Choose one of 1, 2 or 3/],
+    [['--kind', 'match', '--tempo', 'fast'], /from 40 to 132/],
+    [['--kind', 'bend', '--range', 'C6-G6'], /choose a wider range/],
+    [['--kind', 'match', '-o', 'none/here.musicxml'], /cannot be written/],
+  ])('refuses %j in one line and writes nothing', (args, message) => {
+    const folder = folderWith();
+    const run = bellhand(folder, ['etude', ...args]);
+    expect(run.exit).toBe(2);
+    expect(run.stdout).toBe('');
+    expect(run.stderr).toMatch(/^bellhand: [^\n]+\n$/);
+    expect(run.stderr).toMatch(message);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+});
