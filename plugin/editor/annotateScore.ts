@@ -8,11 +8,12 @@ import type { Host, HostNote, HostScore } from './hostApi.ts';
 import { filled, type Words } from './languages.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
+import { planClearing, planMarks } from './planMarks.ts';
 import { type ReadPart, readPassages } from './readPassages.ts';
 import { walkPart } from './scoreWalk.ts';
 import { selectedNotes } from './selection.ts';
 import { inOneStep } from './undoStep.ts';
-import { carryOut, planClearing, planMarks } from './writeMarks.ts';
+import { carryOut } from './writeMarks.ts';
 
 /** A horn part of the score, read and examined. */
 export interface ExaminedPart {

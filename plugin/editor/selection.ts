@@ -1,7 +1,7 @@
 /** What the user has selected. */
 import { type Host, type HostScore, listOf } from './hostApi.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
-import type { Scope } from './writeMarks.ts';
+import type { Scope } from './planMarks.ts';
 
 /**
  * The selected notes as a scope; `null` when nothing is selected that could be meant: then the whole score is.

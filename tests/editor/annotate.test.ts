@@ -150,6 +150,29 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
   });
 
+  it('sets marks in columns where notes follow close, the top player above and the lower voice below', async () => {
+    const bars = [
+      [stopped('C5', 0.5), stopped('A4', 0.5), stopped('G4'), { ...stopped('C4', 2), pitch: ['C4', 'G4'] }],
+    ];
+    const run = await host(hornScore(bars, { second: [[rest(3), stopped('D4')]] }), [
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'annotate' },
+    ]);
+    const annotated = await run.text('annotated.mscx');
+    // In the order of the page: for a chord the editor stacks upward from what comes first.
+    expect(marksIn(annotated)).toEqual([
+      'o\nC♯\nB\n2',
+      'o\nB♭\nA♭\n23',
+      'o A\nF♯ 2',
+      'o E♭\nB 2',
+      'o A\nF♯ 2',
+      'o E\nC♯ 12',
+    ]);
+    expect(annotated.match(/<placement>below<\/placement>/g)).toHaveLength(1);
+    expect(run.results[2]).toBe('The annotations are up to date: nothing was changed.');
+  });
+
   it('leaves the texts and colours of the user alone, and says so', async () => {
     const run = await host(PART, [
       { do: 'colour', nth: 6, colour: '#00aa00' },

@@ -1,0 +1,120 @@
+/** What has to change in the score for our marks, and nothing else, to stand as they should. */
+import { type Mark, markText } from '../../core/annotation.ts';
+import { type Host, type HostNote, TICKS_PER_QUARTER } from './hostApi.ts';
+import { isBelow, setLines } from './markLayout.ts';
+import {
+  BLACK,
+  claimedNotes,
+  type MarkedPlace,
+  markedPlaces,
+  notesAt,
+  plainText,
+  type RankedNote,
+} from './ownMarks.ts';
+import type { ReadPart } from './readPassages.ts';
+import type { PartWalk } from './scoreWalk.ts';
+
+/** What one place of the score is to look like. */
+export interface PlannedPlace {
+  readonly place: MarkedPlace;
+  /** Texts as they go into the score, the nearest to the staff first. */
+  readonly texts: readonly string[];
+  /** The colour of each note of `notesAt(place)`; `null` leaves the user's colour, BLACK takes ours off. */
+  readonly colours: readonly (string | null)[];
+}
+
+/** Where a note may be marked: places that are not in scope keep what they have. */
+export type Scope = (note: HostNote) => boolean;
+
+/** What has to change for these marks, and only these, to stand over the notes in scope. Empty when all is as it should be. */
+export function planMarks(
+  host: Host,
+  part: ReadPart,
+  marks: readonly Mark[],
+  scope: Scope,
+): readonly PlannedPlace[] {
+  const wanted = new Map<HostNote, Mark>();
+  for (const mark of marks) wanted.set(part.places[mark.noteIndex]!.note, mark);
+  return planned(host, part.walk, scope, (note) => wanted.get(note) ?? null);
+}
+
+/** What has to change for no mark of ours to stand over the notes in scope. */
+export function planClearing(host: Host, walk: PartWalk, scope: Scope): readonly PlannedPlace[] {
+  return planned(host, walk, scope, () => null);
+}
+
+function planned(
+  host: Host,
+  walk: PartWalk,
+  scope: Scope,
+  wanted: (note: HostNote) => Mark | null,
+): readonly PlannedPlace[] {
+  const plans: PlannedPlace[] = [];
+  const places = markedPlaces(walk);
+  const room = roomAfter(places, wanted);
+  for (const place of places) {
+    const notes = notesAt(place);
+    if (!notes.some(({ note }) => scope(note))) continue;
+    const marks = notes.map(({ note }) => wanted(note));
+    if (place.marks.length === 0 && marks.every((mark) => mark === null)) continue;
+    const claimed = claimedNotes(host, place);
+    const texts: string[] = [];
+    const colours = marks.map((mark, i) => {
+      const colour = mark?.colour ?? null;
+      const text =
+        mark && markText(setLines(mark.lines, room(place)), colour === null ? null : notes[i]!.rank);
+      // The host stacks away from the staff: above it, what is written first comes to stand lowest.
+      if (text && isBelow(place.track)) texts.push(text);
+      else if (text) texts.unshift(text);
+      return colour ?? (claimed[i] ? BLACK : null);
+    });
+    const plan = { place, texts, colours };
+    if (!isDone(host, plan, notes)) plans.push(plan);
+  }
+  return plans;
+}
+
+function isDone(
+  { engine }: Host,
+  { place, texts, colours }: PlannedPlace,
+  notes: readonly RankedNote[],
+): boolean {
+  return (
+    inAnyOrder(place.marks.map(({ element }) => plainText(element.text))) === inAnyOrder(texts) &&
+    colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.color, colour))
+  );
+}
+
+/** A file lists the marks of a chord in another order than the editor stacks them. */
+function inAnyOrder(texts: readonly string[]): string {
+  return JSON.stringify(texts.slice().sort());
+}
+
+/** Quarters from a place to the next one on its side of the staff that is to carry a mark. */
+function roomAfter(
+  places: readonly MarkedPlace[],
+  wanted: (note: HostNote) => Mark | null,
+): (place: MarkedPlace) => number {
+  const ticksBySide = new Map<string, number[]>();
+  for (const place of places) {
+    if (!notesAt(place).some(({ note }) => wanted(note))) continue;
+    const ticks = ticksBySide.get(sideOf(place)) ?? [];
+    ticksBySide.set(sideOf(place), ticks);
+    ticks.push(place.tick);
+  }
+  const next = new Map<string, number>();
+  ticksBySide.forEach((ticks, side) => {
+    ticks.sort((a, b) => a - b);
+    ticks.forEach((tick, i) => {
+      const following = ticks[i + 1];
+      if (following !== undefined && following > tick) next.set(`${side}/${tick}`, following - tick);
+    });
+  });
+  return (place) =>
+    (next.get(`${sideOf(place)}/${place.tick}`) ?? Number.POSITIVE_INFINITY) / TICKS_PER_QUARTER;
+}
+
+/** Marks on one side of one staff stand in one row. */
+function sideOf({ track }: MarkedPlace): string {
+  return `${Math.floor(track / 4)}${isBelow(track) ? 'below' : 'above'}`;
+}
