@@ -32,8 +32,8 @@ export function completionsFor({ passage, notes }: Examination): readonly Comple
     for (const { word, entryIndex } of forgottenWordsIn(line, notes)) {
       const { staff, onsetQuarters } = notes[entryIndex]!.note;
       for (const index of line) {
-        const { word: here } = notes[index]!.reading;
-        if (index >= entryIndex && here?.wordIndex === word.wordIndex) forgotten.add(index);
+        const here = notes[index]!.reading.word;
+        if (index >= entryIndex && here && here.wordIndex === word.wordIndex) forgotten.add(index);
       }
       // Two players under one word need it cancelled once.
       const place = `${staff} ${onsetQuarters}`;

@@ -1,12 +1,13 @@
 /**
  * From signs and words to what the hand does at each note. A sign rules its note (the doors repeat it on every note of
  * a chord); a word rules from where it stands until another cancels it, for every player of its staff, for the voice
- * it is tied to, or for the one player it names.
+ * it is tied to, or for the one player it names. Where an engraver set the word and the signs too, and never cancelled
+ * the word, it lapses with the last sign.
  */
 import type { WordEffect, WordLanguage } from './data/words.ts';
 import type { HandState } from './fingering.ts';
 import { type HandText, readHandText } from './handWords.ts';
-import { fromTheTop, linesOf } from './lines.ts';
+import { fromTheTop, type Line, linesOf } from './lines.ts';
 import type { HandSign, Passage, PassageNote, PassageWord } from './passage.ts';
 
 /** A word that holds at a note. */
@@ -28,6 +29,8 @@ export interface HandReading {
   readonly word: WordInForce | null;
   /** The mute that is in the bell by the words, whatever the hand does. */
   readonly mute: 'straight' | 'stopping' | null;
+  /** A word that would still hold here by the letter, but whose signs have ended. */
+  readonly lapsed: WordInForce | null;
 }
 
 /** The hand state of every note of a passage, by note index. */
@@ -60,7 +63,7 @@ const CLOSEDNESS: { readonly [state in HandState]: number } = {
   stopped: 3,
 };
 
-const NOTHING: HandReading = { state: 'open', from: 'nothing', word: null, mute: null };
+const NOTHING: HandReading = { state: 'open', from: 'nothing', word: null, mute: null, lapsed: null };
 const SIGN_ALONE: { readonly [sign in HandSign]: HandReading } = {
   stopped: { ...NOTHING, state: 'stopped', from: 'sign' },
   open: { ...NOTHING, from: 'sign' },
@@ -93,7 +96,7 @@ function readWithWords(passage: Passage, told: readonly ToldWord[]): HandReading
     return { first: notes[line[0]!]!, bell };
   });
   let next = 0;
-  return notes.map((note, i) => {
+  const readings = notes.map((note, i) => {
     for (; next < told.length; next++) {
       const { word } = told[next]!;
       if (word.onsetQuarters > note.onsetQuarters + SAME_PLACE_QUARTERS) break;
@@ -101,6 +104,8 @@ function readWithWords(passage: Passage, told: readonly ToldWord[]): HandReading
     }
     return readingOf(note, bells[i]!);
   });
+  for (const line of lines) lapseWithSigns(line, readings);
+  return readings;
 }
 
 type Player = { readonly first: PassageNote; readonly bell: Bell };
@@ -166,5 +171,38 @@ function readingOf(note: PassageNote, { hand, mute, typedSign }: Bell): HandRead
     from: sign ? 'sign' : 'word',
     word,
     mute: muteKind,
+    lapsed: null,
   };
+}
+
+/** With this many signs in a row from its first note on, a word only names what the signs say. A choice: one may be a reminder. */
+const TELLING_SIGNS = 2;
+
+/** Lets words lapse in a line where their signs end, unless a word opens the hand later: then the letter holds. */
+function lapseWithSigns(line: Line, readings: HandReading[]): void {
+  for (let at = 0; at < line.length; ) {
+    const { word } = readings[line[at]!]!;
+    let end = at + 1;
+    while (end < line.length && readings[line[end]!]!.word?.wordIndex === word?.wordIndex) end += 1;
+    const isOpened = end < line.length && readings[line[end]!]!.word === null;
+    if (word && isHandState(word.state) && !isOpened) {
+      let signed = at;
+      while (signed < end && isSignOf(readings[line[signed]!]!, word)) signed += 1;
+      if (signed - at >= TELLING_SIGNS)
+        for (const index of line.slice(signed, end)) readings[index] = lapsedReading(readings[index]!, word);
+    }
+    at = end;
+  }
+}
+
+function isSignOf({ from, state }: HandReading, word: WordInForce): boolean {
+  return from === 'sign' && state === word.state;
+}
+
+function lapsedReading(reading: HandReading, lapsed: WordInForce): HandReading {
+  const { from, mute } = reading;
+  const resting = mute === 'straight' ? 'straight-mute' : mute === 'stopping' ? 'stopping-mute' : 'open';
+  return from === 'sign'
+    ? { ...reading, word: null, lapsed }
+    : { state: resting, from: mute ? 'word' : 'nothing', word: null, mute, lapsed };
 }

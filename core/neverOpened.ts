@@ -8,12 +8,19 @@ export interface ForgottenWord {
   readonly word: WordInForce;
   /** The note at which the player comes in afresh, still under the word. */
   readonly entryIndex: number;
-  /** How many of the player's notes from there on are read under the word and nothing else. */
+  /** How many of the player's notes from there on hang on the word alone. */
   readonly affectedNotes: number;
+  /** True when its signs have ended there, so that the notes are read open. */
+  readonly isLapsed: boolean;
 }
 
 /** A rest this long ends what a word was written for, in quarter notes. A choice: a bar of common time. */
 const FRESH_ENTRY_QUARTERS = 4;
+
+/** The word of a note by the letter, lapsed or not. */
+function wordAt({ reading }: ExaminedNote): WordInForce | null {
+  return reading.word ?? reading.lapsed;
+}
 
 /**
  * Words that hold to the end of a player's line, or until they are printed again, although the player has come in
@@ -22,13 +29,23 @@ const FRESH_ENTRY_QUARTERS = 4;
 export function forgottenWordsIn(line: Line, notes: readonly ExaminedNote[]): readonly ForgottenWord[] {
   const found: ForgottenWord[] = [];
   for (let at = 0; at < line.length; ) {
-    const { word } = notes[line[at]!]!.reading;
+    const word = wordAt(notes[line[at]!]!);
     let end = at + 1;
-    while (end < line.length && notes[line[end]!]!.reading.word?.wordIndex === word?.wordIndex) end += 1;
-    if (word && isHandState(word.state) && !isCancelled(word, line, end, notes)) {
-      const entry = freshEntry(line, at, end, notes);
-      const affected = line.slice(entry, end).filter((index) => notes[index]!.reading.from === 'word');
-      if (affected.length > 0) found.push({ word, entryIndex: affected[0]!, affectedNotes: affected.length });
+    while (end < line.length && wordAt(notes[line[end]!]!)?.wordIndex === word?.wordIndex) end += 1;
+    if (word && isHandState(word.state)) {
+      const stretch = line.slice(at, end);
+      const lapsed = stretch.filter(
+        (index) => notes[index]!.reading.lapsed && notes[index]!.reading.from !== 'sign',
+      );
+      const forgotten = isCancelled(word, line, end, notes) ? [] : underWordAfterRest(stretch, notes);
+      const affected = lapsed.length > 0 ? lapsed : forgotten;
+      if (affected.length > 0)
+        found.push({
+          word,
+          entryIndex: affected[0]!,
+          affectedNotes: affected.length,
+          isLapsed: lapsed.length > 0,
+        });
     }
     at = end;
   }
@@ -36,16 +53,17 @@ export function forgottenWordsIn(line: Line, notes: readonly ExaminedNote[]): re
 }
 
 function isCancelled(word: WordInForce, line: Line, end: number, notes: readonly ExaminedNote[]): boolean {
-  const next = end < line.length ? notes[line[end]!]!.reading : null;
-  return next !== null && next.word?.state !== word.state;
+  const next = end < line.length ? wordAt(notes[line[end]!]!) : undefined;
+  return next !== undefined && next?.state !== word.state;
 }
 
-/** The place of the first note after a long rest within a stretch; its end without one. */
-function freshEntry(line: Line, from: number, end: number, notes: readonly ExaminedNote[]): number {
-  for (let at = from + 1; at < end; at++) {
-    const before = notes[line[at - 1]!]!.note;
-    const rested = notes[line[at]!]!.note.onsetQuarters - before.onsetQuarters - before.durationQuarters;
-    if (rested >= FRESH_ENTRY_QUARTERS) return at;
+/** The notes after the first long rest of a stretch that only the word closes. */
+function underWordAfterRest(stretch: Line, notes: readonly ExaminedNote[]): readonly number[] {
+  for (let at = 1; at < stretch.length; at++) {
+    const before = notes[stretch[at - 1]!]!.note;
+    const rested = notes[stretch[at]!]!.note.onsetQuarters - before.onsetQuarters - before.durationQuarters;
+    if (rested >= FRESH_ENTRY_QUARTERS)
+      return stretch.slice(at).filter((index) => notes[index]!.reading.from === 'word');
   }
-  return end;
+  return [];
 }

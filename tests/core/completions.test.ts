@@ -34,6 +34,7 @@ describe('what is missing', () => {
     ['"sourdine" C4 "sans_sourd." D4 "écho" E4 r/7 G4', '3:ouvert'],
     // A part that has a way of saying it keeps to it.
     ['"gestopft" E4 "nat." F4 "gestopft" E4 r/7 G4', '0+ 2+ 3:nat.'],
+    ['"gestopft" E4+ F4+ G4 A4', '2:offen'],
     // Two players under one word: it is cancelled once.
     ['"gestopft" [E4 C4] r/7 [G4 E4]', '0+ 2:offen'],
   ])('%s → %s', (text, expected) => expect(missing(part(text))).toBe(expected));

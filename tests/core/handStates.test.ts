@@ -158,6 +158,13 @@ describe('how far it holds', () => {
     ['"écho" E4 "bouché" F4 "ouvert" G4', 'e+o'],
     ['"half-stopped" E4 F4+ G4 "open" A4', '½+½o'],
     ['"cuivré" E4 F4', 'oo'],
+    // Set with its signs and never cancelled, a word lapses with the last sign in a row …
+    ['"gestopft" E4+ F4+ G4 A4', '++oo'],
+    ['"gestopft" E4+ F4+ G4 A4+ r/9 "gestopft" E4+ F4+ "offen" G4', '++o+++o'],
+    ['"con_sord." C4 "senza_sord." "gest." E4+ F4+ G4 "con_sord." A4', 'm++om'],
+    // … but not where a word opens the hand later, nor after one sign as a reminder.
+    ['"gestopft" E4+ F4+ G4 "offen" A4', '+++o'],
+    ['"gestopft" E4+ F4 G4', '+++'],
     // A word over a grace note holds for it; one after the first note of a bar does not reach back.
     ['E4 "gestopft" g:D5 C5', 'o++'],
   ])('%s → %s', (text, expected) => expect(states(text)).toBe(expected));
@@ -193,6 +200,7 @@ describe('how far it holds', () => {
       from: 'word',
       word: { wordIndex: 0, text: 'gest.', state: 'stopped', language: 'de' },
       mute: null,
+      lapsed: null,
     });
     expect(second).toMatchObject({ state: 'open', from: 'sign', word: { text: 'gest.' } });
   });

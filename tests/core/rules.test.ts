@@ -154,6 +154,12 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     },
     { part: '"gest." E4 F4 r/6 E4 F4 "gest." G4 r/7 A4 B4', at: [2, 5] },
     { part: '"con_sord." E4 F4 r/8 E4', at: [] },
+    {
+      part: '"gestopft" E4+ F4+ G4 A4 B4',
+      at: [2],
+      names: ['signs end before this note', '3 unmarked notes', 'read open'],
+    },
+    { part: '"gestopft" E4+ F4+ G4 A4 "offen" B4', at: [] },
   ],
   'echo-or-stopped': [
     { part: '"bouché" E4 "ouvert" F4', at: [] },
