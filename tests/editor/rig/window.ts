@@ -34,6 +34,7 @@ export interface EditorWindow {
   /** Waits until a window of this title is there. @returns its id and place */
   windowNamed(title: string): Promise<Place & { readonly id: string }>;
   focus(id: string): void;
+  move(id: string, x: number, y: number): void;
   /** A picture of the whole screen, or of a part of it, as a PNG. */
   picture(path: string, part?: Place): void;
   /** Waits until the screen stands still, then gives a window the focus. */
@@ -111,6 +112,7 @@ export async function openEditor(
     press: (keys) => void tool('key', '--clearmodifiers', keys),
     click: (x, y) => void tool('mousemove', String(x), String(y), 'click', '1'),
     windowNamed,
+    move: (id, x, y) => void tool('windowmove', '--sync', id, String(x), String(y)),
     focus: (id) => void tool('windowfocus', '--sync', id),
     picture,
     ready: async (id) => {
