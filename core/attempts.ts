@@ -1,5 +1,5 @@
 /** What comes of playing one harmonic of one tube with the hand in some state: a fingering, or none. */
-import { openPitchCents, printValves, type Tube } from './horn.ts';
+import { openPitchCents, printValves, type Side, type Tube } from './horn.ts';
 import {
   type Fingering,
   type FingeringReason,
@@ -95,17 +95,20 @@ const echo: Attempt = (tube, harmonic, wantedCents) => {
 
 /**
  * A stopping mute seals the bell as the hand does and is fingered like it, but needs no hand to hold the low notes down.
+ * Where the horn has a side that stops by a semitone with nothing to help it, the mute is played there.
  * From memory: brass stopping mutes transpose as the hand does.
  */
 const stoppingMute: Attempt = (tube, harmonic, wantedCents, player) => {
-  const asHand =
-    harmonic < 2 || tube.side.stoppingValveCents > 0 || tube.side.fingeredNote === 'natural-pitch'
-      ? null
-      : stopped(tube, harmonic, wantedCents, player);
+  if (harmonic < 2 || (!stopsBySemitone(tube.side) && player.horn.sides.some(stopsBySemitone))) return null;
+  const asHand = stopped(tube, harmonic, wantedCents, player);
   if (!asHand) return null;
   const reasons = asHand.reasons.filter((reason) => reason === 'off-pitch');
   return { ...asHand, reasons, verdict: verdictOf(reasons) };
 };
+
+function stopsBySemitone({ fingeredNote, stoppingValveCents }: Side): boolean {
+  return fingeredNote === 'lower-harmonic' && stoppingValveCents === 0;
+}
 
 /** How each hand state is played. */
 export const PLAYED: { readonly [state in HandState]: Attempt } = {

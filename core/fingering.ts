@@ -1,6 +1,6 @@
 /** Every way a horn can play a written note in a given hand state, ranked as players rank them. */
 import { PLAYED } from './attempts.ts';
-import { HARMONICS, openPitchCents, tubesOf } from './horn.ts';
+import { HARMONICS, type Horn, openPitchCents, tubesOf } from './horn.ts';
 import type { Fingering, HandState, Player } from './player.ts';
 import { rank } from './ranking.ts';
 
@@ -18,8 +18,7 @@ const NATURAL_TOLERANCE_CENTS = 50;
  * @param soundingCents wanted sounding pitch, in cents above MIDI note 0
  */
 export function fingerings(soundingCents: number, state: HandState, player: Player): readonly Fingering[] {
-  const cache = CACHES.get(player) ?? {};
-  CACHES.set(player, cache);
+  const cache = CACHES.get(player) ?? knownOf(player);
   const ofState = cache[state] ?? new Map<number, readonly Fingering[]>();
   cache[state] = ofState;
   const known = ofState.get(soundingCents);
@@ -33,7 +32,22 @@ export function fingerings(soundingCents: number, state: HandState, player: Play
 }
 
 /** A part asks for the same few notes again and again; what a player can do with them does not change. */
-const CACHES = new WeakMap<Player, { [state in HandState]?: Map<number, readonly Fingering[]> }>();
+type Known = { [state in HandState]?: Map<number, readonly Fingering[]> };
+const CACHES = new WeakMap<Player, Known>();
+
+/** Settings come and go as objects; what is known of a horn, an ear and a hand stays. */
+const BY_HORN = new WeakMap<Horn, { [earAndHand: string]: Known }>();
+
+function knownOf(player: Player): Known {
+  const { horn, toleranceCents, handOffsetCents } = player;
+  const ofHorn = BY_HORN.get(horn) ?? {};
+  BY_HORN.set(horn, ofHorn);
+  const key = `${toleranceCents} ${handOffsetCents}`;
+  const known = ofHorn[key] ?? {};
+  ofHorn[key] = known;
+  CACHES.set(player, known);
+  return known;
+}
 
 /** The fingering that comes closest when none is within tolerance, looking up to a semitone away; null when there is none. */
 export function nearestFingering(soundingCents: number, state: HandState, player: Player): Fingering | null {

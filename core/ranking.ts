@@ -42,7 +42,7 @@ function sortKey(fingering: Fingering, state: HandState, sides: readonly Side[])
     (state === 'stopped' || state === 'stopping-mute') && side.fingeredNote === 'lower-harmonic' && !unchanged
       ? harmonic - 1
       : harmonic;
-  const preferred = state === 'stopped' ? side.stoppedHarmonics : [];
+  const preferred = state === 'stopped' || state === 'stopping-mute' ? side.stoppedHarmonics : [];
   const standsWell =
     preferred.length > 0 ? preferred.indexOf(harmonic) >= 0 : AVOIDED_HARMONICS.indexOf(carrier) < 0;
   return [

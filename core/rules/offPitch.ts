@@ -5,6 +5,7 @@
  */
 
 import { isHandState } from '../handStates.ts';
+import type { Horn } from '../horn.ts';
 import { printPitch } from '../pitch.ts';
 import { lowestStoppableCents } from '../reach.ts';
 import { deviationText } from '../wording.ts';
@@ -31,9 +32,14 @@ export const offPitch = noteRule(
       message: nearest
         ? `No fingering of a ${player.horn.label} gives ${written} here; the nearest, ${nearest.printed || `harmonic ${nearest.harmonic}`}, is ${deviationText(nearest.deviationCents)}.`
         : `No fingering of a ${player.horn.label} gives ${written} here.`,
-      remedy: player.horn.natural
-        ? 'Choose another crook, or change the note.'
-        : 'Stop it on an F side or with a stopping valve, or change the note.',
+      remedy: remedyOn(player.horn),
     };
   },
 );
+
+function remedyOn({ natural, sides }: Horn): string {
+  if (natural) return 'Choose another crook, or change the note.';
+  if (sides.some(({ fingeredNote }) => fingeredNote === 'lower-harmonic'))
+    return 'Change the note, or play it open.';
+  return 'Stop it on an F side or with a stopping valve, or change the note.';
+}

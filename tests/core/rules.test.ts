@@ -56,6 +56,9 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     // Without a stopping valve the B♭ side misses most of the scale by a quarter tone.
     { part: 'E5+ C4+', at: [1], horn: 'single-bflat', names: ['single horn in B♭', 'stopping valve'] },
     { part: 'F4+ E5+ D4+', at: [0, 2], horn: 'single-bflat' },
+    { part: '"stop_mute" G4 F2', at: [1], names: ['F2', 'play it open'] },
+    // A stopping mute bends by as much as the hand does.
+    { part: '"stop_mute" G4 E5', at: [], horn: 'single-bflat' },
   ],
   'rises-not-bends': [
     { part: 'C#4+ D4+ E4+', at: [] },
