@@ -5,9 +5,10 @@ import type { Settings } from '../../core/settings.ts';
 import { type ChartNote, chartNotes } from './chartNotes.ts';
 import { chartScoreText } from './chartScore.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
-import { centsText, fingeredText, naturalText, signedCents, VERDICT_SIGNS } from './fingeringTable.ts';
+import { centsText, fingeredText, naturalText, signedCents } from './fingeringTable.ts';
 import { Html, html } from './html.ts';
 import { pageText } from './page.ts';
+import { VERDICT_INKS, VERDICT_SIGNS } from './verdicts.ts';
 
 /** Width of one card's staff, in tenths of a millimetre at full size. */
 const CARD_WIDTH = 460;
@@ -90,7 +91,7 @@ const NOTES_BELOW =
 const CHART_STYLE = `
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 .cards { list-style: none; margin: 1.5rem 0 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); gap: .75rem; }
-.card { padding: .4rem .8rem .7rem; line-height: 1.3; --no: #b34700; --doubt: #00639b; --faint: #5f5b54; }
+.card { padding: .4rem .8rem .7rem; line-height: 1.3; --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; --faint: #5f5b54; }
 .card svg.music { min-width: 0; } .card .mNum { display: none; }
 .card h3 { font-size: 1.15rem; display: flex; justify-content: space-between; gap: .5rem; white-space: nowrap; }
 .card .name { font-weight: normal; }

@@ -1,7 +1,7 @@
 /** Engraves a one-part score, system by system, for a page. */
 import { MARK_PREFIX } from '../../core/annotation.ts';
-import { VERDICT_COLOURS } from '../../core/data/colours.ts';
 import { compactSvg } from './compactSvg.ts';
+import { VERDICT_INKS } from './verdicts.ts';
 
 /** One system, ready for a page. Lengths are in the units of its viewBox. */
 export interface EngravedSystem {
@@ -100,7 +100,7 @@ function prepared(mei: string): string {
   const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}\u200b*(.?)`, 'g');
   const spaced = mei.replace(/(<\/rend>|[^\s>])\s*(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
   return spaced.replace(mark, (_, attributes: string, first: string) => {
-    const colour = first === '×' ? VERDICT_COLOURS.impossible : first === '≈' ? VERDICT_COLOURS.risky : null;
+    const colour = first === '×' ? VERDICT_INKS.impossible : first === '≈' ? VERDICT_INKS.risky : null;
     return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${first}`;
   });
 }

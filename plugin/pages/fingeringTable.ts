@@ -1,12 +1,13 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
 import type { Examination } from '../../core/examine.ts';
 import type { ExaminedNote } from '../../core/examinedNote.ts';
-import type { Fingering, Verdict } from '../../core/fingering.ts';
+import type { Fingering } from '../../core/fingering.ts';
 import { isHandState } from '../../core/handStates.ts';
 import { fingeredPitch, naturalPitch, printNatural } from '../../core/names.ts';
 import { type Pitch, pitchCents, printPitch, printPitchClass } from '../../core/pitch.ts';
 import { type Html, html } from './html.ts';
 import { barId } from './onePart.ts';
+import { VERDICT_SIGNS } from './verdicts.ts';
 
 interface Row {
   readonly examined: ExaminedNote;
@@ -19,15 +20,6 @@ interface Row {
 const MOST_BARS = 8;
 /** Alternatives beyond so many help nobody at the stand. */
 const MOST_ALTERNATIVES = 4;
-
-/** Signs and words for a verdict, so that it never rests on colour. */
-export const VERDICT_SIGNS: {
-  readonly [verdict in Verdict]: { sign: string; words: string; className: string };
-} = {
-  sure: { sign: '', words: 'sure', className: '' },
-  risky: { sign: '≈', words: 'risky', className: 'doubt' },
-  impossible: { sign: '×', words: 'impossible', className: 'no' },
-};
 
 /**
  * The table of one part.

@@ -1,15 +1,13 @@
 /** The look of the pages: paper, ink, and a margin for remarks, as on a proof that comes back from reading. */
 import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+import { VERDICT_INKS } from './verdicts.ts';
 
-/**
- * Colours: the two verdicts on paper, and lighter ones of the same hue for text on a dark page, chosen to keep a
- * contrast of at least 4.5 : 1 with what lies behind them.
- */
+/** A dark page takes lighter colours of the same hue as the inks, again with a contrast of 4.5 : 1 or more. */
 export const PAGE_STYLE = `
 :root {
   color-scheme: light dark;
   --desk: #e9e6df; --sheet: #fbfaf6; --ink: #1d1c1a; --faint: #5f5b54; --rule: #c9c4b8;
-  --no: #b34700; --doubt: #00639b; --mark-no: ${VERDICT_COLOURS.impossible}; --mark-doubt: ${VERDICT_COLOURS.risky};
+  --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; --mark-no: ${VERDICT_COLOURS.impossible}; --mark-doubt: ${VERDICT_COLOURS.risky};
 }
 @media (prefers-color-scheme: dark) {
   :root { --desk: #191a1c; --sheet: #232427; --ink: #e8e5dd; --faint: #aaa69c; --rule: #45464a; --no: #ff9a5c; --doubt: #7cc4f2; }
@@ -52,7 +50,7 @@ details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; co
 .remark .remedy::before { content: "→ "; }
 .remark:target { background: color-mix(in srgb, var(--mark-doubt) 14%, transparent); }
 .ring circle { fill: #fbfaf6; stroke-width: 14; } .ring text { font: bold 250px "Liberation Sans", Arial, sans-serif; text-anchor: middle; stroke: none; }
-.ring.no { color: #b34700; } .ring.doubt { color: #00639b; } .ring.advice { color: #4d4a44; }
+.ring.no { color: ${VERDICT_INKS.impossible}; } .ring.doubt { color: ${VERDICT_INKS.risky}; } .ring.advice { color: #4d4a44; }
 .ring text { fill: currentColor; } .ring circle, .ring line { stroke: currentColor; } .ring line { stroke-width: 12; stroke-dasharray: 40 40; }
 .ring:target circle, .ring:focus-visible circle { fill: #ffe9a8; stroke-width: 36; } .ring:focus-visible { outline: none; }
 .shade { stroke: none !important; } .shade.no { fill: #d55e00; fill-opacity: .1; } .shade.doubt { fill: #0072b2; fill-opacity: .08; } .shade.advice { fill: #777; fill-opacity: .08; }
@@ -71,7 +69,7 @@ footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
 @media screen and (max-width: 60rem) { .system { grid-template-columns: minmax(0, 1fr); } .system > .paper { position: static; overflow-x: auto; } svg.music { min-width: 38rem; } .remarks { margin-top: .5rem; } header, main, footer { padding-left: 1rem; padding-right: 1rem; } }
 @media print {
   @page { size: A4; margin: 14mm; }
-  :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: #b34700; --doubt: #00639b; }
+  :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; }
   body { font-size: 10pt; }
   header, main, footer { max-width: none; padding: 0; }
   nav, .skip { display: none; }

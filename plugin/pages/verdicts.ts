@@ -1,0 +1,17 @@
+/** How pages show verdicts: inks for texts, signs and words beside them. */
+import type { Verdict } from '../../core/fingering.ts';
+
+/**
+ * Inks for texts about a verdict, on paper: the hues of the note colours, darker, since letters are thinner than note
+ * heads. Their contrast with the paper is 4.5 : 1 or more; a test measures it. @source WCAG 2.2, 1.4.3
+ */
+export const VERDICT_INKS = { impossible: '#9c3d00', risky: '#005a8c' } as const;
+
+/** Signs and words for a verdict, so that it never rests on colour. */
+export const VERDICT_SIGNS: {
+  readonly [verdict in Verdict]: { sign: string; words: string; className: string };
+} = {
+  sure: { sign: '', words: 'sure', className: '' },
+  risky: { sign: '≈', words: 'risky', className: 'doubt' },
+  impossible: { sign: '×', words: 'impossible', className: 'no' },
+};

@@ -1,0 +1,154 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+/** Opens pages in a real browser, offline, and keeps an eye on everything they complain about or reach for. */
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { describe, it } from 'vitest';
+import { programNamed, skipLoudly } from '../editor/rig/host.ts';
+
+const PROGRAM = programNamed('chromium', 'chromium-browser', 'google-chrome');
+
+const QUIET = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** A page in the browser, with what went wrong since it was opened. */
+export interface OpenPage {
+  readonly page: Page;
+  /** Messages of the console, errors, and requests for anything but the page itself. */
+  readonly complaints: string[];
+}
+
+let started: Promise<Browser> | null = null;
+
+function browser(): Promise<Browser> {
+  started ??= chromium.launch({ executablePath: PROGRAM!, args: QUIET });
+  return started;
+}
+
+/** Ends the browser; for `afterAll`. */
+export async function closeBrowser(): Promise<void> {
+  await (await started)?.close();
+  started = null;
+}
+
+/** Shows a page from a file, as a user opens it, and closes it when the work is done. */
+export async function withPage<T>(
+  text: string,
+  options: BrowserContextOptions,
+  work: (open: OpenPage) => Promise<T>,
+): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'bellhand-page-'));
+  const context = await (await browser()).newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  try {
+    const file = join(folder, 'page.html');
+    await writeFile(file, text);
+    const url = pathToFileURL(file).href;
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on('console', (message) => complaints.push(message.text()));
+    page.on('pageerror', (fault) => complaints.push(String(fault)));
+    page.on('request', (request) => {
+      if (request.url() !== url && !request.url().startsWith('data:')) complaints.push(request.url());
+    });
+    await page.goto(url);
+    return await work({ page, complaints });
+  } finally {
+    await context.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** Runs tests in the browser, or says loudly that they were left out. */
+export function describeInBrowser(title: string, tests: () => void): void {
+  if (PROGRAM) describe(title, tests);
+  else {
+    skipLoudly(`${title} in a browser, which is not installed`, 'apt-get install chromium');
+    describe.skip(title, () => it('needs a browser', () => {}));
+  }
+}
+
+/** Texts too faint to read: every element with text of its own whose contrast with its ground is below 4.5 : 1. @source WCAG 2.2, 1.4.3 */
+export function faintTexts(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const channels = (colour: string) => {
+      const [red, green, blue, alpha = 1] = colour.match(/[\d.]+/g)!.map(Number);
+      return { rgb: [red!, green!, blue!], alpha };
+    };
+    const luminance = (rgb: readonly number[]) => {
+      const [red, green, blue] = rgb.map((value) => {
+        const part = value / 255;
+        return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
+    };
+    const ground = (element: Element | null): number[] => {
+      for (let at = element; at; at = at.parentElement) {
+        const { rgb, alpha } = channels(getComputedStyle(at).backgroundColor);
+        if (alpha > 0.99) return rgb;
+      }
+      return [255, 255, 255];
+    };
+    const faint: string[] = [];
+    for (const element of document.querySelectorAll('body *')) {
+      const own = [...element.childNodes].filter(
+        (node) => node.nodeType === 3 && node.textContent!.trim() !== '',
+      );
+      if (own.length === 0 || element.getClientRects().length === 0) continue;
+      const style = getComputedStyle(element);
+      const isDrawn = element instanceof SVGElement;
+      const front = luminance(channels(isDrawn ? style.fill : style.color).rgb);
+      const back = luminance(ground(element));
+      const contrast = (Math.max(front, back) + 0.05) / (Math.min(front, back) + 0.05);
+      if (contrast < 4.5) faint.push(`${own[0]!.textContent!.trim()} (${contrast.toFixed(2)})`);
+    }
+    return faint;
+  });
+}
+
+/** What a screen reader would stumble over: pictures, links and regions without a name, headings that skip a level, dead links. */
+export function stumblingBlocks(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const blocks: string[] = [];
+    const nameOf = (element: Element) => {
+      const by = element.getAttribute('aria-labelledby');
+      if (by) return document.getElementById(by)?.textContent?.trim() ?? '';
+      return element.getAttribute('aria-label') ?? element.textContent?.trim() ?? '';
+    };
+    for (const element of document.querySelectorAll(
+      '[role=img], [role=group], [role=region], a, section, nav, summary',
+    ))
+      if (nameOf(element) === '') blocks.push(`no name: ${element.outerHTML.slice(0, 80)}`);
+    for (const svg of document.querySelectorAll('svg'))
+      if (!svg.closest('[role=img], [role=group], [aria-hidden=true]'))
+        blocks.push('a drawing without a role');
+    let level = 0;
+    for (const heading of document.querySelectorAll('h1, h2, h3, h4')) {
+      const own = Number(heading.tagName[1]);
+      if (own > level + 1) blocks.push(`heading skips from ${level} to ${own}: ${heading.textContent}`);
+      level = own;
+    }
+    for (const link of document.querySelectorAll('a[href^="#"]'))
+      if (!document.getElementById(link.getAttribute('href')!.slice(1)))
+        blocks.push(`dead link: ${link.getAttribute('href')}`);
+    const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+    if (new Set(ids).size < ids.length) blocks.push('an id twice');
+    for (const landmark of ['header', 'main', 'footer'])
+      if (document.querySelectorAll(`body > ${landmark}`).length !== 1) blocks.push(`not one ${landmark}`);
+    if (document.querySelectorAll('h1').length !== 1) blocks.push('not one h1');
+    if (document.documentElement.lang === '') blocks.push('no language');
+    for (const table of document.querySelectorAll('table'))
+      if (!table.caption || !table.querySelector('th[scope=col]'))
+        blocks.push('a table without caption or heads');
+    return blocks;
+  });
+}

@@ -1,0 +1,284 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+/** The report in a real browser: complete, tied together, legible in light and dark, on paper, by keyboard and without script. */
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { examine } from '../../core/examine.ts';
+import { isHandState } from '../../core/handStates.ts';
+import { printPitch } from '../../core/pitch.ts';
+import { resultOf } from '../../core/result.ts';
+import { readScore } from '../../plugin/musicxml/index.ts';
+import { reportPage } from '../../plugin/pages/reportPage.ts';
+import { corpusText, describeWithCorpus, withStoppedSigns } from '../musicxml/corpus.ts';
+import { generatePart } from '../musicxml/generate.ts';
+import { closeBrowser, describeInBrowser, faintTexts, stumblingBlocks, withPage } from './browser.ts';
+
+const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url), 'utf8');
+
+async function reportOf(text: string, name = 'low-water.musicxml') {
+  const score = readScore(text);
+  const examinations = score.horns.map(({ passage }) => examine(passage));
+  return { examinations, page: await reportPage({ name, score, examinations, remarks: [] }) };
+}
+
+const demo = await reportOf(DEMO);
+const [examination] = demo.examinations;
+
+afterAll(closeBrowser);
+
+describe('the page', () => {
+  it('is one file without script and without anything from elsewhere', () => {
+    expect(demo.page).not.toMatch(/<script|javascript:|\son\w+=/i);
+    expect(demo.page).not.toMatch(/(?:src|href)="(?!#|data:)/);
+    expect(demo.page).not.toMatch(/url\((?!data:)/);
+  });
+
+  it('is the same each time', async () => {
+    expect((await reportOf(DEMO)).page).toBe(demo.page);
+  });
+
+  it('escapes what a file is called', async () => {
+    const { page } = await reportOf(DEMO, '<b>&"x".musicxml');
+    expect(page).toContain('<title>Stopped notes in &lt;b&gt;&amp;&quot;x&quot;.musicxml</title>');
+    expect(page).not.toContain('<b>');
+  });
+
+  it('stays below 5 MB for a part of 2,000 notes', async () => {
+    const { page, examinations } = await reportOf(generatePart(2000));
+    expect(examinations[0]!.notes).toHaveLength(2000);
+    expect(examinations[0]!.findings.length).toBeGreaterThan(50);
+    expect(Buffer.byteLength(page)).toBeLessThan(5_000_000);
+  });
+
+  it('says of a part without stopped notes just that', async () => {
+    const { page } = await reportOf(DEMO.replace(/<stopped\/>/g, '').replace(/gestopft/g, 'dolce'));
+    expect(page).toContain('Nothing is stopped in this part.');
+  });
+});
+
+describeInBrowser('the report', () => {
+  const { findings } = resultOf(demo.examinations);
+
+  it('has every finding beside its bar, in words, with its remedy, tied to its note both ways', async () => {
+    await withPage(demo.page, {}, async ({ page, complaints }) => {
+      expect(await page.locator('.remark').count()).toBe(findings.length);
+      expect(findings.length).toBeGreaterThan(5);
+      for (const [i, finding] of findings.entries()) {
+        const remark = page.locator(`#remark-${i + 1}`);
+        const text = (await remark.textContent())!.replace(/\s+/g, ' ');
+        expect(text).toContain(`Bar ${finding.measure}, beat`);
+        expect(text).toContain(finding.message);
+        expect(text).toContain(finding.remedy);
+        expect(text).toContain({ impossible: '×', risky: '≈', advice: 'for the page' }[finding.severity]);
+        const { note } = examination!.notes[examination!.findings[i]!.noteIndex]!;
+        const places = await page.evaluate(
+          ([number, bar, head]) => {
+            const box = (selector: string) =>
+              document.querySelector(selector)!.getBoundingClientRect().toJSON();
+            const system = document.querySelector(`#remark-${number}`)!.closest('.system')!;
+            return {
+              isTogether:
+                system.contains(document.querySelector(`#ring-${number}`)) &&
+                system.contains(document.querySelector(`#${bar}`)),
+              ring: box(`#ring-${number} circle`),
+              line: box(`#ring-${number} line`),
+              head: box(`#${head} use`),
+              bar: box(`#${bar}`),
+              remark: box(`#remark-${number}`),
+              music: system.querySelector('.paper')!.getBoundingClientRect().toJSON(),
+              links: [
+                document.querySelector(`#remark-${number} a`)!.getAttribute('href'),
+                document.querySelector(`#ring-${number}`)!.getAttribute('href'),
+              ],
+            };
+          },
+          [String(i + 1), `bh-0-bar-${note.measureIndex}`, `bh-0-note-${note.index}`] as const,
+        );
+        expect(places.isTogether).toBe(true);
+        expect(places.links).toEqual([`#ring-${i + 1}`, `#remark-${i + 1}`]);
+        // The line runs from the note's head to the ring below it.
+        expect(places.line.left).toBeLessThan(places.head.right + 2);
+        expect(places.line.right).toBeGreaterThan(places.head.left - 2);
+        expect(places.ring.top).toBeGreaterThan(places.head.bottom);
+        expect(places.head.left).toBeGreaterThanOrEqual(places.bar.left - 1);
+        expect(places.head.right).toBeLessThanOrEqual(places.bar.right + 1);
+        // Beside, on a wide window.
+        expect(places.remark.left).toBeGreaterThan(places.music.right);
+      }
+      expect(complaints).toEqual([]);
+    });
+  });
+
+  it('has the fingering of every stopped note in its table', async () => {
+    await withPage(demo.page, {}, async ({ page }) => {
+      const rows = await page.locator('tbody tr').allInnerTexts();
+      for (const { note, reading, fingering, namedFrom } of examination!.notes) {
+        if (!isHandState(reading.state)) continue;
+        const own = rows.filter((row) => row.startsWith(`${printPitch(note.written)}\t`));
+        expect(own.length).toBeGreaterThan(0);
+        if (fingering) expect(own.some((row) => row.includes(` ${fingering.printed}`))).toBe(true);
+        expect(namedFrom).toBeDefined();
+      }
+    });
+  });
+
+  /**
+   * Common practice, and C. Smalley, "Starting Stopping": on the open F horn G4 closes down to F4. The music wants it to
+   * go up to C5.
+   */
+  it('draws the glissando that goes up: wanted above, played below', async () => {
+    await withPage(demo.page, {}, async ({ page }) => {
+      const picture = page.locator('svg.path');
+      expect(await picture.count()).toBe(1);
+      const name = await picture.locator('title').textContent();
+      expect(name).toBe(
+        'The music leads from G4 open to C5 stopped. The hand, closing, takes G4 to F4 on 0.',
+      );
+      const heights = await picture.evaluate((svg) => {
+        const middle = (element: Element) => {
+          const { top, bottom } = element.getBoundingClientRect();
+          return (top + bottom) / 2;
+        };
+        const [reached, start] = [...svg.querySelectorAll('circle')].map(middle);
+        return { wanted: middle(svg.querySelector('g.no')!), start: start!, reached: reached! };
+      });
+      expect(heights.wanted).toBeLessThan(heights.start);
+      expect(heights.reached).toBeGreaterThan(heights.start);
+      // To scale: five semitones up, two down.
+      const ratio = (heights.start - heights.wanted) / (heights.reached - heights.start);
+      expect(ratio).toBeCloseTo(5 / 2, 1);
+    });
+  });
+
+  it.each([
+    { colorScheme: 'light', width: 1280 },
+    { colorScheme: 'dark', width: 1280 },
+    { colorScheme: 'light', width: 390 },
+    { colorScheme: 'dark', width: 390 },
+  ] as const)('is legible: $colorScheme, $width pixels wide', async ({ colorScheme, width }) => {
+    await withPage(
+      demo.page,
+      { colorScheme, viewport: { width, height: 900 } },
+      async ({ page, complaints }) => {
+        expect(await faintTexts(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        const paper = await page
+          .locator('.paper')
+          .first()
+          .evaluate((element) => {
+            const { backgroundColor, color } = getComputedStyle(element);
+            return [backgroundColor, color].map((text) =>
+              text
+                .match(/[\d.]+/g)!
+                .map(Number)
+                .slice(0, 3),
+            );
+          });
+        // The music is dark on light in both, so that the verdicts keep their published colours.
+        expect(Math.min(...paper[0]!)).toBeGreaterThan(220);
+        expect(Math.max(...paper[1]!)).toBeLessThan(40);
+        expect(complaints).toEqual([]);
+      },
+    );
+  });
+
+  it('tells verdicts by colour of the note and by sign', async () => {
+    await withPage(demo.page, {}, async ({ page }) => {
+      const music = (await page.locator('svg.music').allTextContents()).join(' ');
+      expect(music).toContain('×');
+      expect(music).toContain('≈');
+      const impossible = examination!.notes.find(({ verdict }) => verdict === 'impossible')!;
+      const fill = await page
+        .locator(`#bh-0-note-${impossible.note.index}`)
+        .evaluate((note) => getComputedStyle(note).fill);
+      // M. Okabe and K. Ito, Color Universal Design: vermillion, 213 94 0.
+      expect(fill).toBe('rgb(213, 94, 0)');
+    });
+  });
+
+  it('is no stumbling block for a screen reader', async () => {
+    await withPage(demo.page, {}, async ({ page }) => {
+      expect(await stumblingBlocks(page)).toEqual([]);
+      expect(await page.getByRole('navigation').count()).toBe(1);
+      expect(await page.getByRole('link', { name: /^\d+\. Bar 19: closes upward$/ }).count()).toBe(1);
+      expect(await page.getByRole('img', { name: /^The music leads from G4 open/ }).count()).toBe(1);
+    });
+  });
+
+  it('can be walked through by keyboard, without script', async () => {
+    await withPage(demo.page, { javaScriptEnabled: false }, async ({ page }) => {
+      await page.keyboard.press('Tab');
+      const skip = page.locator('.skip');
+      expect(await skip.evaluate((link) => link === document.activeElement)).toBe(true);
+      expect((await skip.boundingBox())!.x).toBeGreaterThanOrEqual(0);
+      await page.keyboard.press('Enter');
+      const ring = page.locator('#ring-4');
+      for (let i = 0; i < 40; i++) {
+        await page.keyboard.press('Tab');
+        if (await ring.evaluate((link) => link === document.activeElement)) break;
+      }
+      expect(await ring.evaluate((link) => link === document.activeElement)).toBe(true);
+      await page.keyboard.press('Enter');
+      expect(new URL(page.url()).hash).toBe('#remark-4');
+      expect(await page.locator('#remark-4').evaluate((remark) => remark.matches(':target'))).toBe(true);
+      // On from there: the remark's own link leads back to the ring.
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Enter');
+      expect(new URL(page.url()).hash).toBe('#ring-4');
+    });
+  });
+
+  it('prints on A4 sheets, without links for the screen', async () => {
+    await withPage(demo.page, { colorScheme: 'dark' }, async ({ page }) => {
+      const paper = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1');
+      const sheets = paper.match(/\/MediaBox\s*\[[^\]]*\]/g)!;
+      expect(sheets.length).toBeGreaterThanOrEqual(2);
+      expect(sheets.length).toBeLessThanOrEqual(4);
+      // ISO 216: A4 is 210 by 297 mm, 595.3 by 841.9 points.
+      for (const sheet of sheets) {
+        const [, , width, height] = sheet.match(/[\d.]+/g)!.map(Number);
+        expect(Math.abs(width! - 595.3)).toBeLessThan(1);
+        expect(Math.abs(height! - 841.9)).toBeLessThan(1);
+      }
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('nav').isVisible()).toBe(false);
+      expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
+        'rgb(255, 255, 255)',
+      );
+      expect(await faintTexts(page)).toEqual([]);
+    });
+  });
+});
+
+describeWithCorpus('parts out of real scores', (files) => {
+  let drawn = 0;
+  beforeAll(() => {
+    drawn = 0;
+  });
+
+  const small = files.filter(({ name, bytes }) => /^horn\//.test(name) && bytes.length < 300_000);
+
+  it.each(small.map((file) => [file.name, file] as const))('%s', async (_, file) => {
+    const score = readScore(withStoppedSigns(corpusText(file)));
+    const horns = score.horns.filter(({ passage }) =>
+      passage.notes.some(({ transposition }) => transposition),
+    );
+    if (horns.length === 0) return;
+    // The first horn alone keeps the time of this test short.
+    const one = { ...score, horns: horns.slice(0, 1) };
+    const examinations = one.horns.map(({ passage }) => examine(passage));
+    const page = await reportPage({ name: file.name, score: one, examinations, remarks: [] });
+    const { notes, findings } = examinations[0]!;
+    const used = notes.filter(({ reading }) => isHandState(reading.state));
+    if (used.length === 0) return;
+    for (const measureIndex of new Set(used.map(({ note }) => note.measureIndex)))
+      expect(page).toContain(`id="bh-0-bar-${measureIndex}"`);
+    for (const { noteIndex } of findings) expect(page).toContain(`id="bh-0-note-${noteIndex}"`);
+    expect(page.match(/class="remark /g) ?? []).toHaveLength(findings.length);
+    drawn += 1;
+  });
+
+  it('were drawn at all', () => {
+    expect(drawn).toBeGreaterThan(10);
+  });
+});
