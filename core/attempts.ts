@@ -53,7 +53,7 @@ function handClosed(
   const degree = closingDegree(closed, wantedCents);
   // Between open and full the hand finds the pitch itself; at either end it rests where the horn puts it.
   const playedCents = Math.min(closed.naturalCents, Math.max(closed.stoppedCents, wantedCents));
-  const reasons: FingeringReason[] = closed.limit ? [closed.limit] : [];
+  const reasons: FingeringReason[] = closed.limit && !isSteady(closed.limit, degree) ? [closed.limit] : [];
   if (degree < from || degree > to) reasons.push('unusual-degree');
   const fingered = player.horn.natural ? 0 : semitonesFrom(closed.naturalCents, wantedCents);
   return describe(
@@ -66,6 +66,14 @@ function handClosed(
     closingBand(degree),
     reasons,
   );
+}
+
+/**
+ * A tone that would slip up under a full stop still comes down a little when the hand closes little.
+ * @source widor (B3 half closed, beside A♭3 to B♭3 further); berlioz (A3 and B♭3 to be avoided, not B3)
+ */
+function isSteady(limit: FingeringReason, degree: number): boolean {
+  return limit === 'wants-to-rise' && closingBand(degree) === '¼';
 }
 
 /** On a natural horn the hand closes as far as the note needs, whatever the part calls it. */

@@ -3,7 +3,7 @@
 import type { ExaminedNote } from './examinedNote.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from './fingering.ts';
 import { movesHand } from './handMotion.ts';
-import { type HandReading, isHandState, readHandStates } from './handStates.ts';
+import { closedness, type HandReading, isHandState, readHandStates } from './handStates.ts';
 import { type Line, linesOf } from './lines.ts';
 import { playerAt, unmarkedHandState } from './naturalHorn.ts';
 import type { Passage, PassageNote } from './passage.ts';
@@ -53,8 +53,12 @@ export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS)
   return { passage, settings, notes: withVerdicts(notes, findings), findings };
 }
 
+/** What a natural horn's hand does of itself, note by note, is its way of playing and no change that the part asks for. */
 function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolean {
-  return movesHand(notes[from]!.reading.state, notes[to]!.reading.state);
+  const a = notes[from]!.reading;
+  const b = notes[to]!.reading;
+  const closer = closedness(a.state) > closedness(b.state) ? a : b;
+  return movesHand(a.state, b.state) && closer.from !== 'nothing';
 }
 
 /** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */

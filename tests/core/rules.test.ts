@@ -121,6 +121,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: '(E4 C#4+)', at: [] },
     { part: '(E4+ F4+ G4+)', at: [] },
     { part: '(E4 D4) E4+', at: [] },
+    { part: '(C5 B4 G4 F#4 E4)', at: [], horn: 'natural-f' },
     { part: '(C4 E4 G4+ A4+)', at: [2], names: ['E4 and G4', 'jumps', 'Tongue'] },
     { part: '(C4 E4+ G4 A4)', at: [1, 2] },
     { part: 'E4_ E4+', at: [1] },
@@ -134,6 +135,9 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'E4/0.25+ F4', at: [1], names: ['come out', '♩ = 120', 'states no tempo'] },
     { part: '@60 E4/0.5 F4/0.5+ @240 E4/0.5 F4+ r/1 g:D5 C5+', at: [3, 5] },
     { part: '@120 E4/0.5 F4/0.5+ E4/0.5', at: [1, 2], settings: { handSeconds: 0.3 } },
+    // On a natural horn the hand's own work is no change; what the part asks for is.
+    { part: '@120 C5/0.25 B4/0.25 C5/0.25 A4/0.25', at: [], horn: 'natural-f' },
+    { part: '@120 E5/0.25 C#5/0.25+', at: [1], horn: 'natural-f' },
     // The mute stays in: no hand moves.
     { part: '@240 "con_sord." E4/0.25 F4/0.25', at: [] },
   ],

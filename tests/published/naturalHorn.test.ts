@@ -104,6 +104,13 @@ describe('Berlioz 1844, Le cor (18 rows, all agree)', () => {
   test.each(BERLIOZ_LESS_GOOD)('%s, less good: out of tune', (written) => {
     expect(unmarked(written).fingering!.reasons).toContain('off-pitch');
   });
+  test('A3 and B♭3, to be avoided, are a risk; B3, which he does not name among them, is none', () => {
+    expect(['A3', 'Bb3', 'B3'].map((written) => unmarked(written).verdict)).toEqual([
+      'risky',
+      'risky',
+      'sure',
+    ]);
+  });
   test('the open 11th is a bit low, the open 13th a bit high', () => {
     expect(unmarked('F#5').fingering!.deviationCents).toBeLessThan(-25);
     const open13th = on('natural-f', part('Ab5o'))[0]!.fingering!;
