@@ -22,8 +22,8 @@ export const slurLeaps: Rule = {
         severity: 'risky',
         noteIndex: toIndex,
         brief: 'slur breaks',
-        message: `${printPitch(from.note.written)} and ${printPitch(to.note.written)} are slurred across a change of the hand, and no one fingering holds both: the tone jumps.`,
-        remedy: 'Tongue the second note, break the slur there, or keep both notes on one side of the change.',
+        message: `${printPitch(from.note.written)} and ${printPitch(to.note.written)} are ${joined === 'tie' ? 'tied' : 'slurred'} across a change of the hand, and no one fingering holds both: the tone jumps.`,
+        remedy: `Tongue the second note, break the ${joined === 'tie' ? 'tie' : 'slur'} there, or keep both notes on one side of the change.`,
       });
     }
     return found;

@@ -124,7 +124,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: '(C5 B4 G4 F#4 E4)', at: [], horn: 'natural-f' },
     { part: '(C4 E4 G4+ A4+)', at: [2], names: ['E4 and G4', 'jumps', 'Tongue'] },
     { part: '(C4 E4+ G4 A4)', at: [1, 2] },
-    { part: 'E4_ E4+', at: [1] },
+    { part: 'E4_ E4+', at: [1], names: ['tied', 'break the tie'] },
     { part: '[(E4 C4] [G4+) F4+]', at: [2, 3] },
   ],
   'hand-too-quick': [
