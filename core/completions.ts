@@ -29,12 +29,10 @@ export function completionsFor({ passage, notes }: Examination): readonly Comple
   const forgotten = new Set<number>();
   const cancelled = new Set<string>();
   for (const line of linesOf(passage)) {
-    for (const { word, entryIndex } of forgottenWordsIn(line, notes)) {
+    for (const { word, affected } of forgottenWordsIn(line, notes)) {
+      const entryIndex = affected[0]!;
       const { staff, onsetQuarters } = notes[entryIndex]!.note;
-      for (const index of line) {
-        const here = notes[index]!.reading.word;
-        if (index >= entryIndex && here && here.wordIndex === word.wordIndex) forgotten.add(index);
-      }
+      for (const index of affected) forgotten.add(index);
       // Two players under one word need it cancelled once.
       const place = `${staff} ${onsetQuarters}`;
       if (cancelled.has(place)) continue;

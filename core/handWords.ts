@@ -9,9 +9,16 @@ import {
 } from './data/words.ts';
 import type { HandSign } from './passage.ts';
 
+/** One thing that a text says. */
+export interface TextEffect {
+  readonly effect: WordEffect;
+  /** `null` for a word that several languages share. */
+  readonly language: WordLanguage | null;
+}
+
 /** What one text says, in the order of the text. */
 export interface HandText {
-  readonly effects: readonly { readonly effect: WordEffect; readonly language: WordLanguage | null }[];
+  readonly effects: readonly TextEffect[];
   /** True when it speaks of echo, even beside a word for stopping, which then rules. */
   readonly namesEcho: boolean;
   /** A text that is nothing but + or o is a sign that an engraver typed: it rules the notes it stands over. */
@@ -43,7 +50,7 @@ function read(text: string): HandText {
   const sign = TYPED_SIGNS[text.trim()] ?? null;
   if (sign) return { effects: [], namesEcho: false, sign, player: null };
   const { players, rest } = takePlayers(plainLetters(text));
-  const effects: { effect: WordEffect; language: WordLanguage | null }[] = [];
+  const effects: TextEffect[] = [];
   let onlyAboutPlaying = true;
   for (const clause of clausesOf(rest)) {
     const { found, isOnlyAboutPlaying } = readClause(clause);
@@ -52,13 +59,24 @@ function read(text: string): HandText {
     for (const { word } of hasAlternative(clause) ? meant.slice(0, 1) : meant)
       effects.push({ effect: word.effect, language: word.language });
   }
-  const isStopped = effects.some(({ effect }) => effect === 'stopped' || effect === 'half-stopped');
   return {
-    effects: isStopped ? effects.filter(({ effect }) => effect !== 'echo') : effects,
+    effects: together(effects),
     namesEcho: effects.some(({ effect }) => effect === 'echo'),
     sign: null,
     player: players.length === 1 ? players[0]! : null,
   };
+}
+
+/** What words mean that stand in one text: echo beside stopped only says how it sounds; stopped with a mute is a stopping mute. */
+function together(effects: readonly TextEffect[]): readonly TextEffect[] {
+  const says = (wanted: WordEffect): boolean => effects.some(({ effect }) => effect === wanted);
+  if (says('stopped') && says('straight-mute'))
+    return effects
+      .filter(({ effect }) => effect !== 'straight-mute')
+      .map((said) => (said.effect === 'stopped' ? { ...said, effect: 'stopping-mute' } : said));
+  return says('stopped') || says('half-stopped')
+    ? effects.filter(({ effect }) => effect !== 'echo')
+    : effects;
 }
 
 /** The words of a clause about hand and mute, in their order, and whether it holds anything else. */

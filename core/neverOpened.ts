@@ -6,11 +6,9 @@ import type { Line } from './lines.ts';
 /** A word that goes on holding where it was hardly meant to. */
 export interface ForgottenWord {
   readonly word: WordInForce;
-  /** The note at which the player comes in afresh, still under the word. */
-  readonly entryIndex: number;
-  /** How many of the player's notes from there on hang on the word alone. */
-  readonly affectedNotes: number;
-  /** True when its signs have ended there, so that the notes are read open. */
+  /** The player's notes that hang on the word alone: from a fresh entry on, or from where its signs have ended. At least one. */
+  readonly affected: readonly number[];
+  /** True when its signs have ended, so that the notes are read open. */
   readonly isLapsed: boolean;
 }
 
@@ -24,7 +22,8 @@ function wordAt({ reading }: ExaminedNote): WordInForce | null {
 
 /**
  * Words that hold to the end of a player's line, or until they are printed again, although the player has come in
- * afresh after a long rest. A word that holds to the end without such a rest is taken as meant.
+ * afresh after a long rest; and words that lapsed with their signs. A word that holds to the end without such a rest is
+ * taken as meant.
  */
 export function forgottenWordsIn(line: Line, notes: readonly ExaminedNote[]): readonly ForgottenWord[] {
   const found: ForgottenWord[] = [];
@@ -39,13 +38,7 @@ export function forgottenWordsIn(line: Line, notes: readonly ExaminedNote[]): re
       );
       const forgotten = isCancelled(word, line, end, notes) ? [] : underWordAfterRest(stretch, notes);
       const affected = lapsed.length > 0 ? lapsed : forgotten;
-      if (affected.length > 0)
-        found.push({
-          word,
-          entryIndex: affected[0]!,
-          affectedNotes: affected.length,
-          isLapsed: lapsed.length > 0,
-        });
+      if (affected.length > 0) found.push({ word, affected, isLapsed: lapsed.length > 0 });
     }
     at = end;
   }

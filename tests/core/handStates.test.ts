@@ -81,6 +81,8 @@ const TEXTS: readonly (readonly [text: string, says: string])[] = [
   ['ohne Stopfdämpfer', 'mute-out'],
   ['sourdine bouchée', 'stopping-mute'],
   ['senza sord., chiuso', 'mute-out, stopped'],
+  ['gestopft mit Dämpfer', 'stopping-mute'],
+  ['con sord. (chiuso)', 'stopping-mute'],
   ['stopped or muted', 'stopped'],
   ['con sord. oder gestopft', 'straight-mute'],
   // One player of several.
