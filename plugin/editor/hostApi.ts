@@ -34,6 +34,7 @@ export interface HostText extends HostElement {
   fontSize: number;
   fontStyle: number;
   placement: number;
+  clone?(): HostText;
   /** Of a tempo: quarters a second. */
   readonly tempo?: number;
 }

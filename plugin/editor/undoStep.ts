@@ -1,7 +1,7 @@
 /** Changing the score so that one undo takes everything back, and a failure leaves nothing behind. */
 import { type Host, type HostScore, isAtLeast } from './hostApi.ts';
 
-/** Counts what was changed, so that a failed step that changed nothing takes nothing back. */
+/** Counts what has been changed, each change once it is made, so that a failed step that changed nothing takes nothing back. */
 export interface UndoStep {
   changes: number;
 }

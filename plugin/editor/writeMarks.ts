@@ -25,6 +25,7 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
     if (track) track.push(plan);
     else byTrack.set(plan.place.track, [plan]);
   }
+  const pen = new MarkPen(host, step);
   byTrack.forEach((track, number) => {
     const cursor = score.newCursor();
     cursor.track = number;
@@ -33,13 +34,14 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
       while (cursor.segment && cursor.tick < plan.place.tick) cursor.next();
       if (!cursor.segment || cursor.tick !== plan.place.tick)
         throw new Error(`tick ${plan.place.tick} was not found`);
-      carryOutPlace(host, cursor, plan, step);
+      carryOutPlace(host, pen, cursor, plan, step);
     }
   });
 }
 
 function carryOutPlace(
   host: Host,
+  pen: MarkPen,
   cursor: HostCursor,
   { place, texts, colours }: PlannedPlace,
   step: UndoStep,
@@ -47,8 +49,8 @@ function carryOutPlace(
   const { marks } = place;
   texts.forEach((text, i) => {
     const kept = marks[i];
-    if (kept) rewrite(host, kept.element, text, place.track, step);
-    else write(host, cursor, text, place.track, step);
+    if (kept) pen.rewrite(kept.element, text, place.track);
+    else pen.write(cursor, text, place.track);
   });
   for (const { element } of marks.slice(texts.length)) remove(host, element, step);
   const notes = notesAt(place);
@@ -57,33 +59,68 @@ function carryOutPlace(
   });
 }
 
-function write(host: Host, cursor: HostCursor, text: string, track: number, step: UndoStep): void {
-  const element = host.root.newElement(host.root.Element.STAFF_TEXT);
-  element.text = escapedText(text);
-  step.changes += 1;
-  cursor.add(element);
-  style(host, element, track);
-}
+/** Writes texts that look as marks look, in the score and in the part scores that the host keeps in step with it. */
+class MarkPen {
+  private readonly host: Host;
+  private readonly step: UndoStep;
+  private pattern: HostText | null = null;
 
-function rewrite(host: Host, element: HostText, text: string, track: number, step: UndoStep): void {
-  step.changes += 1;
-  if (plainText(element.text) !== text) element.text = escapedText(text);
-  style(host, element, track);
-}
+  constructor(host: Host, step: UndoStep) {
+    this.host = host;
+    this.step = step;
+  }
 
-/** A mark that came in with a file has the size of any other text. */
-function style({ root }: Host, element: HostText, track: number): void {
-  const placement = (isBelow(track) ? root.Placement.BELOW : root.Placement.ABOVE) as number;
-  if (element.fontSize !== MARK_SIZE) element.fontSize = MARK_SIZE;
-  if (element.fontStyle !== UPRIGHT) element.fontStyle = UPRIGHT;
-  if (element.placement !== placement) element.placement = placement;
+  write(cursor: HostCursor, text: string, track: number): void {
+    this.pattern ??= this.patternAt(cursor);
+    const element = this.pattern?.clone ? this.pattern.clone() : this.blank();
+    element.text = escapedText(text);
+    cursor.add(element);
+    this.step.changes += 1;
+    this.style(element, track);
+  }
+
+  /** A mark that came in with a file has the size and place of any other text. */
+  rewrite(element: HostText, text: string, track: number): void {
+    if (plainText(element.text) !== text) element.text = escapedText(text);
+    this.step.changes += 1;
+    this.style(element, track);
+  }
+
+  private style(element: HostText, track: number): void {
+    const { ABOVE, BELOW } = this.host.root.Placement;
+    const placement = (isBelow(track) ? BELOW : ABOVE) as number;
+    if (element.fontSize !== MARK_SIZE) element.fontSize = MARK_SIZE;
+    if (element.fontStyle !== UPRIGHT) element.fontStyle = UPRIGHT;
+    if (element.placement !== placement) element.placement = placement;
+  }
+
+  /**
+   * A size set on a text in the score does not reach its copies in part scores, and one set before it is added is lost.
+   * A clone of a text that had its size in the score keeps it, and so do the copies of the clone.
+   */
+  private patternAt(cursor: HostCursor): HostText | null {
+    const { root } = this.host;
+    const first = this.blank();
+    if (typeof first.clone !== 'function' || typeof root.removeElement !== 'function') return null;
+    first.text = 'o';
+    cursor.add(first);
+    this.step.changes += 1;
+    this.style(first, 0);
+    const pattern = first.clone();
+    root.removeElement(first);
+    return pattern;
+  }
+
+  private blank(): HostText {
+    return this.host.root.newElement(this.host.root.Element.STAFF_TEXT);
+  }
 }
 
 function remove({ root }: Host, element: HostText, step: UndoStep): void {
-  step.changes += 1;
   if (typeof root.removeElement === 'function') root.removeElement(element);
   // An empty text prints and exports nothing.
   else element.text = '';
+  step.changes += 1;
 }
 
 function paint({ engine }: Host, note: HostNote, colour: string, step: UndoStep): void {
@@ -94,7 +131,7 @@ function paint({ engine }: Host, note: HostNote, colour: string, step: UndoStep)
     if (part !== note && !engine.colorEqual(part.color, BLACK) && !engine.colorEqual(part.color, before))
       continue;
     if (engine.colorEqual(part.color, colour)) continue;
-    step.changes += 1;
     part.color = colour;
+    step.changes += 1;
   }
 }

@@ -1,5 +1,6 @@
 /** Both doors agree: the editor's findings and fingerings are those of the file door on the same music. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
+import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { examine } from '../../core/examine.ts';
@@ -7,7 +8,7 @@ import { type Result, resultOf } from '../../core/result.ts';
 import { readScore } from '../../plugin/musicxml/readScore.ts';
 import { FIXTURES } from './rig/fixtures.ts';
 import { HOST, type HostRun, inHost, skipLoudly, tidy } from './rig/host.ts';
-import { hornScore, scoreOf, stopped } from './rig/music.ts';
+import { hornScore, rest, scoreOf, stopped } from './rig/music.ts';
 
 const runs: HostRun[] = [];
 afterAll(() => tidy(...runs));
@@ -31,6 +32,33 @@ describe.skipIf(!HOST)('both doors agree', () => {
     expect(result.parts.some(({ notes }) => notes.length > 0)).toBe(true);
     expect(result).toEqual(fromFile(score));
     expect(result).toEqual(fromFile(exported));
+  });
+
+  it('on a pickup, repeats and rests drawn as one', async () => {
+    const bars = [[stopped('G4')], [stopped('C5', 4)], [rest(4)], [rest(4)], [rest(4)], [stopped('Eb4', 4)]];
+    const score = hornScore(bars)
+      .replace(/<measure number="(\d)">/g, (_, number) =>
+        number === '1' ? '<measure number="0" implicit="yes">' : `<measure number="${Number(number) - 1}">`,
+      )
+      .replace(
+        '<measure number="1">',
+        '<measure number="1"><barline location="left"><repeat direction="forward"/></barline>',
+      )
+      .replace(
+        /<\/measure><\/part>/,
+        '<barline location="right"><repeat direction="backward"/></barline></measure></part>',
+      );
+    const { result } = await fromHost(score);
+    expect(result).toEqual(fromFile(score));
+    const first = await inHost(score, [{ do: 'save', as: 'plain.mscx' }]);
+    runs.push(first);
+    const asOne = (await first.text('plain.mscx')).replace(
+      '<Style>',
+      '<Style><createMultiMeasureRests>1</createMultiMeasureRests>',
+    );
+    await writeFile(first.path('one.mscx'), asOne);
+    expect((await fromHost(first.path('one.mscx'))).result).toEqual(result);
+    expect(result.parts[0]!.notes.map(({ measure }) => measure)).toEqual(['0', '1', '5']);
   });
 
   it.each([

@@ -1,5 +1,6 @@
 /** The plugin in the real editor, without a screen: what it writes, takes back, keeps and leaves alone. */
 import { writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
 import { differingPixels, HOST, type HostRun, inHost, pictureOf, type Step, tidy } from './rig/host.ts';
@@ -200,13 +201,28 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate', failAfter: 2 },
       { do: 'save', as: 'after.mscx' },
-      { do: 'annotate', failAfter: -1 },
+      { do: 'annotate', failAfter: 0 },
       { do: 'save', as: 'at-once.mscx' },
     ]);
-    expect(run.results[2]).toBe('Nothing was changed: no more elements.');
+    expect(run.results[2]).toBe('Nothing was changed: no more texts.');
     expect(music(await run.text('after.mscx'))).toBe(music(await run.text('before.mscx')));
-    expect(run.results[4]).toBe('Nothing was changed: no more elements.');
+    expect(run.results[4]).toBe('Nothing was changed: no more texts.');
     expect(music(await run.text('at-once.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
+  it('looks alike in the score and in the part that the editor keeps in step with it', async () => {
+    // A flute and a horn, with a part score of each, as the editor itself made and saved them.
+    const run = await host(fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url)), [
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+    ]);
+    const annotated = await run.text('annotated.mscx');
+    expect(marksIn(annotated)).toEqual(['o C♯\nB 2', 'o F\nD 1', 'o C♯\nB 2', 'o F\nD 1']);
+    expect(annotated.match(/<size>8<\/size>/g)).toHaveLength(4);
+    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
   });
 
   it('keeps the choice with the score', async () => {

@@ -13,23 +13,33 @@ MuseScore {
     FileIO { id: own; source: Qt.resolvedUrl("steps.json").toString().replace("file://", "") }
     property var failing: null
 
-    // The plugin's host with one fault built in: the n-th element cannot be made.
+    // The plugin's host with one fault built in: the n-th text cannot be added.
     function hostFor(step) {
-        if (!step.failAfter)
+        if (step.failAfter === undefined)
             return Script.Bellhand.hostOf(root, file, Qt)
         var left = step.failAfter
-        var faulty = {
-            mscoreVersion: root.mscoreVersion, Element: root.Element, Placement: root.Placement, NoteType: root.NoteType,
-            newElement: function (type) {
-                if (--left < 0) throw new Error("no more elements")
-                return root.newElement(type)
-            },
-            removeElement: function (element) { root.removeElement(element) },
-            writeScore: function (score, path, extension) { return root.writeScore(score, path, extension) },
-            cmd: function (name) { root.cmd(name) }
+        function faulty(object, name, replacement) {
+            return new Proxy({}, {
+                get: function (_, key) {
+                    if (key === name) return replacement
+                    var value = object[key]
+                    return typeof value === "function" ? function (a, b, c) { return object[key](a, b, c) } : value
+                },
+                set: function (_, key, value) { object[key] = value; return true }
+            })
         }
-        Object.defineProperty(faulty, "curScore", { get: function () { return root.curScore } })
-        return Script.Bellhand.hostOf(faulty, file, Qt)
+        function newCursor() {
+            var cursor = curScore.newCursor()
+            return faulty(cursor, "add", function (element) {
+                if (left-- <= 0) throw new Error("no more texts")
+                cursor.add(element)
+            })
+        }
+        var score = faulty(curScore, "newCursor", newCursor)
+        var host = Script.Bellhand.hostOf(root, file, Qt)
+        return { root: faulty(faulty(root, "curScore", score), "writeScore", function (_, path, extension) {
+            return writeScore(curScore, path, extension)
+        }), file: host.file, engine: host.engine }
     }
 
     function nthNote(nth) {

@@ -111,6 +111,7 @@ function text(data) {
         } });
     });
     Object.defineProperty(result, "parent", { get: () => segment(data.tick) });
+    result.clone = () => text(JSON.parse(JSON.stringify(data)));
     return result;
 }
 
