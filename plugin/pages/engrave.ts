@@ -41,9 +41,17 @@ export const PAGE_ID = 'bh-';
 /** Marks are this much smaller than other texts. */
 const MARK_SIZE = '72%';
 
+/** A score that can be read, but not drawn. `message` says so and what to do. */
+export class EngravingError extends Error {
+  constructor() {
+    super('this part cannot be engraved: open it in an editor, export it as MusicXML again, or use check');
+    this.name = 'EngravingError';
+  }
+}
+
 /**
  * Engraves a MusicXML text.
- * @throws {Error} when the engraver cannot read it
+ * @throws {EngravingError} when the engraver cannot read it
  */
 export async function engrave(musicXml: string, look: EngravingLook): Promise<Engraving> {
   const toolkit = await loadToolkit();
@@ -72,9 +80,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     // The same score gives the same page.
     xmlIdSeed: 1,
   });
-  if (!toolkit.loadData(musicXml)) throw new Error('the engraver cannot read this score');
-  if (!toolkit.loadData(prepared(toolkit.getMEI({}))))
-    throw new Error('the engraver cannot read its own score');
+  if (!toolkit.loadData(musicXml)) throw new EngravingError();
+  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError();
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
@@ -142,11 +149,14 @@ let loaded: Promise<Toolkit> | null = null;
 /** The engraver is large, so it is loaded by those who engrave and only once. */
 function loadToolkit(): Promise<Toolkit> {
   loaded ??= (async () => {
-    const [{ default: createModule }, { VerovioToolkit }] = await Promise.all([
+    const [{ default: createModule }, { enableLog, LOG_OFF, VerovioToolkit }] = await Promise.all([
       import('verovio/wasm'),
       import('verovio/esm'),
     ]);
-    return new VerovioToolkit(await createModule());
+    const module = await createModule();
+    // It comments on every oddity of a score; users would take that for ours.
+    enableLog(LOG_OFF, module);
+    return new VerovioToolkit(module);
   })();
   return loaded;
 }

@@ -31,7 +31,7 @@ const SYSTEM_WIDTH = 1750;
 
 /**
  * The text of a report: one page that needs no other file, no network and no script.
- * @throws {Error} when a part cannot be engraved
+ * @throws {EngravingError} when a part cannot be engraved
  */
 export async function reportPage({ name, score, examinations, remarks }: ReportSource): Promise<string> {
   const marked = markedScore(score, examinations);

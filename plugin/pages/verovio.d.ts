@@ -6,6 +6,9 @@ declare module 'verovio/wasm' {
 }
 
 declare module 'verovio/esm' {
+  export const LOG_OFF: number;
+  /** Sets how much the engraver writes to standard error. */
+  export function enableLog(level: number, module: object): void;
   export class VerovioToolkit {
     constructor(module: object);
     setOptions(options: { readonly [name: string]: string | number | boolean }): void;

@@ -1,9 +1,10 @@
 /** `bellhand report FILE`: one page to look at, print and send: the part as a marked proof. */
 import { basename, join, parse } from 'node:path';
 import { Command } from 'commander';
+import { EngravingError } from '../../pages/engrave.ts';
 import { reportPage } from '../../pages/reportPage.ts';
 import { examineText } from '../examinedScore.ts';
-import { EXIT } from '../failure.ts';
+import { EXIT, Failure } from '../failure.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
 import { openScoreAt } from '../scoreAt.ts';
@@ -26,7 +27,10 @@ export function reportCommand(): Command {
 async function writeReport(file: string, options: ReportOptions): Promise<void> {
   const { text } = openScoreAt(file);
   const examined = examineText(text, file, readingOf(options));
-  const page = await reportPage({ ...examined, name: file === STANDARD ? 'this part' : basename(file) });
+  const name = file === STANDARD ? 'this part' : basename(file);
+  const page = await reportPage({ ...examined, name }).catch((fault: unknown) => {
+    throw fault instanceof EngravingError ? new Failure(`${file}: ${fault.message}`) : fault;
+  });
   const output = options.output ?? defaultOutput(file);
   writeWhole(output, new TextEncoder().encode(page));
   if (output !== STANDARD) process.stdout.write(`${output}: ready to open in a browser\n`);
