@@ -1,0 +1,104 @@
+/**
+ * Makes the pictures that README shows, out of the demo part and a composed étude, in a real browser:
+ * `npm run pictures`. Needs chromium.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, statSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { chromium, type Page } from 'playwright-core';
+import { composeEtude } from '../core/etude/compose.ts';
+import { parseKey } from '../core/etude/key.ts';
+import { examine } from '../core/examine.ts';
+import { DEFAULT_SETTINGS } from '../core/settings.ts';
+import { documentText } from '../plugin/etude/documentText.ts';
+import { markedEtudeText } from '../plugin/etude/markedEtude.ts';
+import { readScore } from '../plugin/musicxml/index.ts';
+import { chartPage } from '../plugin/pages/chartPage.ts';
+import { engrave } from '../plugin/pages/engrave.ts';
+import { Html, html } from '../plugin/pages/html.ts';
+import { pageText } from '../plugin/pages/page.ts';
+import { reportPage } from '../plugin/pages/reportPage.ts';
+
+const FOLDER = fileURLToPath(new URL('pictures/', import.meta.url));
+const DEMO = new URL('../plugin/batch/demo/low-water.musicxml', import.meta.url);
+
+/** A picture's file stays below this, in bytes. */
+const MOST_BYTES = 150_000;
+
+const program = ['chromium', 'chromium-browser', 'google-chrome']
+  .map((name) => spawnSync('which', [name], { encoding: 'utf8' }).stdout.trim())
+  .find((path) => path !== '');
+if (!program) {
+  console.error('pictures: there is no chromium: apt-get install chromium');
+  process.exit(2);
+}
+
+mkdirSync(FOLDER, { recursive: true });
+const browser = await chromium.launch({
+  executablePath: program,
+  args: ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
+});
+await take('report.png', await report(), { width: 1120, height: 740 }, async (page) => {
+  // The system with the glissando that goes up.
+  await page.evaluate(
+    "document.querySelector('.path').closest('.system').previousElementSibling.scrollIntoView()",
+  );
+});
+await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 900, height: 640 });
+await take('etude.png', await etude(), { width: 900, height: 725 });
+await browser.close();
+
+async function report(): Promise<string> {
+  const score = readScore(readFileSync(DEMO, 'utf8'));
+  const examinations = score.horns.map(({ passage }) => examine(passage));
+  return reportPage({ name: 'low-water.musicxml', score, examinations, remarks: [] });
+}
+
+/** An étude alone on a page. */
+async function etude(): Promise<string> {
+  const player = DEFAULT_SETTINGS;
+  const result = composeEtude({
+    kind: 'phrase',
+    key: parseKey('F'),
+    level: 2,
+    bars: 16,
+    tempo: null,
+    low: null,
+    high: null,
+    seed: 9,
+    player,
+  });
+  if (!result.ok) throw new Error(result.reason);
+  const { title, trains, advice, subtitle } = result.etude;
+  const engraving = await engrave(markedEtudeText(result.etude, player, documentText), {
+    width: 1900,
+    keepsBreaks: true,
+  });
+  return pageText({
+    title,
+    header: html`<h1>${title}</h1><p>${trains}<br>${advice}<br>${subtitle}</p>`,
+    main: html`${engraving.systems.map(
+      ({ width, height, content }) =>
+        html`<svg class="music" role="img" aria-label="Music" viewBox="0 0 ${width} ${height}">${new Html(content)}</svg>`,
+    )}`,
+    footer: html``,
+    engravings: [engraving],
+    style: 'html { background: #fff; } header { padding-top: 1rem; } header p { margin-bottom: 1rem; }',
+  });
+}
+
+async function take(
+  name: string,
+  text: string,
+  viewport: { width: number; height: number },
+  prepare: (page: Page) => Promise<void> = async () => {},
+): Promise<void> {
+  const page = await browser.newPage({ viewport, colorScheme: 'light' });
+  await page.setContent(text);
+  await prepare(page);
+  await page.screenshot({ path: FOLDER + name });
+  await page.close();
+  const { size } = statSync(FOLDER + name);
+  if (size > MOST_BYTES) throw new Error(`${name} has ${size} bytes, more than ${MOST_BYTES}: show less`);
+  console.log(`${FOLDER}${name}: ${size} bytes`);
+}
