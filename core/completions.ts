@@ -7,7 +7,7 @@ import { type HandReading, isHandState } from './handStates.ts';
 import { readHandText } from './handWords.ts';
 import { linesOf } from './lines.ts';
 import { forgottenWordsIn } from './neverOpened.ts';
-import type { Passage, PassageNote } from './passage.ts';
+import type { Passage, PassageNote, PassageWord } from './passage.ts';
 
 /** Something to add at a note. */
 export interface Completion {
@@ -65,6 +65,19 @@ export function withCompletions(marks: readonly Mark[], completions: readonly Co
     });
   }
   return Array.from(byNote.values()).sort((a, b) => a.noteIndex - b.noteIndex);
+}
+
+/** The passage as it reads once the missing words stand in it. */
+export function completedPassage(passage: Passage, completions: readonly Completion[]): Passage {
+  const added = completions
+    .filter(({ kind }) => kind === 'word')
+    .map(({ noteIndex, text }): PassageWord => {
+      const { measureIndex, measure, beat, onsetQuarters, staff } = passage.notes[noteIndex]!;
+      return { text, measureIndex, measure, beat, onsetQuarters, staff, voice: null };
+    });
+  if (added.length === 0) return passage;
+  const words = [...passage.words, ...added].sort((a, b) => a.onsetQuarters - b.onsetQuarters);
+  return { ...passage, words };
 }
 
 function missingSign({ from, state }: HandReading): string | null {

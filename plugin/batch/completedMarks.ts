@@ -1,7 +1,6 @@
 /** What annotate adds to a part besides fingerings, in the form MusicXML has for it: a real sign, a word of its own. */
 import type { Mark } from '../../core/annotation.ts';
 import { type Completion, withCompletions } from '../../core/completions.ts';
-import type { Passage, PassageWord } from '../../core/passage.ts';
 import type { Addition } from '../musicxml/index.ts';
 import { amount } from './counts.ts';
 
@@ -19,19 +18,6 @@ export function completedMarks(
     else asText.push(completion);
   }
   return { marks: asText.length > 0 ? withCompletions(marks, asText) : marks, additions };
-}
-
-/** The passage as it reads once the missing words stand in it. */
-export function completedPassage(passage: Passage, completions: readonly Completion[]): Passage {
-  const added = completions
-    .filter(({ kind }) => kind === 'word')
-    .map(({ noteIndex, text }): PassageWord => {
-      const { measureIndex, measure, beat, onsetQuarters, staff } = passage.notes[noteIndex]!;
-      return { text, measureIndex, measure, beat, onsetQuarters, staff, voice: null };
-    });
-  if (added.length === 0) return passage;
-  const words = [...passage.words, ...added].sort((a, b) => a.onsetQuarters - b.onsetQuarters);
-  return { ...passage, words };
 }
 
 /** `added 3 signs and 1 word`. */

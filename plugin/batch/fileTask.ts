@@ -1,13 +1,13 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
 import type { Mark } from '../../core/annotation.ts';
-import { completionsFor } from '../../core/completions.ts';
+import { completedPassage, completionsFor } from '../../core/completions.ts';
 import { type Examination, examine } from '../../core/examine.ts';
 import { marksFor, type Show } from '../../core/marks.ts';
 import { resultOf } from '../../core/result.ts';
 import type { ScoreFile } from '../musicxml/files.ts';
 import { clearMarks, markedPieces } from '../musicxml/index.ts';
 import { checkTable } from './checkTable.ts';
-import { completedMarks, completedPassage, completionText } from './completedMarks.ts';
+import { completedMarks, completionText } from './completedMarks.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from './counts.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from './failure.ts';
