@@ -2,10 +2,13 @@
 
 import type { Examination } from '../../core/examine.ts';
 import type { ExaminedNote } from '../../core/examinedNote.ts';
+import type { Fingering } from '../../core/fingering.ts';
 import { closedness } from '../../core/handStates.ts';
 import { type Pitch, pitchCents, printPitch } from '../../core/pitch.ts';
 import { closesTo, opensTo, type Reach } from '../../core/rules/handJoin.ts';
 import type { Finding } from '../../core/rules/rule.ts';
+import { fingeringText } from '../../core/wording.ts';
+import { shareOfFall } from './handPath.ts';
 import { type Html, html } from './html.ts';
 
 /** What a picture shows, in written pitch. */
@@ -48,34 +51,48 @@ const LEFT = 58;
 const RIGHT = 210;
 
 /** The picture, with its content in words for those who do not see it. */
-export function glissandoPicture({ from, wanted, reached, closes }: GlissandoPath, id: string): Html {
+export function glissandoPicture(path: GlissandoPath, id: string): Html {
+  const { from, wanted, reached, closes } = path;
   const cents = [from, wanted, ...(reached ? [reached.written] : [])].map(pitchCents);
-  const [low, high] = [Math.min(...cents), Math.max(...cents)];
-  const yOf = (pitch: Pitch) =>
-    BOTTOM - ((pitchCents(pitch) - low) / Math.max(100, high - low)) * (BOTTOM - TOP);
-  const [startY, wantedY] = [yOf(from), yOf(wanted)];
-  const [startWord, endWord] = closes ? ['open', 'stopped'] : ['stopped', 'open'];
-  const description = [
-    `The music leads from ${printPitch(from)} ${startWord} to ${printPitch(wanted)} ${endWord}.`,
-    reached
-      ? `The hand, ${closes ? 'closing' : 'opening'}, takes ${printPitch(from)} to ${printPitch(reached.written)} on ${reached.fingering.printed}.`
-      : 'The hand reaches no note that has a name.',
-  ].join(' ');
-  const middle = (LEFT + RIGHT) / 2;
-  return html`<svg class="path" role="img" aria-labelledby="${id}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><title id="${id}">${description}</title>
-<g fill="none" stroke="currentColor" stroke-width="1" opacity=".35"><path d="M${LEFT} 8V${HEIGHT - 8}M${RIGHT} 8V${HEIGHT - 8}"/></g>
+  const low = Math.min(...cents);
+  const span = Math.max(100, Math.max(...cents) - low);
+  const yOf = (pitch: Pitch) => BOTTOM - ((pitchCents(pitch) - low) / span) * (BOTTOM - TOP);
+  const startY = yOf(from);
+  const wantedY = yOf(wanted);
+  const reachedY = reached && yOf(reached.written);
+  const [startWord, endWord] = closes ? ['natural', 'stopped'] : ['stopped', 'natural'];
+  return html`<svg class="path" role="img" aria-labelledby="${id}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><title id="${id}">${inWords(path)}</title>
+<path fill="none" stroke="currentColor" opacity=".35" d="M${LEFT} 8V${HEIGHT - 8}M${RIGHT} 8V${HEIGHT - 8}"/>
 <path class="no" fill="none" stroke="currentColor" stroke-width="2.5" stroke-dasharray="6 5" d="M${LEFT} ${startY}L${RIGHT - 4} ${wantedY}"/>
 <g class="no" stroke="currentColor" stroke-width="2.5"><path d="M${RIGHT - 6} ${wantedY - 6}l12 12m0-12l-12 12"/></g>
-${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="M${LEFT} ${startY}C${middle} ${startY} ${middle} ${yOf(reached.written)} ${RIGHT} ${yOf(reached.written)}"/><circle cx="${RIGHT}" cy="${yOf(reached.written)}" r="4.5" fill="currentColor"/>`}
+<text class="no" x="${RIGHT + 12}" y="${apart(wantedY, reachedY) + 4}">${printPitch(wanted)} wanted</text>
+${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="${curve(reached.fingering, closes, startY, reachedY!)}"/><circle cx="${RIGHT}" cy="${reachedY}" r="4.5" fill="currentColor"/><text x="${RIGHT + 12}" y="${reachedY! + 4}">${printPitch(reached.written)} ${endWord}</text>`}
 <circle cx="${LEFT}" cy="${startY}" r="4.5" fill="currentColor"/>
-<text x="${LEFT - 10}" y="${startY + 4}" text-anchor="end">${printPitch(from)}</text><text x="${LEFT - 10}" y="${startY + 18}" text-anchor="end" opacity=".75">${startWord}</text>
-<text class="no" x="${RIGHT + 12}" y="${clear(wantedY, reached && yOf(reached.written)) + 4}">${printPitch(wanted)} wanted</text>
-${reached && html`<text x="${RIGHT + 12}" y="${yOf(reached.written) + 4}">${printPitch(reached.written)} played</text>`}
+<text x="${LEFT - 10}" y="${startY + 4}" text-anchor="end">${printPitch(from)}</text><text x="${LEFT - 10}" y="${startY + 18}" text-anchor="end">${startWord}</text>
 </svg>`;
 }
 
+function inWords({ from, wanted, reached, closes }: GlissandoPath): string {
+  const [start, end] = closes ? ['open', 'stopped'] : ['stopped', 'open'];
+  const hand = reached
+    ? `The hand, ${closes ? 'closing' : 'opening'}, takes ${printPitch(from)} to ${printPitch(reached.written)} (${fingeringText(reached.fingering)}).`
+    : 'The hand reaches no note that has a name.';
+  return `The music leads from ${printPitch(from)} ${start} to ${printPitch(wanted)} ${end}. ${hand}`;
+}
+
+/** The hand's way from left to right. Opening runs along the way of closing backwards. */
+function curve(fingering: Fingering, closes: boolean, startY: number, endY: number): string {
+  const shares = shareOfFall(fingering);
+  const done = closes ? shares : shares.map((_, i) => 1 - shares[shares.length - 1 - i]!);
+  const points = done.map((share, i) => {
+    const x = LEFT + (i / (done.length - 1)) * (RIGHT - LEFT);
+    return `${Math.round(10 * x) / 10} ${Math.round(10 * (startY + share * (endY - startY))) / 10}`;
+  });
+  return `M${points.join('L')}`;
+}
+
 /** Keeps the label of the wanted note off the label of the reached one. */
-function clear(wantedY: number, reachedY: number | null): number {
+function apart(wantedY: number, reachedY: number | null): number {
   if (reachedY === null || Math.abs(wantedY - reachedY) >= 14) return wantedY;
   return wantedY <= reachedY ? reachedY - 14 : reachedY + 14;
 }

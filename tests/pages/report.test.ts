@@ -132,7 +132,7 @@ describeInBrowser('the report', () => {
       expect(await picture.count()).toBe(1);
       const name = await picture.locator('title').textContent();
       expect(name).toBe(
-        'The music leads from G4 open to C5 stopped. The hand, closing, takes G4 to F4 on 0.',
+        'The music leads from G4 open to C5 stopped. The hand, closing, takes G4 to F4 (open F horn).',
       );
       const heights = await picture.evaluate((svg) => {
         const middle = (element: Element) => {
@@ -140,13 +140,22 @@ describeInBrowser('the report', () => {
           return (top + bottom) / 2;
         };
         const [reached, start] = [...svg.querySelectorAll('circle')].map(middle);
-        return { wanted: middle(svg.querySelector('g.no')!), start: start!, reached: reached! };
+        const way = svg.querySelector('circle')!.previousElementSibling as SVGGeometryElement;
+        const way100 = Array.from(
+          { length: 101 },
+          (_, i) => way.getPointAtLength((i / 100) * way.getTotalLength()).y,
+        );
+        return { wanted: middle(svg.querySelector('g.no')!), start: start!, reached: reached!, way100 };
       });
       expect(heights.wanted).toBeLessThan(heights.start);
       expect(heights.reached).toBeGreaterThan(heights.start);
       // To scale: five semitones up, two down.
       const ratio = (heights.start - heights.wanted) / (heights.reached - heights.start);
       expect(ratio).toBeCloseTo(5 / 2, 1);
+      // The hand never lets the tone rise on its way down; y grows downward.
+      const { way100 } = heights;
+      for (let i = 1; i <= 100; i++) expect(way100[i]!).toBeGreaterThanOrEqual(way100[i - 1]! - 0.05);
+      expect(way100[100]! - way100[0]!).toBeGreaterThan(20);
     });
   });
 
@@ -219,12 +228,13 @@ describeInBrowser('the report', () => {
       }
       expect(await ring.evaluate((link) => link === document.activeElement)).toBe(true);
       await page.keyboard.press('Enter');
-      expect(new URL(page.url()).hash).toBe('#remark-4');
+      await page.waitForURL(/#remark-4$/);
       expect(await page.locator('#remark-4').evaluate((remark) => remark.matches(':target'))).toBe(true);
       // On from there: the remark's own link leads back to the ring.
       await page.keyboard.press('Tab');
       await page.keyboard.press('Enter');
-      expect(new URL(page.url()).hash).toBe('#ring-4');
+      await page.waitForURL(/#ring-4$/);
+      expect(await ring.evaluate((link) => link.matches(':target'))).toBe(true);
     });
   });
 
