@@ -75,7 +75,14 @@ export function composeBend(workshop: Workshop): Draft {
     for (let half = 0; half < 2; half++) {
       figure.strokes.forEach((stroke, j) => {
         const isEnd = half === 1 && j === figure.strokes.length - 1;
-        const bend: Bend = nextBend(random, bends, before, key, isEnd && closes);
+        const place = !closes
+          ? 'inside'
+          : isEnd
+            ? 'close'
+            : half === 1 || figure.strokes.length === 1
+              ? 'before-close'
+              : 'inside';
+        const bend: Bend = nextBend(random, bends, before, key, place);
         const music = strokeOf(bend, figure.first, stroke);
         bars.push(...music.map((bar, k) => (half + j + k === 0 ? withDynamic(bar, 'mf') : bar)));
         before = bend;
@@ -110,23 +117,32 @@ function strokeOf(
 /** How near the next bend likes to lie, by semitones between the open notes. */
 const STEP_WEIGHTS = [0.01, 1, 1, 0.5, 0.5, 0.3, 0.1, 0.2] as const;
 
+/** Where in its phrase a bend stands. */
+type Placing = 'inside' | 'before-close' | 'close';
+
 function nextBend(
   random: Random,
   bends: readonly Bend[],
   before: Bend | null,
   key: Key,
-  closes: boolean,
+  placing: Placing,
 ): Bend {
   const weights = bends.map((bend) => {
     const degree = degreeIn(key, bend.open);
-    const belongs =
-      degree < 0 ? 0.15 : closes ? (degree === 0 ? 30 : degree === 4 || degree === 2 ? 8 : 0.5) : 1;
+    const fits = fitOf(degree, placing);
     if (!before) return degree === 0 || degree === 4 ? 1 : degree === 2 ? 0.5 : 0.02;
     const distance = Math.abs(Math.round((pitchCents(bend.open) - pitchCents(before.open)) / 100));
-    const step = closes && distance === 0 ? 0.3 : (STEP_WEIGHTS[distance] ?? (distance <= 12 ? 0.001 : 1e-9));
-    return step * belongs * (bend.harmonic === before.harmonic ? 2 : 1);
+    const step = STEP_WEIGHTS[distance] ?? (distance <= 12 ? 0.001 : 1e-9);
+    return step * fits * (bend.harmonic === before.harmonic ? 2 : 1);
   });
   return bends[Math.max(0, pickWeighted(random, weights))]!;
+}
+
+/** How well an open note of a degree (−1: outside the key) fits a place: a close rests on the tonic or on its chord. */
+function fitOf(degree: number, placing: Placing): number {
+  if (placing === 'close') return degree === 0 ? 30 : degree === 4 || degree === 2 ? 6 : 0.02;
+  if (degree < 0) return 0.15;
+  return placing === 'before-close' && degree === 0 ? 0.1 : 1;
 }
 
 /** The scale degree of a note in a key, or −1. */

@@ -21,6 +21,7 @@ export function etudeMarks(examination: Examination): readonly Mark[] {
   return kept;
 }
 
+/** A natural horn has no valves to print. */
 function openMark(noteIndex: number, valves: string | undefined): Mark | null {
-  return valves === undefined ? null : { noteIndex, lines: [valves], valves, colour: null };
+  return valves === undefined || valves === '' ? null : { noteIndex, lines: [valves], valves, colour: null };
 }

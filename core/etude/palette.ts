@@ -1,7 +1,7 @@
 /** The notes an étude may use: those that this player, on this horn, plays without doubt. */
 import { examine } from '../examine.ts';
 import { fingerings, type HandState, type Verdict } from '../fingering.ts';
-import { openPitchCents, tubesOf } from '../horn.ts';
+import { openPitchCents, type Tube, tubesOf } from '../horn.ts';
 import { unmarkedHandState } from '../naturalHorn.ts';
 import type { HandSign } from '../passage.ts';
 import { type Pitch, pitchCents, soundingCents, type Transposition, transpositionCents } from '../pitch.ts';
@@ -77,6 +77,9 @@ export interface Bend {
   readonly harmonic: number;
 }
 
+/** Bends are practised on the usual valves, up to 23: four semitones. @source smalley (its hand positions use no others) */
+const WIDEST_VALVES = 4;
+
 /** Every bend between two written notes of a range that this player does without doubt, lowest first. */
 export function bendsBetween(
   low: Pitch,
@@ -91,24 +94,33 @@ export function bendsBetween(
   for (const side of player.horn.sides) {
     if (!side.stoppable || side.stoppingValveCents > 0) continue;
     for (const tube of tubesOf(side)) {
+      if (tube.combination.rarer || tube.combination.semitones > WIDEST_VALVES) continue;
       for (let harmonic = 3; harmonic <= 12; harmonic++) {
+        const isUsual = side.stoppedHarmonics.length === 0 || side.stoppedHarmonics.indexOf(harmonic) >= 0;
         const closed = stop(tube, harmonic, player.handOffsetCents);
-        if (closed.limit) continue;
+        if (!isUsual || closed.limit) continue;
         const open = spellInKey(key, openPitchCents(tube, harmonic) - toWritten);
         const stopped = spellInKey(key, closed.stoppedCents - toWritten);
         const isInRange = pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low);
         const name = `${pitchCents(open)} ${pitchCents(stopped)}`;
         if (!isInRange || seen.has(name) || pitchCents(stopped) >= pitchCents(open)) continue;
+        const bend = { open, stopped, harmonic };
+        if (!isSureBend(bend, tube, player, transposition)) continue;
         seen.add(name);
-        if (isSureBend(open, stopped, player, transposition)) bends.push({ open, stopped, harmonic });
+        bends.push(bend);
       }
     }
   }
   return bends.sort((a, b) => pitchCents(a.open) - pitchCents(b.open) || a.harmonic - b.harmonic);
 }
 
-/** Asks the examination itself, so that an étude and a check can never disagree. */
-function isSureBend(open: Pitch, stopped: Pitch, player: Settings, transposition: Transposition): boolean {
+/** Asks the examination itself, so that an étude and a check can never disagree: sure, and on this very tube. */
+function isSureBend(
+  { open, stopped, harmonic }: Bend,
+  tube: Tube,
+  player: Settings,
+  transposition: Transposition,
+): boolean {
   const bare = { slur: null, breath: false, dynamic: null, quarters: 2 } as const;
   const bar: EtudeNote[] = [
     { ...bare, written: open, sign: 'open', slides: true },
@@ -116,11 +128,14 @@ function isSureBend(open: Pitch, stopped: Pitch, player: Settings, transposition
     { ...bare, written: open, sign: 'open', slides: false },
   ];
   const { notes, findings } = examine(passageOf([bar], transposition, FOUR_FOUR, 60), player);
-  const tubes = notes.map(({ fingering }) => fingering?.printed);
   return (
     findings.length === 0 &&
-    tubes[0] !== undefined &&
-    tubes.every((printed) => printed === tubes[0]) &&
-    notes.every(({ verdict }) => verdict === 'sure')
+    notes.every(
+      ({ fingering, verdict }) =>
+        verdict === 'sure' &&
+        fingering !== null &&
+        fingering.tube === tube &&
+        fingering.harmonic === harmonic,
+    )
   );
 }
