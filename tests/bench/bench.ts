@@ -7,7 +7,7 @@ import { textTable } from '../../plugin/batch/textTable.ts';
 import type { BenchRow } from './benchRow.ts';
 
 /** Every bench: its file beside this one exports a function of the same name. */
-const BENCHES = ['annotate', 'plan', 'acoustics', 'batch', 'host'] as const;
+const BENCHES = ['annotate', 'plan', 'acoustics', 'batch', 'report', 'host'] as const;
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(BENCHES as readonly string[]).includes(name));
