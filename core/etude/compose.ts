@@ -65,7 +65,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       kind: request.kind,
       title: kind.title,
       subtitle: `${capital(player.horn.label)}, ${printKey(key)}, level ${level}, seed ${seed}`,
-      trains: kind.trains,
+      trains: (isNatural && kind.trainsOnNaturalHorn) || kind.trains,
       advice: ADVICE,
       seed,
       key,

@@ -13,6 +13,8 @@ export interface KindOfEtude {
   readonly title: string;
   /** One line that says what it trains. */
   readonly trains: string;
+  /** The same for a natural horn, where it is something else. */
+  readonly trainsOnNaturalHorn?: string;
   /** Beats a minute where none is asked for. */
   readonly tempo: number;
   compose(workshop: Workshop): Draft;
@@ -38,6 +40,8 @@ export const ETUDE_KINDS: readonly KindOfEtude[] = [
     kind: 'scale',
     title: 'Stairs in the Dark',
     trains: 'Scales and broken chords with the hand closed: know the fingerings, centre every note.',
+    trainsOnNaturalHorn:
+      'Scales and broken chords by hand: bring what the hand makes close to what the horn gives.',
     tempo: 72,
     compose: composeScale,
   },
