@@ -13,7 +13,7 @@ import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { passageOf } from '../../core/etude/passageOf.ts';
 import { pick, pickWeighted, seededRandom } from '../../core/etude/random.ts';
 import { examine } from '../../core/examine.ts';
-import { parsePitch, pitchCents, printPitch } from '../../core/pitch.ts';
+import { parsePitch, pitchCents, printPitch, spellCents } from '../../core/pitch.ts';
 import { DEFAULT_SETTINGS } from '../../core/settings.ts';
 
 const KINDS: readonly EtudeKind[] = ETUDE_KINDS.map(({ kind }) => kind);
@@ -110,6 +110,32 @@ describe('every étude', () => {
       ).toEqual([]);
       if (SURE_HORNS.includes(player.horn.id)) expect(findings).toEqual([]);
     });
+  });
+
+  test('has nothing impossible in any range, for any hand and any ear', () => {
+    const semitones = (cents: number) => spellCents(cents, 'flat');
+    let composed = 0;
+    fc.assert(
+      fc.property(
+        anyRequest,
+        fc.integer({ min: 43, max: 80 }),
+        fc.integer({ min: 1, max: 30 }),
+        fc.integer({ min: -40, max: 40 }),
+        fc.integer({ min: 5, max: 80 }),
+        (asked, lowest, span, handOffsetCents, toleranceCents) => {
+          const [low, high] = [semitones(100 * lowest), semitones(100 * (lowest + span))];
+          const player = { ...asked.player, handOffsetCents, toleranceCents };
+          const result = composeEtude({ ...asked, low, high, player });
+          if (!result.ok) return;
+          composed += 1;
+          const { bars, transposition, meter, tempo } = result.etude;
+          const { findings } = examine(passageOf(bars, transposition, meter, tempo), player);
+          expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
+        },
+      ),
+      { numRuns: 600 },
+    );
+    expect(composed).toBeGreaterThan(100);
   });
 
   test('is made of whole bars, as many as asked for', () => {
