@@ -5,10 +5,11 @@ import { marksFor } from '../../core/marks.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';
+import { keepingInputPlace } from './inputPlace.ts';
 import { filled, type Words } from './languages.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
-import { planClearing, planMarks } from './planMarks.ts';
+import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
 import { type ReadPart, readPassages } from './readPassages.ts';
 import { walkPart } from './scoreWalk.ts';
 import { selectedNotes } from './selection.ts';
@@ -33,9 +34,7 @@ export function examineScore(host: Host, score: HostScore, choice: Choice): read
  * @returns one sentence on what was done
  */
 export function annotate(host: Host, choice: Choice, words: Words, shown: NoteAddress | null): string {
-  return plainly(words, () => {
-    const score = host.root.curScore;
-    if (!score) return words.noScore;
+  return plainly(host, words, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
     const parts = examineScore(host, score, choice);
     if (parts.length === 0) return words.noHorn;
@@ -48,9 +47,7 @@ export function annotate(host: Host, choice: Choice, words: Words, shown: NoteAd
     );
     const changed = plans.some((plan) => plan.length > 0);
     if (changed) {
-      inOneStep(host, score, (step) => {
-        for (const plan of plans) carryOut(host, score, plan, step);
-      });
+      write(host, score, plans);
     }
     keepWithScore(score, choice);
     const done = changed
@@ -63,9 +60,7 @@ export function annotate(host: Host, choice: Choice, words: Words, shown: NoteAd
 
 /** Takes our marks and colours off the selection, or off the whole score where none is. @returns one sentence on what was done */
 export function clear(host: Host, words: Words, shown: NoteAddress | null): string {
-  return plainly(words, () => {
-    const score = host.root.curScore;
-    if (!score) return words.noScore;
+  return plainly(host, words, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
     const horns = hornParts(score);
     if (horns.length === 0) return words.noHorn;
@@ -73,17 +68,25 @@ export function clear(host: Host, words: Words, shown: NoteAddress | null): stri
     const plans = horns.map((part) => planClearing(host, walkPart(host.root, score, part), scope));
     const count = plans.reduce((sum, plan) => sum + plan.length, 0);
     if (count === 0) return words.nothingToClear;
-    inOneStep(host, score, (step) => {
-      for (const plan of plans) carryOut(host, score, plan, step);
-    });
+    write(host, score, plans);
     return filled(words.cleared, { count });
   });
 }
 
+function write(host: Host, score: HostScore, plans: readonly (readonly PlannedPlace[])[]): void {
+  keepingInputPlace(host, score, () => {
+    inOneStep(host, score, (step) => {
+      for (const plan of plans) carryOut(host, score, plan, step);
+    });
+  });
+}
+
 /** Whatever goes wrong is said in one sentence: the host would swallow an exception without a word. */
-function plainly(words: Words, work: () => string): string {
+function plainly(host: Host, words: Words, work: (score: HostScore) => string): string {
+  const score = host.root.curScore;
+  if (!score) return words.noScore;
   try {
-    return work();
+    return work(score);
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     return filled(words.failed, { reason: reason.replace(/\.$/, '') });

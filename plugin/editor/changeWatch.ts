@@ -98,22 +98,27 @@ function lookAt(host: Host, score: HostScore): Look {
     sum = (Math.imul(sum, 31) + value) | 0;
   };
   const { CHORD } = host.root.Element;
-  for (const part of hornParts(score)) {
-    for (let track = part.startTrack; track < part.endTrack; track++) {
-      const cursor = score.newCursor();
-      cursor.track = track;
-      cursor.rewind(0);
-      for (; cursor.segment; cursor.next()) {
-        const element = cursor.segment.elementAt(track) as HostChord | null;
-        add(cursor.tick);
-        if (!element || element.type !== CHORD) continue;
-        for (const { pitch, tpc1, selected: isSelected } of listOf(element.notes)) {
-          count += 1;
-          add(pitch);
-          add(tpc1);
-          if (isSelected) selected = (Math.imul(selected, 31) + count) | 0;
+  // No cursor: before 3.5 it is the very place where the user is writing.
+  const parts = hornParts(score);
+  for (let measure = parts.length > 0 ? score.firstMeasure : null; measure; measure = measure.nextMeasure) {
+    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+      const { tick } = segment;
+      for (const part of parts) {
+        for (let track = part.startTrack; track < part.endTrack; track++) {
+          const element = segment.elementAt(track) as HostChord | null;
+          if (!element) continue;
+          add(tick);
+          if (element.type !== CHORD) continue;
+          const { notes } = element;
+          for (let i = 0; i < notes.length; i++) {
+            const { pitch, tpc1, selected: isSelected } = notes[i]!;
+            count += 1;
+            add(pitch);
+            add(tpc1);
+            if (isSelected) selected = (Math.imul(selected, 31) + count) | 0;
+          }
+          for (const { symbol } of listOf(element.articulations)) add(Number(symbol));
         }
-        for (const { symbol } of listOf(element.articulations)) add(Number(symbol));
       }
     }
   }

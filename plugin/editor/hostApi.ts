@@ -61,6 +61,8 @@ export interface HostNote extends HostElement {
 
 export interface HostChord extends HostElement {
   readonly notes: HostList<HostNote>;
+  /** The length as notated. Rests have it too. */
+  readonly duration: HostFraction;
   readonly graceNotes: HostList<HostChord>;
   readonly noteType: number;
   /** From 4.6. */
@@ -125,6 +127,7 @@ export interface HostCursor {
   rewind(to: number): void;
   next(): boolean;
   add(element: HostElement): void;
+  setDuration(numerator: number, denominator: number): void;
 }
 
 export interface HostScore {

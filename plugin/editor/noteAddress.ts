@@ -21,20 +21,23 @@ export function addressOf({ chord, note }: NotePlace): NoteAddress {
 }
 
 /** The note at an address, or `null` when there is none any more. */
-export function noteAt(
-  root: HostRoot,
-  score: HostScore,
-  { tick, track, graceIndex, rank }: NoteAddress,
-): HostNote | null {
+export function noteAt(root: HostRoot, score: HostScore, address: NoteAddress): HostNote | null {
+  const { tick, track, graceIndex, rank } = address;
   if (track >= score.ntracks) return null;
-  const cursor = score.newCursor();
-  cursor.track = track;
-  cursor.rewind(0);
-  while (cursor.segment && cursor.tick < tick) cursor.next();
-  if (!cursor.segment || cursor.tick !== tick) return null;
-  const element = cursor.segment.elementAt(track);
-  if (element?.type !== root.Element.CHORD) return null;
-  const main = element as HostChord;
-  const chord = graceIndex === null ? main : listOf(main.graceNotes)[graceIndex];
+  const main = chordAt(root, score, tick, track);
+  const chord = main && graceIndex !== null ? listOf(main.graceNotes)[graceIndex] : main;
   return (chord && notesOf(chord)[rank]) ?? null;
+}
+
+function chordAt({ Element }: HostRoot, score: HostScore, tick: number, track: number): HostChord | null {
+  for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
+    const next = measure.nextMeasure?.firstSegment;
+    if (next && next.tick <= tick) continue;
+    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+      if (segment.tick > tick) return null;
+      const element = segment.tick === tick ? segment.elementAt(track) : null;
+      if (element?.type === Element.CHORD) return element as HostChord;
+    }
+  }
+  return null;
 }

@@ -4,22 +4,16 @@ import { type NoteAddress, noteAt } from './noteAddress.ts';
 import type { Scope } from './planMarks.ts';
 
 /**
- * The selected notes as a scope; `null` when nothing is selected that could be meant: then the whole score is.
+ * The selected notes as a scope; `null` when nothing is selected that could be meant: then the whole score is. A range
+ * of nothing but rests is a choice all the same.
  * @param shown a note the panel selected to show it, which is no choice of the user's
  */
 export function selectedNotes(host: Host, score: HostScore, shown: NoteAddress | null): Scope | null {
-  if (hasRange(score)) return isSelected;
-  const elements = listOf(score.selection?.elements);
-  const notes = elements.filter(({ type }) => type === host.root.Element.NOTE);
-  if (notes.length === 0) return null;
-  return notes.length === 1 && shown && noteAt(host.root, score, shown)?.selected ? null : isSelected;
+  const { NOTE, REST } = host.root.Element;
+  const types = listOf(score.selection?.elements).map(({ type }) => type);
+  const notes = types.filter((type) => type === NOTE).length;
+  if (notes === 0) return types.filter((type) => type === REST).length > 1 ? isSelected : null;
+  return notes === 1 && shown && noteAt(host.root, score, shown)?.selected ? null : isSelected;
 }
 
 const isSelected: Scope = (note) => note.selected;
-
-/** A cursor sent to the start of a selection finds nothing unless there is a range. */
-function hasRange(score: HostScore): boolean {
-  const cursor = score.newCursor();
-  cursor.rewind(1);
-  return cursor.segment !== null && cursor.segment !== undefined;
-}

@@ -1,12 +1,13 @@
 /** The panel in the real editor's window: mouse, keyboard, live list, dock, light and dark. */
 import { execFile } from 'node:child_process';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
 import { differingPixels, HOST, type HostRun, inHost, skipLoudly, tidy } from './rig/host.ts';
-import { hornScore, open, stopped } from './rig/music.ts';
+import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
 
 if (HOST && !CAN_SHOW_WINDOWS)
@@ -83,6 +84,61 @@ describe.skipIf(!CAN_SHOW_WINDOWS)('the panel in the editor’s window', () => {
     await sleep(300);
     expect(await saved(editor, path, 0)).toBe(0);
   }, 60_000);
+
+  it.each([
+    ['as written', ''],
+    ['in Concert Pitch', '<concertPitch>1</concertPitch>'],
+  ])(
+    'leaves a writer alone: notes, undo, redo, text, and annotating in between, %s',
+    async (_, style) => {
+      const bars = Array.from({ length: 8 }, (_, i) => [
+        i === 0 ? { ...rest(4), words: 'gestopft' } : rest(4),
+      ]);
+      const run = await inHost(hornScore(bars), [{ do: 'save', as: 'part.mscx' }]);
+      runs.push(run);
+      const path = run.path('part.mscx');
+      await writeFile(path, (await readFile(path, 'utf8')).replace('<Style>', `<Style>${style}`));
+      editor = await openEditor(path);
+      const window = editor;
+      const main = await window.windowNamed('MuseScore 3');
+      await window.ready(main.id);
+      window.press('ctrl+alt+shift+p');
+      await window.windowNamed('^Bellhand$');
+      await sleep(500);
+      window.focus(main.id);
+      const type = async (keys: readonly string[], pause = 120) => {
+        for (const key of keys) {
+          window.press(key);
+          await sleep(pause);
+        }
+      };
+      await type(['ctrl+Home', 'Right', 'n', '5'], 200);
+      // Long enough for the list to be read anew in between.
+      await type(['c', 'd', 'e', 'f', 'g', 'a']);
+      await sleep(900);
+      await type(['b', 'c', 'd', 'e']);
+      await type(['ctrl+z', 'ctrl+z', 'ctrl+z']);
+      await sleep(900);
+      await type(['ctrl+shift+z', 'ctrl+shift+z', 'ctrl+shift+z']);
+      window.press('ctrl+alt+shift+a');
+      await sleep(700);
+      await type(['f', 'g']);
+      await type(['Escape', 'Escape', 'ctrl+Home', 'Right', 'ctrl+t'], 250);
+      await type([...'dolcissimo'], 150);
+      await type(['Escape', 'Escape'], 250);
+      await saved(window, path, 1);
+      const written = await readFile(path, 'utf8');
+      // Twelve notes; the word makes them stopped, and the one that was selected was annotated.
+      const perBar = written
+        .split('<Measure>')
+        .slice(1)
+        .map((bar) => (bar.match(/<Note>/g) ?? []).length);
+      expect(perBar).toEqual([4, 4, 4, 0, 0, 0, 0, 0]);
+      expect(written).toContain('<text>dolcissimo</text>');
+      expect(marks(written)).toBe(1);
+    },
+    60_000,
+  );
 
   it.each([
     ['light', 'en'],

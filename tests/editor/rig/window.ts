@@ -39,6 +39,8 @@ export interface EditorWindow {
   picture(path: string, part?: Place): void;
   /** Waits until the screen stands still, then gives a window the focus. */
   ready(id: string): Promise<void>;
+  /** What the editor wrote to its error output so far. */
+  complaints(): string;
   isAlive(): boolean;
   stop(): Promise<void>;
 }
@@ -126,6 +128,7 @@ export async function openEditor(
       }
       tool('windowfocus', '--sync', id);
     },
+    complaints: () => complaints,
     isAlive: () => editor.exitCode === null && editor.signalCode === null,
     stop: async () => {
       await ended(editor);
