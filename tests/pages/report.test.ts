@@ -9,6 +9,7 @@ import { printPitch } from '../../core/pitch.ts';
 import { resultOf } from '../../core/result.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { reportPage } from '../../plugin/pages/reportPage.ts';
+import { open, type Played, scoreOf, stopped } from '../editor/rig/music.ts';
 import { corpusText, describeWithCorpus, withStoppedSigns } from '../musicxml/corpus.ts';
 import { generatePart } from '../musicxml/generate.ts';
 import { closeBrowser, describeInBrowser, faintTexts, stumblingBlocks, withPage } from './browser.ts';
@@ -156,6 +157,36 @@ describeInBrowser('the report', () => {
       const { way100 } = heights;
       for (let i = 1; i <= 100; i++) expect(way100[i]!).toBeGreaterThanOrEqual(way100[i - 1]! - 0.05);
       expect(way100[100]! - way100[0]!).toBeGreaterThan(20);
+    });
+  });
+
+  /** Facts: C. Smalley, "Starting Stopping", hand positions E4[0] to C♯4, E4[12] to D4, G4[0] to F4; opening goes back up. */
+  it('draws every kind of glissando the hand cannot make, and none that it can', async () => {
+    const pair = (from: Played, to: Played): readonly Played[] => [
+      { ...from, quarters: 2, glissando: '+' },
+      { ...to, quarters: 2, glissando: '-' },
+    ];
+    const bars = [
+      pair(open('G4'), stopped('C5')),
+      pair(open('E4'), stopped('C#4')),
+      pair(open('E4'), stopped('B3')),
+      pair(stopped('F4'), open('D4')),
+      pair(stopped('D4'), open('E4')),
+    ];
+    const { page: text, examinations } = await reportOf(scoreOf([{ bars }]));
+    expect(examinations[0]!.findings.map(({ id }) => id)).toEqual([
+      'closes-upward',
+      'no-common-tube',
+      'opens-downward',
+    ]);
+    await withPage(text, {}, async ({ page }) => {
+      expect(await page.locator('svg.path title').allTextContents()).toEqual([
+        'The music leads from G4 open to C5 stopped. The hand, closing, takes G4 to F4 (open F horn).',
+        expect.stringMatching(
+          /^The music leads from E4 open to B3 stopped\. The hand, closing, takes E4 to (?:C♯4 \(open F horn\)|D4 \(F horn 1\+2\))\.$/,
+        ),
+        'The music leads from F4 stopped to D4 open. The hand, opening, takes F4 to G4 (open F horn).',
+      ]);
     });
   });
 
