@@ -119,6 +119,41 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
       expect(results[8]).toEqual({ done: 2, undone: 0, open: false });
     });
 
+    it('reads octave lines and crooks, and says what stands in the way', async () => {
+      const under = {
+        ...standInOf([{ bars: [[stopped('C4', 2), stopped('C4', 2)]] }]),
+        octaveLines: [{ tick: 0, ticks: 960, track: 0, track2: 0, ottavaType: 0 }],
+      };
+      const basso = [
+        { bars: [[stopped('C5', 4)]], options: { name: 'Horn in Bb basso', transpose: [-14, -8] as const } },
+      ];
+      const flute = [
+        { bars: BARS, options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] as const } },
+      ];
+      const { results } = await take([
+        { take: 'open', version, music: under },
+        PANEL,
+        { take: 'result' },
+        { take: 'open', version, music: standInOf(basso) },
+        { take: 'result' },
+        { take: 'open', version, music: standInOf(flute) },
+        { take: 'press', name: 'annotate' },
+        { take: 'press', name: 'clear' },
+        { take: 'open', version, music: { ...standInOf(PART), measures: [] } },
+        { take: 'press', name: 'annotate' },
+        { take: 'history' },
+      ]);
+      const written = (result: unknown) =>
+        (result as { parts: { transpose: number; notes: { written: string }[] }[] }).parts.map(
+          ({ transpose, notes }) => [transpose, notes.map((note) => note.written)],
+        );
+      expect(written(results[2])).toEqual([[-7, ['C5', 'C4']]]);
+      expect(written(results[4])).toEqual([[-14, ['C5']]]);
+      expect(results.slice(6, 8)).toEqual(['The score has no horn part.', 'The score has no horn part.']);
+      expect(results[9]).toBe('The score has no bars.');
+      expect(results[10]).toEqual({ done: 0, undone: 0, open: false });
+    });
+
     it('takes a failure half-way back', async () => {
       const { results } = await take([
         opened,
