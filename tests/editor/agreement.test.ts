@@ -7,11 +7,11 @@ import { examine } from '../../core/examine.ts';
 import { type Result, resultOf } from '../../core/result.ts';
 import { readScore } from '../../plugin/musicxml/readScore.ts';
 import { FIXTURES } from './rig/fixtures.ts';
-import { HOST, type HostRun, inHost, skipLoudly, tidy } from './rig/host.ts';
+import { removeFolders } from './rig/folders.ts';
+import { HOST, inHost, skipLoudly } from './rig/host.ts';
 import { hornScore, rest, scoreOf, stopped } from './rig/music.ts';
 
-const runs: HostRun[] = [];
-afterAll(() => tidy(...runs));
+afterAll(removeFolders);
 
 /** What the command line's `check` finds in a text. */
 function fromFile(text: string): Result {
@@ -20,7 +20,6 @@ function fromFile(text: string): Result {
 
 async function fromHost(score: string): Promise<{ result: Result; exported: string }> {
   const run = await inHost(score, [{ do: 'result' }, { do: 'save', as: 'exported.musicxml' }]);
-  runs.push(run);
   return { result: run.results[0] as Result, exported: await run.text('exported.musicxml') };
 }
 
@@ -51,7 +50,6 @@ describe.skipIf(!HOST)('both doors agree', () => {
     const { result } = await fromHost(score);
     expect(result).toEqual(fromFile(score));
     const first = await inHost(score, [{ do: 'save', as: 'plain.mscx' }]);
-    runs.push(first);
     const asOne = (await first.text('plain.mscx')).replace(
       '<Style>',
       '<Style><createMultiMeasureRests>1</createMultiMeasureRests>',

@@ -3,17 +3,11 @@ import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
-import { differingPixels, HOST, type HostRun, inHost, pictureOf, type Step, tidy } from './rig/host.ts';
+import { removeFolders } from './rig/folders.ts';
+import { differingPixels, HOST, inHost, pictureOf, type Step } from './rig/host.ts';
 import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
 
-const runs: HostRun[] = [];
-afterAll(() => tidy(...runs));
-
-async function host(...args: Parameters<typeof inHost>): Promise<HostRun> {
-  const run = await inHost(...args);
-  runs.push(run);
-  return run;
-}
+afterAll(removeFolders);
 
 /** A part with sure, risky and impossible stopped notes, open ones, and signs and words of its own. */
 const BARS: readonly (readonly Played[])[] = [
@@ -42,7 +36,7 @@ const colours = (saved: string) => (saved.match(/<color /g) ?? []).length;
 
 describe.skipIf(!HOST)('annotating in the editor', () => {
   it('writes, redoes nothing twice, takes back in one step, redoes, and clears', async () => {
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'annotated.mscx' },
@@ -81,19 +75,19 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   it.each(['mscz', 'mscx', 'musicxml'])(
     'knows its marks again after saving and opening as %s',
     async (format) => {
-      const first = await host(PART, [
+      const first = await inHost(PART, [
         { do: 'save', as: 'plain.mscx' },
         { do: 'save', as: `plain.${format}` },
         { do: 'annotate' },
         { do: 'save', as: `score.${format}` },
       ]);
-      const again = await host(first.path(`score.${format}`), [
+      const again = await inHost(first.path(`score.${format}`), [
         { do: 'annotate' },
         { do: 'save', as: 'again.mscx' },
         { do: 'clear' },
         { do: 'save', as: 'cleared.mscx' },
       ]);
-      const plain = await host(first.path(`plain.${format}`), [{ do: 'save', as: 'plain.mscx' }]);
+      const plain = await inHost(first.path(`plain.${format}`), [{ do: 'save', as: 'plain.mscx' }]);
       expect(again.results[0]).toBe('The annotations are up to date: nothing was changed.');
       expect(marksIn(await again.text('again.mscx'))).toHaveLength(5);
       expect(music(await again.text('cleared.mscx'))).toBe(music(await plain.text('plain.mscx')));
@@ -101,7 +95,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   );
 
   it('annotates and clears only what is selected', async () => {
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'select', from: 1, length: 2 },
       { do: 'annotate' },
       { do: 'save', as: 'range.mscx' },
@@ -124,7 +118,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   });
 
   it('writes the same with Concert Pitch on, and leaves it on', async () => {
-    const written = await host(PART, [
+    const written = await inHost(PART, [
       { do: 'save', as: 'plain.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'written.mscx' },
@@ -135,7 +129,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
       written.path('concert.mscx'),
       plain.replace('<Style>', '<Style><concertPitch>1</concertPitch>'),
     );
-    const run = await host(written.path('concert.mscx'), [
+    const run = await inHost(written.path('concert.mscx'), [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'concert.mscx' },
@@ -155,7 +149,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
     const bars = [
       [stopped('C5', 0.5), stopped('A4', 0.5), stopped('G4'), { ...stopped('C4', 2), pitch: ['C4', 'G4'] }],
     ];
-    const run = await host(hornScore(bars, { second: [[rest(3), stopped('D4')]] }), [
+    const run = await inHost(hornScore(bars, { second: [[rest(3), stopped('D4')]] }), [
       { do: 'annotate' },
       { do: 'save', as: 'annotated.mscx' },
       { do: 'annotate' },
@@ -175,7 +169,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   });
 
   it('leaves the texts and colours of the user alone, and says so', async () => {
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'colour', nth: 6, colour: '#00aa00' },
       { do: 'colour', nth: 0, colour: '#0072b2' },
       { do: 'text', nth: 0, text: 'con forza &amp; fuoco' },
@@ -196,7 +190,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   });
 
   it('takes a failure half-way back, and the user’s own last edit stays', async () => {
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'text', nth: 0, text: 'mine' },
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate', failAfter: 2 },
@@ -212,7 +206,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
 
   it('looks alike in the score and in the part that the editor keeps in step with it', async () => {
     // A flute and a horn, with a part score of each, as the editor itself made and saved them.
-    const run = await host(fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url)), [
+    const run = await inHost(fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url)), [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'annotated.mscx' },
@@ -232,14 +226,14 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
       handOffset: 10,
       show: { fingered: true, valves: true, natural: false, verdict: false, colour: false, repeat: 'all' },
     };
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'annotate', choice },
       { do: 'save', as: 'chosen.mscz' },
       { do: 'save', as: 'chosen.mscx' },
     ]);
     expect(marksIn(await run.text('chosen.mscx')).slice(0, 2)).toEqual(['B 2', 'D 1']);
     expect(colours(await run.text('chosen.mscx'))).toBe(0);
-    const reopened = await host(run.path('chosen.mscz'), [{ do: 'findings' }]);
+    const reopened = await inHost(run.path('chosen.mscz'), [{ do: 'findings' }]);
     expect(reopened.results[0]).toMatchObject({ choice });
   });
 
@@ -265,7 +259,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   ])(
     'says one plain sentence to a score with %s, and changes nothing',
     async (_, score, annotated, cleared) => {
-      const run = await host(score, [
+      const run = await inHost(score, [
         { do: 'save', as: 'before.mscx' },
         { do: 'annotate' },
         { do: 'clear' },
@@ -279,7 +273,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   );
 
   it('annotates a part of 2,000 notes, and undoes it in one step', async () => {
-    const run = await host(longPart(2000), [
+    const run = await inHost(longPart(2000), [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'annotated.mscx' },
@@ -293,7 +287,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
 
   it('notices a sign, a note and a word within a second, and looks in vain at nothing new', async () => {
     const select = (from: number): Step => ({ do: 'select', from, length: 1 });
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       select(3),
       { do: 'follow', name: 'add-staccato' },
       { do: 'follow', name: 'pitch-up-octave' },
@@ -306,7 +300,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
   });
 
   it('takes the user to the note of a finding', async () => {
-    const run = await host(PART, [
+    const run = await inHost(PART, [
       { do: 'show', row: 0 },
       { do: 'show', row: 1 },
     ]);

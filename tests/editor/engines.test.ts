@@ -2,15 +2,18 @@
  * The plugin in the script engines of Qt 5.15 and Qt 6, against a stand-in for the editor's interface as 3.6, 4.5 and 4.6
  * are known to have it. These versions themselves are not run here.
  */
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
 import { examine } from '../../core/examine.ts';
 import { resultOf } from '../../core/result.ts';
 import { readScore } from '../../plugin/musicxml/readScore.ts';
 import { FIXTURES } from './rig/fixtures.ts';
+import { removeFolders } from './rig/folders.ts';
 import { skipLoudly } from './rig/host.ts';
 import { open, rest, scoreOf, stopped } from './rig/music.ts';
 import { ENGINES, type EngineStep, inEngine, standInOf, trialsIn } from './rig/standIn.ts';
+
+afterAll(removeFolders);
 
 const VERSIONS = [
   ['3.6', 30600],

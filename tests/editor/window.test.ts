@@ -6,27 +6,27 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/annotation.ts';
-import { differingPixels, HOST, type HostRun, inHost, skipLoudly, tidy } from './rig/host.ts';
+import { removeFolders } from './rig/folders.ts';
+import { differingPixels, HOST, inHost, skipLoudly } from './rig/host.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
+
+afterAll(removeFolders);
 
 if (HOST && !CAN_SHOW_WINDOWS)
   skipLoudly('the panel in a window', 'apt-get install xvfb xdotool imagemagick');
 
-const runs: HostRun[] = [];
 let editor: EditorWindow | null = null;
 afterEach(async () => {
   await editor?.stop();
   editor = null;
 });
-afterAll(() => tidy(...runs));
 
 const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')], [stopped('A4', 4)]]);
 
 /** The part in the editor's own format, so that saving asks nothing. */
 async function ownFormat(name: string): Promise<string> {
   const run = await inHost(PART, [{ do: 'save', as: name }]);
-  runs.push(run);
   return run.path(name);
 }
 
@@ -47,9 +47,8 @@ describe.skipIf(!CAN_SHOW_WINDOWS)('the panel in the editor’s window', () => {
     await editor.ready(main.id);
     editor.press('ctrl+alt+shift+p');
     const panel = await editor.windowNamed('^Bellhand$');
-    await sleep(500);
     // The button that annotates has the focus: Enter is enough.
-    editor.focus(panel.id);
+    await editor.ready(panel.id);
     editor.press('Return');
     await sleep(300);
     expect(await saved(editor, path, 4)).toBe(4);
@@ -95,7 +94,6 @@ describe.skipIf(!CAN_SHOW_WINDOWS)('the panel in the editor’s window', () => {
         i === 0 ? { ...rest(4), words: 'gestopft' } : rest(4),
       ]);
       const run = await inHost(hornScore(bars), [{ do: 'save', as: 'part.mscx' }]);
-      runs.push(run);
       const path = run.path('part.mscx');
       await writeFile(path, (await readFile(path, 'utf8')).replace('<Style>', `<Style>${style}`));
       editor = await openEditor(path);
@@ -166,7 +164,7 @@ async function side(theme: 'light' | 'dark', language: string): Promise<{ before
   const place = { x: main.x + main.width - 195, y: 475, width: 185, height: 295 };
   window.picture(pictures.before, place);
   window.press('ctrl+alt+shift+d');
-  await sleep(1500);
+  await window.ready(main.id);
   window.picture(pictures.after, place);
   expect(window.isAlive()).toBe(true);
   await window.stop();

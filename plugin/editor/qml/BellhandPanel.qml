@@ -42,7 +42,8 @@ Pane {
     palette.windowText: system.windowText
     palette.base: system.base
     palette.text: system.text
-    palette.button: system.button
+    // Dark themes give buttons the colour of the ground they stand on.
+    palette.button: isDark ? Qt.lighter(system.button, 1.7) : system.button
     palette.buttonText: system.buttonText
     palette.highlight: system.highlight
     palette.highlightedText: system.highlightedText
@@ -98,7 +99,8 @@ Pane {
                 onActivated: pane.act(function () { pane.panel.chooseHorn(horn.currentIndex) })
             }
 
-            RowLayout {
+            GridLayout {
+                columns: pane.width < 240 ? 1 : 2
                 Layout.fillWidth: true
                 Button {
                     id: annotate

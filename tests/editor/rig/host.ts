@@ -1,11 +1,11 @@
 /** Drives the real editor without a screen: each run in a profile of its own, steps in, what they returned out. */
 import { execFile, spawnSync } from 'node:child_process';
-import { chmod, cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { chmod, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { buildPlugin } from '../../../build/bundle.ts';
+import { temporaryFolder } from './folders.ts';
 
 const run = promisify(execFile);
 
@@ -70,7 +70,7 @@ let pluginFolder: Promise<string> | null = null;
 /** The built plugin, with the tests' own steps beside it. Built once. */
 export function builtPlugin(): Promise<string> {
   pluginFolder ??= (async () => {
-    const folder = await mkdtemp(join(tmpdir(), 'bellhand-plugin-'));
+    const folder = await temporaryFolder('plugin');
     await buildPlugin(join(folder, 'bellhand'));
     await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'bellhand/steps.qml'));
     return join(folder, 'bellhand');
@@ -80,7 +80,7 @@ export function builtPlugin(): Promise<string> {
 
 /** A fresh home for the editor. */
 export async function freshProfile(): Promise<{ readonly folder: string; readonly env: NodeJS.ProcessEnv }> {
-  const folder = await mkdtemp(join(tmpdir(), 'bellhand-host-'));
+  const folder = await temporaryFolder('host');
   for (const name of ['config', 'data', 'run']) await mkdir(join(folder, name));
   await chmod(join(folder, 'run'), 0o700);
   return {
@@ -153,9 +153,4 @@ export async function differingPixels(one: string, other: string): Promise<numbe
   if (compared.status === null || compared.status > 1 || Number.isNaN(count))
     throw new Error(`compare: ${compared.stderr}`);
   return count;
-}
-
-/** Deletes what runs left behind. */
-export async function tidy(...runs: readonly HostRun[]): Promise<void> {
-  for (const { folder } of runs) await rm(folder, { recursive: true, force: true });
 }

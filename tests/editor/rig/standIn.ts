@@ -1,12 +1,12 @@
 /** Runs the plugin's QML in a real script engine against a stand-in for the editor, with music made from the same bars as the files. */
 import { execFile } from 'node:child_process';
-import { appendFile, cp, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { appendFile, cp, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { buildPlugin, editorScript } from '../../../build/bundle.ts';
 import { fifthsOf, type Pitch, parsePitch, pitchCents, soundingPitch } from '../../../core/pitch.ts';
+import { temporaryFolder } from './folders.ts';
 import { programNamed } from './host.ts';
 import type { PartOptions, Played } from './music.ts';
 
@@ -42,7 +42,7 @@ let prepared: Promise<string> | null = null;
 /** The built plugin and the stand-in's modules in one folder. Made once. */
 function folderWithPlugin(): Promise<string> {
   prepared ??= (async () => {
-    const folder = await mkdtemp(join(tmpdir(), 'bellhand-standin-'));
+    const folder = await temporaryFolder('standin');
     const standIn = fileURLToPath(new URL('../standin/', import.meta.url));
     await buildPlugin(join(folder, 'bellhand'));
     // QML cannot declare members that begin with a capital, so the script is given the stand-in's object for the root item.
@@ -64,7 +64,7 @@ export async function inEngine(
   steps: readonly EngineStep[],
 ): Promise<{ results: readonly unknown[]; complaints: string }> {
   const shared = await folderWithPlugin();
-  const folder = await mkdtemp(join(tmpdir(), 'bellhand-engine-'));
+  const folder = await temporaryFolder('engine');
   try {
     await cp(shared, folder, { recursive: true });
     await writeFile(join(folder, 'task.js'), `.pragma library\nvar steps = ${JSON.stringify(steps)};\n`);
@@ -98,7 +98,7 @@ export async function inEngine(
 
 /** Runs the trials of what the engines get wrong, built as the plugin's own script is. */
 export async function trialsIn(program: string): Promise<unknown> {
-  const folder = await mkdtemp(join(tmpdir(), 'bellhand-trials-'));
+  const folder = await temporaryFolder('trials');
   try {
     const script = await editorScript(fileURLToPath(new URL('../standin/trials.ts', import.meta.url)));
     await writeFile(join(folder, 'trials.js'), script);
