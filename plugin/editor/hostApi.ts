@@ -161,6 +161,8 @@ export interface HostRoot {
   removeElement?(element: HostElement): void;
   /** Writes the score to a file; a stub from 4.0. */
   writeScore(score: HostScore, path: string, extension: string): boolean;
+  /** Opens a file as a score; a stub or wrong from 4.0. */
+  readScore(path: string): HostScore | null;
   cmd(name: string): void;
 }
 
@@ -179,6 +181,7 @@ export interface ScriptEngine {
   colorEqual(one: unknown, other: unknown): boolean;
   locale(): { readonly name: string };
   resolvedUrl(url: string): unknown;
+  openUrlExternally(url: string): boolean;
 }
 
 /** The editor as the rest of this folder sees it. */

@@ -11,11 +11,13 @@ import {
   HAND_OFFSET_RANGE,
   keepAsDefault,
   type Switches,
+  settingsOf,
   TOLERANCE_RANGE,
 } from './choice.ts';
 import type { Host } from './hostApi.ts';
 import { hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
+import { ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
 import { showNote } from './showNote.ts';
 
 /** A score that takes longer than this to read, in milliseconds, is read only when asked: nobody's typing waits for it. */
@@ -41,6 +43,9 @@ export interface PanelView {
   readonly choice: Choice;
   readonly toleranceRange: { readonly from: number; readonly to: number };
   readonly handOffsetRange: { readonly from: number; readonly to: number };
+  readonly etudeKinds: readonly string[];
+  readonly etudeKeys: readonly string[];
+  readonly etudeBars: { readonly from: number; readonly to: number; readonly step: number };
   /** One sentence on the last thing done, or what stands in the way. */
   readonly sentence: string;
   readonly findings: readonly FindingRow[];
@@ -84,6 +89,9 @@ export class Panel {
       choice,
       toleranceRange: TOLERANCE_RANGE,
       handOffsetRange: HAND_OFFSET_RANGE,
+      etudeKinds: words.etudeKinds.split(', '),
+      etudeKeys: ETUDE_KEYS.map((key) => key.replace('b', '♭')),
+      etudeBars: ETUDE_BARS,
       sentence: this.obstacle === '' ? this.sentence : this.obstacle,
       findings: this.rows,
       isChecked: this.isChecked,
@@ -146,6 +154,14 @@ export class Panel {
   clear(): void {
     this.sentence = clear(this.host, this.words, this.shown);
     this.afterChange();
+  }
+
+  /** Composes an étude for the horn that is chosen and opens it as a new score, whose findings are then listed. */
+  composeEtude(form: EtudeForm): void {
+    const said = openEtude(this.host, form, settingsOf(this.choice), this.words);
+    this.lookAgain();
+    this.sentence = said;
+    this.obstacle = '';
   }
 
   chooseHorn(index: number): void {

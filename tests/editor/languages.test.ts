@@ -20,8 +20,8 @@ describe.each(Object.entries(LANGUAGES))('the words in %s', (language, words) =>
     const same = Object.entries(words).filter(
       ([name, word]) => word === LANGUAGES.en![name as keyof typeof words],
     );
-    // Horn is Horn in German.
-    expect(same.map(([name]) => name).filter((name) => name !== 'horn')).toEqual([]);
+    // Horn is Horn in German, and an étude French.
+    expect(same.map(([name]) => name).filter((name) => name !== 'horn' && name !== 'etude')).toEqual([]);
   });
 
   it('name every horn, each differently', () => {

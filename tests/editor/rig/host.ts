@@ -45,6 +45,8 @@ export type Step =
   /** What the panel would list. */
   | { readonly do: 'findings' }
   | { readonly do: 'show'; readonly row: number }
+  /** Composes an étude from what the panel's controls say; it becomes the open score. */
+  | { readonly do: 'etude'; readonly form: object }
   | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
   | { readonly do: 'text'; readonly nth: number; readonly text: string }
   | { readonly do: 'command'; readonly name: string }

@@ -86,6 +86,12 @@ MuseScore {
         },
         "result": function (step) { return JSON.parse(Script.Bellhand.resultNow(hostFor(step))) },
         "findings": function (step) { return Script.Bellhand.openPanel(hostFor(step)).view() },
+        // What the panel's button does; then the score that is open is the étude.
+        "etude": function (step) {
+            var panel = Script.Bellhand.openPanel(hostFor(step))
+            panel.composeEtude(step.form)
+            return { sentence: panel.view().sentence, findings: panel.view().findings }
+        },
         "show": function (step) {
             var panel = Script.Bellhand.openPanel(hostFor(step))
             panel.show(step.row)
