@@ -94,6 +94,8 @@ export async function freshProfile(): Promise<{ readonly folder: string; readonl
       XDG_CONFIG_HOME: join(folder, 'config'),
       XDG_DATA_HOME: join(folder, 'data'),
       XDG_RUNTIME_DIR: join(folder, 'run'),
+      // The editor's socket for finding an instance that already runs lies here: none of ours finds another's.
+      TMPDIR: join(folder, 'run'),
     },
   };
 }
