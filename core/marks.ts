@@ -5,7 +5,7 @@ import type { Examination } from './examine.ts';
 import type { ExaminedNote } from './examinedNote.ts';
 import { isHandState } from './handStates.ts';
 import { fingeredPitch, naturalPitch, printNatural } from './names.ts';
-import { playerOf } from './passage.ts';
+import { type PassageNote, playerOf } from './passage.ts';
 import { printPitchClass } from './pitch.ts';
 import type { Finding } from './rules/rule.ts';
 
@@ -46,7 +46,32 @@ export function marksFor(examination: Examination, show: Show = SHOW_ALL): reado
     if (show.repeat === 'changes') printed.set(playerOf(examined.note), mark?.lines.join('\n') ?? '');
     if (kept && (kept.lines.length > 0 || kept.colour)) marks.push(kept);
   }
-  return marks;
+  return setForRoom(marks, examination.passage.notes);
+}
+
+/** Marks closer than this would push one another up into a staircase. In quarter notes: eighths have room, sixteenths have not. */
+const ROOM_QUARTERS = 0.5;
+const ROUNDING_QUARTERS = 1e-4;
+
+/** Where the next mark over the same voices is too near, a mark is set as a column of single words, hardly wider than its note. */
+function setForRoom(marks: readonly Mark[], notes: readonly PassageNote[]): readonly Mark[] {
+  const nextOnset = new Map<string, number>();
+  const room: number[] = [];
+  for (let i = marks.length - 1; i >= 0; i--) {
+    if (marks[i]!.lines.length === 0) continue;
+    const { staff, voice, onsetQuarters } = notes[marks[i]!.noteIndex]!;
+    const row = `${staff}/${voice}`;
+    room[i] = (nextOnset.get(row) ?? Number.POSITIVE_INFINITY) - onsetQuarters;
+    // The other notes of a chord stand at the same place and have the same room.
+    const before = marks[i - 1] && notes[marks[i - 1]!.noteIndex]!;
+    if (!before || before.onsetQuarters < onsetQuarters || `${before.staff}/${before.voice}` !== row)
+      nextOnset.set(row, onsetQuarters);
+  }
+  return marks.map((mark, i) =>
+    room[i]! < ROOM_QUARTERS - ROUNDING_QUARTERS
+      ? { ...mark, lines: ([] as string[]).concat(...mark.lines.map((line) => line.split(' '))) }
+      : mark,
+  );
 }
 
 /** True when the player's note before carries the same text. */

@@ -1,7 +1,7 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
 import { type Mark, markText } from '../../core/annotation.ts';
-import { type Host, type HostNote, TICKS_PER_QUARTER } from './hostApi.ts';
-import { isBelow, setLines } from './markLayout.ts';
+import type { Host, HostNote } from './hostApi.ts';
+import { isBelow } from './markLayout.ts';
 import {
   BLACK,
   claimedNotes,
@@ -50,9 +50,7 @@ function planned(
   wanted: (note: HostNote) => Mark | null,
 ): readonly PlannedPlace[] {
   const plans: PlannedPlace[] = [];
-  const places = markedPlaces(walk);
-  const room = roomAfter(places, wanted);
-  for (const place of places) {
+  for (const place of markedPlaces(walk)) {
     const notes = notesAt(place);
     if (!notes.some(({ note }) => scope(note))) continue;
     const marks = notes.map(({ note }) => wanted(note));
@@ -61,8 +59,7 @@ function planned(
     const texts: string[] = [];
     const colours = marks.map((mark, i) => {
       const colour = mark?.colour ?? null;
-      const text =
-        mark && markText(setLines(mark.lines, room(place)), colour === null ? null : notes[i]!.rank);
+      const text = mark && markText(mark.lines, colour === null ? null : notes[i]!.rank);
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
       if (text && isBelow(place.track)) texts.push(text);
       else if (text) texts.unshift(text);
@@ -88,33 +85,4 @@ function isDone(
 /** A file lists the marks of a chord in another order than the editor stacks them. */
 function inAnyOrder(texts: readonly string[]): string {
   return JSON.stringify(texts.slice().sort());
-}
-
-/** Quarters from a place to the next one on its side of the staff that is to carry a mark. */
-function roomAfter(
-  places: readonly MarkedPlace[],
-  wanted: (note: HostNote) => Mark | null,
-): (place: MarkedPlace) => number {
-  const ticksBySide = new Map<string, number[]>();
-  for (const place of places) {
-    if (!notesAt(place).some(({ note }) => wanted(note))) continue;
-    const ticks = ticksBySide.get(sideOf(place)) ?? [];
-    ticksBySide.set(sideOf(place), ticks);
-    ticks.push(place.tick);
-  }
-  const next = new Map<string, number>();
-  ticksBySide.forEach((ticks, side) => {
-    ticks.sort((a, b) => a - b);
-    ticks.forEach((tick, i) => {
-      const following = ticks[i + 1];
-      if (following !== undefined && following > tick) next.set(`${side}/${tick}`, following - tick);
-    });
-  });
-  return (place) =>
-    (next.get(`${sideOf(place)}/${place.tick}`) ?? Number.POSITIVE_INFINITY) / TICKS_PER_QUARTER;
-}
-
-/** Marks on one side of one staff stand in one row. */
-function sideOf({ track }: MarkedPlace): string {
-  return `${Math.floor(track / 4)}${isBelow(track) ? 'below' : 'above'}`;
 }

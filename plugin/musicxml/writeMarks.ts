@@ -72,6 +72,8 @@ class MarkWriter {
   private readonly usedIds: Set<number>;
   private readonly lineEnd: string;
   private lastId = 0;
+  /** `staff/voice` of the part being written. */
+  private lowerVoices: ReadonlySet<string> = new Set();
 
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
@@ -85,6 +87,7 @@ class MarkWriter {
   addPart({ partId, marks, additions = [] }: PartMarks): void {
     const horn = this.score.horns.filter(({ id }) => id === partId)[0];
     if (!horn) throw new RangeError(`"partId" must be a part of the score that was read, got "${partId}"`);
+    this.lowerVoices = lowerVoicesOf(horn.passage.notes);
     for (const addition of additions) this.add(horn, addition);
     for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
@@ -137,7 +140,8 @@ class MarkWriter {
     const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
     const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
     const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
-    const direction = `<${p}direction id="${this.nextId()}" placement="above">${type}${voice}${staff}</${p}direction>`;
+    const placement = this.lowerVoices.has(`${note.staff}/${note.voice}`) ? 'below' : 'above';
+    const direction = `<${p}direction id="${this.nextId()}" placement="${placement}">${type}${voice}${staff}</${p}direction>`;
     this.insert(start, direction + indentBefore(text, start));
   }
 
@@ -157,6 +161,21 @@ class MarkWriter {
     while (this.usedIds.has(this.lastId));
     return ID_PREFIX + this.lastId;
   }
+}
+
+/** Of several voices on a staff the even ones are the lower players', stems down: their marks stand below it. */
+function lowerVoicesOf(notes: readonly PassageNote[]): ReadonlySet<string> {
+  const voices = new Map<number, Set<string>>();
+  for (const { staff, voice } of notes) {
+    const onStaff = voices.get(staff) ?? new Set();
+    voices.set(staff, onStaff.add(voice));
+  }
+  const lower = new Set<string>();
+  voices.forEach((onStaff, staff) => {
+    if (onStaff.size < 2) return;
+    for (const voice of Array.from(onStaff)) if (Number(voice) % 2 === 0) lower.add(`${staff}/${voice}`);
+  });
+  return lower;
 }
 
 /** Hosts put a later text further from the staff: the top note of a chord comes last, to have its text on top. */

@@ -175,7 +175,12 @@ describe('for every passage', () => {
       const all = new Map(marksFor(examination).map((mark) => [mark.noteIndex, mark]));
       for (const mark of marksFor(examination, { ...SHOW_ALL, repeat: 'changes' })) {
         const full = all.get(mark.noteIndex)!;
-        expect(mark).toEqual(mark.lines.length > 0 ? full : { ...full, lines: [] });
+        // With fewer marks there is more room: a column of words may become lines again.
+        const words = full.lines.join(' ');
+        expect({ ...mark, lines: mark.lines.join(' ') }).toEqual({
+          ...full,
+          lines: mark.lines.length > 0 ? words : '',
+        });
       }
     });
   });

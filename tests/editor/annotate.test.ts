@@ -145,9 +145,15 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
   });
 
-  it('sets marks in columns where notes follow close, the top player above and the lower voice below', async () => {
+  it('sets marks in columns over sixteenths, the top player above and the lower voice below', async () => {
     const bars = [
-      [stopped('C5', 0.5), stopped('A4', 0.5), stopped('G4'), { ...stopped('C4', 2), pitch: ['C4', 'G4'] }],
+      [
+        stopped('C5', 0.25),
+        stopped('A4', 0.25),
+        stopped('C5', 0.5),
+        stopped('G4'),
+        { ...stopped('C4', 2), pitch: ['C4', 'G4'] },
+      ],
     ];
     const run = await inHost(hornScore(bars, { second: [[rest(3), stopped('D4')]] }), [
       { do: 'annotate' },
@@ -159,6 +165,7 @@ describe.skipIf(!HOST)('annotating in the editor', () => {
     expect(marksIn(annotated)).toEqual([
       'o\nC♯\nB\n2',
       'o\nB♭\nA♭\n23',
+      'o C♯\nB 2',
       'o A\nF♯ 2',
       'o E♭\nB 2',
       'o A\nF♯ 2',

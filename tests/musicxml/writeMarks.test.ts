@@ -39,6 +39,21 @@ describe('a mark', () => {
     );
   });
 
+  it('of the lower of two voices on a staff stands below it; of an only voice, whatever its number, above', () => {
+    const voice = (n: number) => `<voice>${n}</voice>`;
+    const lower = noteOf('C4', 2, voice(2));
+    const both = `${noteOf('C5', 2, voice(1))}<backup><duration>2</duration></backup>${lower}`;
+    const placements = (text: string, count: number) =>
+      [
+        ...marked(
+          text,
+          Array.from({ length: count }, (_, i) => mark(i)),
+        ).matchAll(/placement="(\w+)"/g),
+      ].map(([, placement]) => placement);
+    expect(placements(smallScore([both]), 2)).toEqual(['above', 'below']);
+    expect(placements(smallScore([lower]), 1)).toEqual(['above']);
+  });
+
   it('puts the texts of a chord so that the top note’s is printed on top', () => {
     const text = smallScore([noteOf('C5', 2) + noteOf('E4', 2, '', '<chord/>')]);
     const written = marked(text, [mark(0, { lines: ['top'] }), mark(1, { lines: ['low'] })]);
