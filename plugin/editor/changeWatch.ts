@@ -31,7 +31,8 @@ export class ChangeWatch {
   private look: Look = { notes: '', selection: '' };
   private written = '';
   private comparedAt = 0;
-  private writingTook = 0;
+  /** How long the last two comparisons took: one slow moment of the machine does not make a score big. */
+  private took: readonly [number, number] = [0, 0];
   private movedAt = 0;
 
   constructor(host: Host, now: () => number = Date.now) {
@@ -42,7 +43,7 @@ export class ChangeWatch {
 
   /** True where the score can be compared as written, with every sign and word in it. */
   get seesEveryEdit(): boolean {
-    return !isAtLeast(this.host, 4, 0) && this.writingTook <= WRITING_LIMIT_MS;
+    return !isAtLeast(this.host, 4, 0) && !this.isBig;
   }
 
   /** Takes the score as it is for known. */
@@ -66,6 +67,10 @@ export class ChangeWatch {
     return score !== null && this.isCompareDue(hasMoved) && this.compareWritten(score);
   }
 
+  private get isBig(): boolean {
+    return Math.min(...this.took) > WRITING_LIMIT_MS;
+  }
+
   private lookAtScore(): Look {
     const score = this.host.root.curScore;
     return score ? lookAt(this.host, score) : { notes: '', selection: '' };
@@ -73,7 +78,7 @@ export class ChangeWatch {
 
   private isCompareDue(hasMoved: boolean): boolean {
     if (isAtLeast(this.host, 4, 0)) return false;
-    if (this.writingTook > WRITING_LIMIT_MS) return hasMoved;
+    if (this.isBig) return hasMoved;
     const isAtWork = this.now() - this.movedAt < AT_WORK_MS;
     return this.now() - this.comparedAt >= (isAtWork ? COMPARED_EVERY_MS : COMPARED_AT_REST_EVERY_MS);
   }
@@ -83,7 +88,7 @@ export class ChangeWatch {
     const start = this.now();
     const written = exported(this.host, score, 'mscx');
     this.comparedAt = this.now();
-    this.writingTook = this.comparedAt - start;
+    this.took = [this.took[1], this.comparedAt - start];
     const isNew = written !== this.written;
     this.written = written;
     return isNew;

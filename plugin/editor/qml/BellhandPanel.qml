@@ -1,5 +1,6 @@
 // The panel itself: it draws what the script hands over and passes every click on. No logic lives here.
 import QtQuick 2.9
+import QtQuick.Window 2.2
 import QtQuick.Controls 2.3
 import QtQuick.Layouts 1.3
 
@@ -62,6 +63,9 @@ Pane {
         repeat: true
         running: pane.panel !== null && pane.visible
         onTriggered: {
+            // The editor keeps a closed panel alive, hidden, and tells it nothing.
+            if (pane.Window.window && !pane.Window.window.visible)
+                return
             try {
                 if (pane.panel.tick())
                     pane.refresh()
