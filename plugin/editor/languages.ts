@@ -1,4 +1,4 @@
-/** Every word the editor's user reads that is not about a note: one table, complete in four languages. */
+/** Every word the editor's user reads that is not about a note: one table, complete in four languages, and long for that. */
 
 const ENGLISH = {
   horn: 'Horn',

@@ -228,114 +228,11 @@ Pane {
                 }
             }
 
-            Button {
-                id: etude
-                objectName: "etude"
-                property bool isOpen: false
+            BellhandEtudeForm {
+                id: etudeForm
                 Layout.fillWidth: true
-                implicitHeight: 28
-                flat: true
-                text: (isOpen ? "\u25be " : "\u25b8 ") + (pane.view ? pane.view.words.etude : "")
-                onClicked: isOpen = !isOpen
-                Keys.onReturnPressed: clicked()
-                Keys.onEnterPressed: clicked()
-            }
-
-            GridLayout {
-                visible: etude.isOpen
-                columns: pane.width < 300 ? 1 : 2
-                columnSpacing: 10
-                rowSpacing: 4
-                Layout.fillWidth: true
-
-                Label { text: pane.view ? pane.view.words.etudeKind : "" }
-                ComboBox {
-                    id: etudeKind
-                    objectName: "etudeKind"
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: 190
-                    implicitHeight: 32
-                    model: pane.view ? pane.view.etudeKinds : []
-                    Accessible.name: pane.view ? pane.view.words.etudeKind : ""
-                }
-                Label { text: pane.view ? pane.view.words.etudeKey : "" }
-                ComboBox {
-                    id: etudeKey
-                    objectName: "etudeKey"
-                    Layout.fillWidth: true
-                    Layout.preferredWidth: 190
-                    implicitHeight: 32
-                    model: pane.view ? pane.view.etudeKeys : []
-                    Accessible.name: pane.view ? pane.view.words.etudeKey : ""
-                }
-                Label { text: pane.view ? pane.view.words.etudeLevel : "" }
-                SpinBox {
-                    id: etudeLevel
-                    objectName: "etudeLevel"
-                    implicitHeight: 32
-                    from: 1
-                    to: 3
-                    value: 1
-                    Accessible.name: pane.view ? pane.view.words.etudeLevel : ""
-                }
-                Label { text: pane.view ? pane.view.words.etudeLength : "" }
-                SpinBox {
-                    id: etudeBars
-                    objectName: "etudeBars"
-                    implicitHeight: 32
-                    from: pane.view ? pane.view.etudeBars.from : 4
-                    to: pane.view ? pane.view.etudeBars.to : 64
-                    stepSize: pane.view ? pane.view.etudeBars.step : 4
-                    value: 16
-                    Accessible.name: pane.view ? pane.view.words.etudeLength : ""
-                }
-                Label {
-                    text: pane.view ? pane.view.words.etudeTempo : ""
-                    wrapMode: Text.WordWrap
-                    Layout.fillWidth: true
-                }
-                SpinBox {
-                    id: etudeTempo
-                    objectName: "etudeTempo"
-                    editable: true
-                    implicitHeight: 32
-                    from: 0
-                    to: 132
-                    stepSize: 4
-                    value: 0
-                    Accessible.name: pane.view ? pane.view.words.etudeTempo : ""
-                }
-                Label {
-                    text: pane.view ? pane.view.words.etudeCompass : ""
-                    wrapMode: Text.WordWrap
-                    Layout.fillWidth: true
-                }
-                TextField {
-                    id: etudeRange
-                    objectName: "etudeRange"
-                    implicitHeight: 32
-                    Layout.preferredWidth: 130
-                    Accessible.name: pane.view ? pane.view.words.etudeCompass : ""
-                }
-                Button {
-                    objectName: "compose"
-                    Layout.fillWidth: true
-                    Layout.columnSpan: pane.width < 300 ? 1 : 2
-                    implicitHeight: 34
-                    text: pane.view ? pane.view.words.compose : ""
-                    onClicked: pane.act(function () {
-                        pane.panel.composeEtude({
-                            kindIndex: etudeKind.currentIndex,
-                            keyIndex: etudeKey.currentIndex,
-                            level: etudeLevel.value,
-                            bars: etudeBars.value,
-                            tempo: etudeTempo.value,
-                            range: etudeRange.text
-                        })
-                    })
-                    Keys.onReturnPressed: clicked()
-                    Keys.onEnterPressed: clicked()
-                }
+                view: pane.view
+                onWanted: pane.act(function () { pane.panel.composeEtude(etudeForm.asked()) })
             }
 
             RowLayout {
