@@ -21,6 +21,7 @@ const FILES = [
   'BellhandAnnotate.qml',
   'BellhandClear.qml',
   'BellhandDock.qml',
+  'BellhandEtudeForm.qml',
   'BellhandPanel.qml',
   'LICENSE.txt',
   'bellhand.js',
