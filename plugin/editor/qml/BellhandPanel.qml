@@ -1,4 +1,5 @@
-// The panel itself: it draws what the script hands over and passes every click on. No logic lives here.
+// The panel itself: it draws what the script hands over and passes every click on. No logic lives here;
+// it is long because it names every control of the window.
 import QtQuick 2.9
 import QtQuick.Window 2.2
 import QtQuick.Controls 2.3
