@@ -58,7 +58,7 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
   await build({
     entryPoints: {
       bellhand: join(ROOT, 'plugin/batch/main.ts'),
-      'bellhand-worker': join(ROOT, 'plugin/batch/worker.ts'),
+      'bellhand-worker': join(ROOT, 'plugin/batch/files/worker.ts'),
     },
     outdir: folder,
     bundle: true,

@@ -1,9 +1,10 @@
 /** The closing curve: what happens to each harmonic of a tube on the way from the open hand to the full stop. */
-import { USUAL_BORE } from '../data/bore.ts';
-import { frequencyHz } from '../pitch.ts';
+
+import { frequencyHz } from '../pitch/pitch.ts';
 import { checkBore, type HornBore, hornSections } from './hornShape.ts';
 import { followPeak, resonances } from './resonances.ts';
 import { type TunedHorn, tuneHorn } from './tuning.ts';
+import { USUAL_BORE } from './usualBore.ts';
 
 /** The highest harmonic worked out: written C6 on the F side, where closing no longer changes anything. */
 export const HIGHEST_CURVE_HARMONIC = 16;

@@ -1,5 +1,5 @@
 /** A closing curve as a picture: closing to the right, pitch falling down the page, one line for each harmonic. */
-import { frequencyHz } from '../pitch.ts';
+import { frequencyHz } from '../pitch/pitch.ts';
 import type { ClosingCurve, HarmonicCurve } from './closingCurve.ts';
 import { closingForDrop } from './closingForDrop.ts';
 

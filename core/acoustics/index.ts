@@ -1,5 +1,5 @@
 /** The acoustics of the closing hand, as the rest of Bellhand uses it. */
-export { USUAL_BORE } from '../data/bore.ts';
+
 export {
   type ClosingCurve,
   type ClosingCurveOptions,
@@ -12,3 +12,4 @@ export { type CurveSvgOptions, curveSvg } from './curveSvg.ts';
 export { curveText } from './curveText.ts';
 export type { Bell, Hand, HornBore } from './hornShape.ts';
 export type { Section } from './section.ts';
+export { USUAL_BORE } from './usualBore.ts';

@@ -1,6 +1,6 @@
 /** Small parts of a bar of an étude. */
-import type { HandSign } from '../passage.ts';
-import type { Pitch } from '../pitch.ts';
+import type { HandSign } from '../part/passage.ts';
+import type { Pitch } from '../pitch/pitch.ts';
 import type { EtudeNote } from './etude.ts';
 
 /** A note with the sign for the hand at it. */

@@ -1,6 +1,6 @@
 /** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
-import type { HandSign } from '../passage.ts';
-import { type Pitch, pitchCents } from '../pitch.ts';
+import type { HandSign } from '../part/passage.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import { note, rest, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
 import { type Key, scaleBetween } from './key.ts';

@@ -1,5 +1,5 @@
 /** Composes études. */
-import { type Pitch, pitchCents, printPitch } from '../pitch.ts';
+import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
 import {
   type EtudeRequest,
   type EtudeResult,

@@ -1,7 +1,7 @@
 /** What an étude is: a short piece that trains one thing about the hand, as data; the doors turn it into a score. */
-import type { HandSign } from '../passage.ts';
-import type { Pitch, Transposition } from '../pitch.ts';
-import type { Settings } from '../settings.ts';
+import type { HandSign } from '../part/passage.ts';
+import type { Settings } from '../part/settings.ts';
+import type { Pitch, Transposition } from '../pitch/pitch.ts';
 import type { Key } from './key.ts';
 
 /**

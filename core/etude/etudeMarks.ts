@@ -1,7 +1,7 @@
 /** The fingerings printed in an étude: those of every stopped note in full, and the valves of the open ones. */
-import type { Mark } from '../annotation.ts';
-import type { Examination } from '../examine.ts';
-import { marksFor } from '../marks.ts';
+import type { Mark } from '../marks/annotation.ts';
+import { marksFor } from '../marks/marks.ts';
+import type { Examination } from '../rules/examine.ts';
 
 /**
  * The marks of an étude, in the order of its notes. Within a bar a note that comes back the same way is not marked

@@ -7,7 +7,7 @@ import {
   pitchCents,
   printPitchClass,
   spellCents,
-} from '../pitch.ts';
+} from '../pitch/pitch.ts';
 
 /** A key of the written part. */
 export interface Key {

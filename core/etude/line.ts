@@ -1,5 +1,5 @@
 /** A melodic line: one note for each place, drawn so that it moves as a singer would and arrives where it must. */
-import { type Pitch, pitchCents } from '../pitch.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { Degree } from './key.ts';
 import { pickWeighted, type Random } from './random.ts';
 

@@ -1,12 +1,19 @@
 /** The notes an étude may use: those that this player, on this horn, plays without doubt. */
-import { examine } from '../examine.ts';
-import { fingerings, type HandState, type Verdict } from '../fingering.ts';
-import { openPitchCents, type Tube, tubesOf } from '../horn.ts';
-import { unmarkedHandState } from '../naturalHorn.ts';
-import type { HandSign } from '../passage.ts';
-import { type Pitch, pitchCents, soundingCents, type Transposition, transpositionCents } from '../pitch.ts';
-import type { Settings } from '../settings.ts';
-import { stop } from '../stopping.ts';
+
+import { openPitchCents, type Tube, tubesOf } from '../horn/horn.ts';
+import type { HandSign } from '../part/passage.ts';
+import type { Settings } from '../part/settings.ts';
+import {
+  type Pitch,
+  pitchCents,
+  soundingCents,
+  type Transposition,
+  transpositionCents,
+} from '../pitch/pitch.ts';
+import { examine } from '../rules/examine.ts';
+import { fingerings, type HandState, type Verdict } from '../stopping/fingering.ts';
+import { unmarkedHandState } from '../stopping/naturalHorn.ts';
+import { stop } from '../stopping/stopping.ts';
 import { type EtudeNote, FOUR_FOUR } from './etude.ts';
 import { type Degree, type Key, spellInKey } from './key.ts';
 import { passageOf } from './passageOf.ts';

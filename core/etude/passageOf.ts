@@ -1,6 +1,6 @@
 /** An étude's bars as the passage that a door would read from its score. */
-import type { Join, Passage, PassageNote, PassageRest } from '../passage.ts';
-import type { Transposition } from '../pitch.ts';
+import type { Join, Passage, PassageNote, PassageRest } from '../part/passage.ts';
+import type { Transposition } from '../pitch/pitch.ts';
 import type { EtudeNote, Meter } from './etude.ts';
 
 /**

@@ -1,5 +1,5 @@
 /** Which notes an étude moves among where nobody says: what suits the key, the level and the horn. */
-import { type Pitch, pitchCents, spellCents, type Transposition } from '../pitch.ts';
+import { type Pitch, pitchCents, spellCents, type Transposition } from '../pitch/pitch.ts';
 import type { EtudeRequest, Level } from './etude.ts';
 import { scaleBetween } from './key.ts';
 import { bendsBetween, naturalHornNotes, stoppableNotes } from './palette.ts';

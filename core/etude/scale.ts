@@ -1,5 +1,5 @@
 /** Stopped scales and broken chords in a key. */
-import { type Pitch, pitchCents } from '../pitch.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import { note, rest, withBreath, withDynamic } from './bar.ts';
 import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
 import type { PhrasePlan } from './harmony.ts';

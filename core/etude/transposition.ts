@@ -1,6 +1,7 @@
 /** The key in which a part for a horn is written. */
-import type { Transposition } from '../pitch.ts';
-import type { Settings } from '../settings.ts';
+
+import type { Settings } from '../part/settings.ts';
+import type { Transposition } from '../pitch/pitch.ts';
 
 /** How a part for this horn is written: in F, or in the key of a natural horn's crook, whose 4th harmonic is written C4. */
 export function transpositionOf({ horn }: Settings): Transposition {

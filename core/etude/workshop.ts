@@ -1,6 +1,6 @@
 /** What the five kinds of étude are made from, and what each makes of it. */
-import type { HandSign } from '../passage.ts';
-import type { Pitch } from '../pitch.ts';
+import type { HandSign } from '../part/passage.ts';
+import type { Pitch } from '../pitch/pitch.ts';
 import type { EtudeNote, Level, Meter } from './etude.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree, Key } from './key.ts';

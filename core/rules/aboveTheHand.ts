@@ -3,7 +3,7 @@
  * Why: high harmonics lie closer together than the distance at which the hand comes to rest above the next one down.
  * @source smalley; boldin; commonPractice
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { noteRule } from './rule.ts';
 
 export const aboveTheHand = noteRule('above-the-hand', ({ note, reading, fingering }) => {

@@ -3,8 +3,8 @@
  * Why: the lowest harmonic a hand or a lip can hold stopped is the 3rd; the 2nd has only the fundamental beneath it.
  * @source commonPractice
  */
-import { printPitch } from '../pitch.ts';
-import { lowestStoppableCents } from '../reach.ts';
+import { printPitch } from '../pitch/pitch.ts';
+import { lowestStoppableCents } from '../stopping/reach.ts';
 import { noteRule } from './rule.ts';
 
 export const belowTheHand = noteRule(

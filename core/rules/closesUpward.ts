@@ -3,7 +3,7 @@
  * Why: closing the hand brings a tone down. Only in the low register does it let one slide up, by a semitone.
  * @source smalley; commonPractice
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { closesTo, handJoinsOf, opensTo, reachText } from './handJoin.ts';
 import type { Rule } from './rule.ts';
 

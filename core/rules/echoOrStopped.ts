@@ -3,8 +3,8 @@
  * Why: echo horn sounds a semitone below its fingering and stopped a semitone above, so the two are fingered a whole
  * tone apart. Editions of one passage of Dukas, Villanelle, disagree. @source smalley, hand positions; pizka
  */
-import { readHandText } from '../handWords.ts';
-import { printPitch } from '../pitch.ts';
+import { readHandText } from '../part/handWords.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import type { Finding, Rule } from './rule.ts';
 
 export const echoOrStopped: Rule = {

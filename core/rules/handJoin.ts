@@ -2,14 +2,15 @@
  * Glissandos, slides and bends across a change of the hand, and where the hand can really take them. Shared by the
  * rules about such joins: `closes-upward`, `opens-downward`, `no-common-tube`.
  */
-import type { ExaminedNote } from '../examinedNote.ts';
-import type { Fingering } from '../fingering.ts';
-import { joinsByHand, movesHand } from '../handMotion.ts';
-import { closedness } from '../handStates.ts';
-import { nameNear } from '../names.ts';
-import { type Pitch, pitchCents, printPitch } from '../pitch.ts';
-import { ECHO_DROP_CENTS, stop } from '../stopping.ts';
-import { fingeringText } from '../wording.ts';
+
+import { joinsByHand, movesHand } from '../part/handMotion.ts';
+import { closedness } from '../part/handStates.ts';
+import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
+import type { ExaminedNote } from '../plan/examinedNote.ts';
+import type { Fingering } from '../stopping/fingering.ts';
+import { nameNear } from '../stopping/names.ts';
+import { ECHO_DROP_CENTS, stop } from '../stopping/stopping.ts';
+import { fingeringText } from '../words/wording.ts';
 import type { RuleContext } from './rule.ts';
 
 /** Two notes that the hand is asked to join. */

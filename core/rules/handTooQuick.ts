@@ -3,9 +3,9 @@
  * Why: the hand has to travel, seal and be still before the tone is asked for. Rests count as time: it moves in them.
  * From memory: a quarter of a second (a setting).
  */
-import { closedness } from '../handStates.ts';
-import { printPitch } from '../pitch.ts';
-import { isTempoStated } from '../tempo.ts';
+import { closedness } from '../part/handStates.ts';
+import { isTempoStated } from '../part/tempo.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import type { Finding, Rule } from './rule.ts';
 
 /** Room for the rounding of sums of tuplets. */

@@ -3,8 +3,8 @@
  * Why: the mute is where the hand would go. Often a word to take the mute out is missing, or a stopping mute is meant.
  * @source commonPractice
  */
-import { closedness } from '../handStates.ts';
-import { printPitch } from '../pitch.ts';
+import { closedness } from '../part/handStates.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { noteRule } from './rule.ts';
 
 export const muteAndHand = noteRule('mute-and-hand', ({ note, reading }) => {

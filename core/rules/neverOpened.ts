@@ -3,7 +3,7 @@
  * Why: by the rule of the trade a word holds until another cancels it, so everything after it is read stopped; an
  * engraver who forgot "open" gets a stopped movement. @source commonPractice
  */
-import { forgottenWordsIn } from '../neverOpened.ts';
+import { forgottenWordsIn } from '../plan/forgottenWords.ts';
 import type { Finding, Rule } from './rule.ts';
 
 export const neverOpened: Rule = {

@@ -3,7 +3,7 @@
  * Why: the hand moves one harmonic of one tube, from its open to its stopped pitch and no further; another valve is
  * another tone. @source smalley; commonPractice
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { closesTo, type HandJoin, handJoinsOf, nearestReach, opensTo, reachText } from './handJoin.ts';
 import type { Rule } from './rule.ts';
 

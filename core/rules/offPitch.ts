@@ -4,11 +4,11 @@
  * @source ericson; smalley
  */
 
-import { isHandState } from '../handStates.ts';
-import type { Horn } from '../horn.ts';
-import { printPitch } from '../pitch.ts';
-import { lowestStoppableCents } from '../reach.ts';
-import { deviationText } from '../wording.ts';
+import type { Horn } from '../horn/horn.ts';
+import { isHandState } from '../part/handStates.ts';
+import { printPitch } from '../pitch/pitch.ts';
+import { lowestStoppableCents } from '../stopping/reach.ts';
+import { deviationText } from '../words/wording.ts';
 import { noteRule } from './rule.ts';
 
 export const offPitch = noteRule(

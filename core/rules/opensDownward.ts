@@ -3,7 +3,7 @@
  * Why: opening the hand lets a tone rise back to its natural pitch. Only in the low register does it fall, by a semitone.
  * @source smalley; commonPractice
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { closesTo, handJoinsOf, opensTo, reachText } from './handJoin.ts';
 import type { Rule } from './rule.ts';
 

@@ -3,8 +3,8 @@
  * Why: below the bending range closing the hand lets the tone slide up a semitone from the next lower harmonic, and
  * only the lip can hold it there. @source commonPractice; smalley (none lower than the 4th harmonic)
  */
-import { printPitch } from '../pitch.ts';
-import { deviationText, fingeringText } from '../wording.ts';
+import { printPitch } from '../pitch/pitch.ts';
+import { deviationText, fingeringText } from '../words/wording.ts';
 import { noteRule } from './rule.ts';
 
 export const risesNotBends = noteRule('rises-not-bends', ({ note, reading, fingering, candidates }) => {

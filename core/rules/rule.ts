@@ -1,10 +1,11 @@
 /** What a rule is and what it finds. */
-import type { ExaminedNote } from '../examinedNote.ts';
-import type { Line } from '../lines.ts';
-import type { Passage } from '../passage.ts';
-import type { Settings } from '../settings.ts';
-import type { Sounding } from '../sounding.ts';
-import type { Step } from '../steps.ts';
+
+import type { Line } from '../part/lines.ts';
+import type { Passage } from '../part/passage.ts';
+import type { Settings } from '../part/settings.ts';
+import type { Sounding } from '../part/sounding.ts';
+import type { Step } from '../part/steps.ts';
+import type { ExaminedNote } from '../plan/examinedNote.ts';
 
 /** `impossible` cannot be played as written; `risky` can, with luck; `advice` concerns the page and not the hand. */
 export type Severity = 'impossible' | 'risky' | 'advice';

@@ -4,9 +4,9 @@
  * @source commonPractice
  */
 
-import { isHandState } from '../handStates.ts';
-import { playerOf } from '../passage.ts';
-import { printPitch } from '../pitch.ts';
+import { isHandState } from '../part/handStates.ts';
+import { playerOf } from '../part/passage.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import type { Finding, Rule } from './rule.ts';
 
 export const signAgainstWord: Rule = {

@@ -3,7 +3,7 @@
  * Why: while the hand moves the tone bends, and a change of valves on top of it breaks the line; what is meant to be
  * joined is heard as a leap. @source commonPractice
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import { fitsOneTube } from './handJoin.ts';
 import type { Finding, Rule } from './rule.ts';
 

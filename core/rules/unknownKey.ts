@@ -4,7 +4,7 @@
  * @source musicxml40, element transpose
  */
 
-import { isHandState } from '../handStates.ts';
+import { isHandState } from '../part/handStates.ts';
 import type { Finding, Rule } from './rule.ts';
 
 export const unknownKey: Rule = {

@@ -3,7 +3,7 @@
  * Why: in old notation the bass clef sounds a fourth above (in F) where it now sounds a fifth below; the wrong reading
  * puts every note on another harmonic. @source grove1879, p. 750
  */
-import { printPitch } from '../pitch.ts';
+import { printPitch } from '../pitch/pitch.ts';
 import type { Finding, Rule } from './rule.ts';
 
 export const whichOctave: Rule = {

@@ -1,7 +1,8 @@
 /** The two things that change a score: annotating it and clearing it, each one step of its undo history. */
-import { type Examination, examine } from '../../core/examine.ts';
-import { isHandState } from '../../core/handStates.ts';
-import { marksFor } from '../../core/marks.ts';
+
+import { marksFor } from '../../core/marks/marks.ts';
+import { isHandState } from '../../core/part/handStates.ts';
+import { type Examination, examine } from '../../core/rules/examine.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';
@@ -10,7 +11,8 @@ import { filled, type Words } from './languages.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
 import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
-import { type ReadPart, readPassages } from './readPassages.ts';
+import type { ReadPart } from './readPart.ts';
+import { readPassages } from './readPassages.ts';
 import { walkPart } from './scoreWalk.ts';
 import { selectedNotes } from './selection.ts';
 import { inOneStep } from './undoStep.ts';

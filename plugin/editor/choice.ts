@@ -1,7 +1,7 @@
 /** What the user chose in the panel, kept with the score and as the user's default. */
-import { HORNS } from '../../core/data/horns.ts';
-import { SHOW_ALL, type Show } from '../../core/marks.ts';
-import { DEFAULT_SETTINGS, type Settings } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { SHOW_ALL, type Show } from '../../core/marks/marks.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../core/part/settings.ts';
 import type { Host, HostScore } from './hostApi.ts';
 
 /** The panel's controls. Horns by their id. */

@@ -3,7 +3,7 @@
  * their note is deleted, touching them ends the host.
  */
 import { type HostChord, type HostNote, type HostRoot, type HostScore, listOf } from './hostApi.ts';
-import type { NotePlace } from './readPassages.ts';
+import type { NotePlace } from './readPart.ts';
 import { notesOf } from './scoreWalk.ts';
 
 export interface NoteAddress {

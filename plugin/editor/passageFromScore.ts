@@ -1,14 +1,20 @@
 /** A passage made from the host's score itself, where its plugin interface tells enough: 3.5 and later. */
 
-import { isOurMark } from '../../core/annotation.ts';
-import type { HandSign, PassageNote, PassageRest, PassageTempo, PassageWord } from '../../core/passage.ts';
-import type { Pitch } from '../../core/pitch.ts';
-import { Joins } from '../musicxml/joins.ts';
-import { addToChord, type ReadNote } from '../musicxml/readNote.ts';
+import { isOurMark } from '../../core/marks/annotation.ts';
+import type {
+  HandSign,
+  PassageNote,
+  PassageRest,
+  PassageTempo,
+  PassageWord,
+} from '../../core/part/passage.ts';
+import type { Pitch } from '../../core/pitch/pitch.ts';
+import { Joins } from '../musicxml/read/joins.ts';
+import { addToChord, type ReadNote } from '../musicxml/read/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import { TICKS_PER_QUARTER } from './hostApi.ts';
 import { plainText, userColoured } from './ownMarks.ts';
-import type { ReadPart } from './readPassages.ts';
+import type { ReadPart } from './readPart.ts';
 import type { PartWalk, ScoreChord, ScoreMeasure } from './scoreWalk.ts';
 import { clefOf, notatedPitch, transpositionOf } from './spelling.ts';
 

@@ -1,5 +1,5 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
-import { type Mark, markText } from '../../core/annotation.ts';
+import { type Mark, markText } from '../../core/marks/annotation.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import { isBelow } from './markLayout.ts';
 import {
@@ -11,7 +11,7 @@ import {
   plainText,
   type RankedNote,
 } from './ownMarks.ts';
-import type { ReadPart } from './readPassages.ts';
+import type { ReadPart } from './readPart.ts';
 import type { PartWalk } from './scoreWalk.ts';
 
 /** What one place of the score is to look like. */

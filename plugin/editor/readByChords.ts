@@ -1,9 +1,9 @@
 /** Host 4.6 and later: chords own their signs, notes the lines that start at them; slurs and octave lines still come from a selection. */
-import type { HandSign } from '../../core/passage.ts';
+import type { HandSign } from '../../core/part/passage.ts';
 import { hornParts } from './hornParts.ts';
 import { listOf } from './hostApi.ts';
 import { passageFromScore } from './passageFromScore.ts';
-import type { Reader } from './readPassages.ts';
+import type { Reader } from './readPart.ts';
 import { walkPart } from './scoreWalk.ts';
 import { evidenceOf, signOf } from './selectionEvidence.ts';
 

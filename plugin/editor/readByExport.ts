@@ -2,12 +2,12 @@
  * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface, so the host writes the score as
  * MusicXML, the reader of files reads it, and its notes are found again in the score by their order.
  */
-import type { Pitch } from '../../core/pitch.ts';
-import { readScore } from '../musicxml/readScore.ts';
-import type { HornPart } from '../musicxml/score.ts';
+import type { Pitch } from '../../core/pitch/pitch.ts';
+import { readScore } from '../musicxml/read/readScore.ts';
+import type { HornPart } from '../musicxml/read/score.ts';
 import type { Host, HostScore } from './hostApi.ts';
 import { userColoured } from './ownMarks.ts';
-import type { NotePlace, Reader, ReadPart } from './readPassages.ts';
+import type { NotePlace, Reader, ReadPart } from './readPart.ts';
 import { type PartWalk, type ScoreChord, walkPart } from './scoreWalk.ts';
 import { spelledPitch } from './spelling.ts';
 import { throughTemporaryFile } from './temporaryFile.ts';

@@ -1,7 +1,7 @@
 /** Host 3.5–4.5: a selection of the whole part lists signs, slurs and glissandi. The sign of a grace chord is not in it. */
 import { hornParts } from './hornParts.ts';
 import { passageFromScore } from './passageFromScore.ts';
-import type { Reader } from './readPassages.ts';
+import type { Reader } from './readPart.ts';
 import { walkPart } from './scoreWalk.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 

@@ -1,26 +1,9 @@
 /** Reading the horn parts of the score that is open: one way in, whatever the host's version offers. */
-import type { Passage } from '../../core/passage.ts';
-import { type Host, type HostNote, type HostScore, isAtLeast } from './hostApi.ts';
+import { type Host, isAtLeast } from './hostApi.ts';
 import { readByChords } from './readByChords.ts';
 import { readByExport } from './readByExport.ts';
 import { readBySelection } from './readBySelection.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
-
-/** A horn part with the way back from its passage's notes to the score's. */
-export interface ReadPart {
-  readonly passage: Passage;
-  readonly walk: PartWalk;
-  /** By note index. */
-  readonly places: readonly NotePlace[];
-}
-
-export interface NotePlace {
-  readonly chord: ScoreChord;
-  readonly note: HostNote;
-}
-
-/** Reads every horn part; empty when there is none. Call it outside a step of the undo history: reading may close the step. */
-export type Reader = (host: Host, score: HostScore) => readonly ReadPart[];
+import type { Reader } from './readPart.ts';
 
 /** The horn parts of a score. Changes nothing that undo would know of; a selection that had to be used is put back. */
 export const readPassages: Reader = (host, score) => readerFor(host)(host, score);

@@ -1,7 +1,8 @@
 /** Spelled pitches, transposition and clef from the host's numbers: a MIDI pitch, places on the line of fifths, a staff line. */
-import type { Pitch, Step, Transposition } from '../../core/pitch.ts';
-import { transpositionCents } from '../../core/pitch.ts';
-import { crookFromName } from '../musicxml/crookNames.ts';
+
+import { crookFromName } from '../../core/part/crookNames.ts';
+import type { Pitch, Step, Transposition } from '../../core/pitch/pitch.ts';
+import { transpositionCents } from '../../core/pitch/pitch.ts';
 import type { HostNote } from './hostApi.ts';
 
 const STEPS = 'CDEFGAB';

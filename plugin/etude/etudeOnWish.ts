@@ -2,8 +2,8 @@
 import { composeEtude } from '../../core/etude/compose.ts';
 import type { EtudeKind, Level } from '../../core/etude/etude.ts';
 import { parseKey } from '../../core/etude/key.ts';
-import { parsePitch } from '../../core/pitch.ts';
-import type { Settings } from '../../core/settings.ts';
+import type { Settings } from '../../core/part/settings.ts';
+import { parsePitch } from '../../core/pitch/pitch.ts';
 import { markedEtudeText } from './markedEtude.ts';
 import { treeText } from './treeText.ts';
 

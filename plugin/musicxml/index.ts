@@ -1,5 +1,6 @@
 /** The MusicXML door: text in, text out. Needs no more than the host's script engine has. */
-export * from './readScore.ts';
-export * from './score.ts';
-export * from './scoreError.ts';
-export * from './writeMarks.ts';
+
+export * from './bytes/scoreError.ts';
+export * from './read/readScore.ts';
+export * from './read/score.ts';
+export * from './write/writeMarks.ts';

@@ -4,11 +4,11 @@ import { stopped } from '../../core/etude/bar.ts';
 import { FOUR_FOUR } from '../../core/etude/etude.ts';
 import { passageOf } from '../../core/etude/passageOf.ts';
 import { transpositionOf } from '../../core/etude/transposition.ts';
-import { type Examination, examine } from '../../core/examine.ts';
-import type { ExaminedNote } from '../../core/examinedNote.ts';
-import { nameNear } from '../../core/names.ts';
-import { parsePitch, pitchCents } from '../../core/pitch.ts';
-import type { Settings } from '../../core/settings.ts';
+import type { Settings } from '../../core/part/settings.ts';
+import { parsePitch, pitchCents } from '../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
+import { type Examination, examine } from '../../core/rules/examine.ts';
+import { nameNear } from '../../core/stopping/names.ts';
 
 /** The written range a chart covers. From memory: what a player may meet in print. */
 const LOWEST = parsePitch('F2');

@@ -1,12 +1,12 @@
 /** A fingering chart as MusicXML: a row of stopped notes, each with its fingering over it and the rest below. */
 import { transpositionOf } from '../../core/etude/transposition.ts';
-import { marksFor } from '../../core/marks.ts';
-import type { Settings } from '../../core/settings.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import type { Settings } from '../../core/part/settings.ts';
 import { documentText } from '../etude/documentText.ts';
 import { pitchElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
-import { readScore } from '../musicxml/readScore.ts';
-import { writeMarks } from '../musicxml/writeMarks.ts';
+import { readScore } from '../musicxml/read/readScore.ts';
+import { writeMarks } from '../musicxml/write/writeMarks.ts';
 import type { ChartNote } from './chartNotes.ts';
 import { centsText, otherWays } from './fingeringTable.ts';
 

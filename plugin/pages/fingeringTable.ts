@@ -1,10 +1,11 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
-import type { Examination } from '../../core/examine.ts';
-import type { ExaminedNote } from '../../core/examinedNote.ts';
-import type { Fingering } from '../../core/fingering.ts';
-import { isHandState } from '../../core/handStates.ts';
-import { fingeredPitch, naturalPitch, printNatural } from '../../core/names.ts';
-import { type Pitch, pitchCents, printPitch, printPitchClass } from '../../core/pitch.ts';
+
+import { isHandState } from '../../core/part/handStates.ts';
+import { type Pitch, pitchCents, printPitch, printPitchClass } from '../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
+import type { Examination } from '../../core/rules/examine.ts';
+import type { Fingering } from '../../core/stopping/fingering.ts';
+import { fingeredPitch, naturalPitch, printNatural } from '../../core/stopping/names.ts';
 import { type Html, html } from './html.ts';
 import { barId } from './onePart.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';

@@ -1,13 +1,13 @@
 /** A small picture of a glissando that the hand cannot make: where the music wants to go and where the hand goes. */
 
-import type { Examination } from '../../core/examine.ts';
-import type { ExaminedNote } from '../../core/examinedNote.ts';
-import type { Fingering } from '../../core/fingering.ts';
-import { closedness } from '../../core/handStates.ts';
-import { type Pitch, pitchCents, printPitch } from '../../core/pitch.ts';
+import { closedness } from '../../core/part/handStates.ts';
+import { type Pitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
+import type { Examination } from '../../core/rules/examine.ts';
 import { closesTo, opensTo, type Reach } from '../../core/rules/handJoin.ts';
 import type { Finding } from '../../core/rules/rule.ts';
-import { fingeringText } from '../../core/wording.ts';
+import type { Fingering } from '../../core/stopping/fingering.ts';
+import { fingeringText } from '../../core/words/wording.ts';
 import { shareOfFall } from './handPath.ts';
 import { type Html, html } from './html.ts';
 

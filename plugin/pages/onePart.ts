@@ -1,6 +1,6 @@
 /** One part of a score as a score of its own, with ids that a page can find again. */
 import { SaxesParser } from 'saxes';
-import type { HornPart, Score } from '../musicxml/score.ts';
+import type { HornPart, Score } from '../musicxml/read/score.ts';
 import { PAGE_ID } from './engrave.ts';
 
 /** The id of a bar: its part's place on the page and its own place in the part, both from 0. */

@@ -1,12 +1,13 @@
 /** The report: a horn part as a marked proof, its findings beside their bars, its fingerings in a table. */
-import type { Examination } from '../../core/examine.ts';
-import { isHandState } from '../../core/handStates.ts';
-import { marksFor } from '../../core/marks.ts';
-import { printPitch } from '../../core/pitch.ts';
+
+import { marksFor } from '../../core/marks/marks.ts';
+import { isHandState } from '../../core/part/handStates.ts';
+import { printPitch } from '../../core/pitch/pitch.ts';
+import type { Examination } from '../../core/rules/examine.ts';
 import type { Finding, Severity } from '../../core/rules/rule.ts';
-import { readScore } from '../musicxml/readScore.ts';
-import type { HornPart, Score } from '../musicxml/score.ts';
-import { writeMarks } from '../musicxml/writeMarks.ts';
+import { readScore } from '../musicxml/read/readScore.ts';
+import type { HornPart, Score } from '../musicxml/read/score.ts';
+import { writeMarks } from '../musicxml/write/writeMarks.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
 import { fingeringTable } from './fingeringTable.ts';
 import { glissandoPath, glissandoPicture } from './glissandoPicture.ts';

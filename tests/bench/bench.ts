@@ -2,7 +2,7 @@
  * Measures what is promised about speed, each against a baseline of the same run. Prints a table; ends with 1 on a miss.
  * `npm run bench` runs everything, `npm run bench -- annotate plan` the named ones.
  */
-import { textTable } from '../../plugin/batch/textTable.ts';
+import { textTable } from '../../plugin/batch/print/textTable.ts';
 import type { BenchRow } from './benchRow.ts';
 
 /**

@@ -2,10 +2,11 @@
  * Planning and checking whole parts. The part is quick and restless on purpose: sixteenths that turn from open to stopped
  * and back every half bar, glissandos, words and repeated figures, so that nothing is spared.
  */
-import { examine } from '../../core/examine.ts';
-import type { Passage, PassageNote, PassageWord } from '../../core/passage.ts';
-import { HORN_IN_F, parsePitch } from '../../core/pitch.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+
+import type { Passage, PassageNote, PassageWord } from '../../core/part/passage.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { HORN_IN_F, parsePitch } from '../../core/pitch/pitch.ts';
+import { examine } from '../../core/rules/examine.ts';
 import type { BenchRow } from './benchRow.ts';
 import { medianMilliseconds } from './timing.ts';
 

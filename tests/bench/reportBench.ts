@@ -1,5 +1,5 @@
 /** The report of a long part, against what the engraver alone takes to draw it. */
-import { examine } from '../../core/examine.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { engrave } from '../../plugin/pages/engrave.ts';
 import { onePartText } from '../../plugin/pages/onePart.ts';

@@ -1,9 +1,9 @@
 /** What an engraver left out, and marks that are not repeated. Horn in F on a double horn. */
 import { describe, expect, test } from 'vitest';
-import { completionsFor, withCompletions } from '../../core/completions.ts';
-import { examine } from '../../core/examine.ts';
-import { marksFor, SHOW_ALL } from '../../core/marks.ts';
-import type { Passage } from '../../core/passage.ts';
+import { completionsFor, withCompletions } from '../../core/marks/completions.ts';
+import { marksFor, SHOW_ALL } from '../../core/marks/marks.ts';
+import type { Passage } from '../../core/part/passage.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from './part.ts';
 
 /** Completions in short: `2+` a sign at note 2, `3:offen` a word before note 3. */

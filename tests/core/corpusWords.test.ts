@@ -1,10 +1,10 @@
 /** Words in horn parts that others engraved, read through the MusicXML door. Skips, and says so, without the corpus. */
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { examine } from '../../core/examine.ts';
-import { readHandText } from '../../core/handWords.ts';
-import { readScore } from '../../plugin/musicxml/readScore.ts';
-import { openScoreFile } from '../../plugin/musicxml/scoreFile.ts';
+import { readHandText } from '../../core/part/handWords.ts';
+import { examine } from '../../core/rules/examine.ts';
+import { openScoreFile } from '../../plugin/musicxml/bytes/scoreFile.ts';
+import { readScore } from '../../plugin/musicxml/read/readScore.ts';
 
 // L. Boulanger, D'un matin de printemps; score CC0-1.0, github.com/MarkGotham/Hauptstimme.
 const FILE = new URL('../../../shared/corpus/horn/osorch__D_un_matin_de_printemps.mxl', import.meta.url);

@@ -4,7 +4,6 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
 import { composeEtude } from '../../core/etude/compose.ts';
 import type { Etude, EtudeKind, EtudeNote, EtudeRequest, Level } from '../../core/etude/etude.ts';
 import { etudeMarks } from '../../core/etude/etudeMarks.ts';
@@ -12,9 +11,10 @@ import { parseKey, printKey, scaleBetween } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { passageOf } from '../../core/etude/passageOf.ts';
 import { pick, pickWeighted, seededRandom } from '../../core/etude/random.ts';
-import { examine } from '../../core/examine.ts';
-import { parsePitch, pitchCents, printPitch, spellCents } from '../../core/pitch.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { parsePitch, pitchCents, printPitch, spellCents } from '../../core/pitch/pitch.ts';
+import { examine } from '../../core/rules/examine.ts';
 
 const KINDS: readonly EtudeKind[] = ETUDE_KINDS.map(({ kind }) => kind);
 const KEYS = [

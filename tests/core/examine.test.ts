@@ -1,15 +1,15 @@
 /** Laws that hold for every passage on every horn, over generated parts. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
-import { type Examination, examine } from '../../core/examine.ts';
-import { isHandState } from '../../core/handStates.ts';
-import { marksFor, SHOW_ALL } from '../../core/marks.ts';
-import type { JoinKind, Passage, PassageNote } from '../../core/passage.ts';
-import { HORN_IN_F, type Step, type Transposition } from '../../core/pitch.ts';
-import { resultOf } from '../../core/result.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { marksFor, SHOW_ALL } from '../../core/marks/marks.ts';
+import { resultOf } from '../../core/marks/result.ts';
+import { isHandState } from '../../core/part/handStates.ts';
+import type { JoinKind, Passage, PassageNote } from '../../core/part/passage.ts';
+import type { Settings } from '../../core/part/settings.ts';
+import { HORN_IN_F, type Step, type Transposition } from '../../core/pitch/pitch.ts';
+import { type Examination, examine } from '../../core/rules/examine.ts';
 import { RULES } from '../../core/rules/rules.ts';
-import type { Settings } from '../../core/settings.ts';
 
 const TEXTS = [
   'gestopft',

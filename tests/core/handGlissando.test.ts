@@ -4,7 +4,7 @@
  * when stopped, each within 40 cents; or, low down, if it slips up by the side's closing distance. Horn in F.
  */
 import { describe, expect, test } from 'vitest';
-import { examine } from '../../core/examine.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from './part.ts';
 
 const CENT = 2 ** (1 / 1200);

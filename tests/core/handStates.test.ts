@@ -1,7 +1,7 @@
 /** Words and signs of real parts: what each text says, and how far it holds. */
 import { describe, expect, test } from 'vitest';
-import { readHandStates } from '../../core/handStates.ts';
-import { readHandText } from '../../core/handWords.ts';
+import { readHandStates } from '../../core/part/handStates.ts';
+import { readHandText } from '../../core/part/handWords.ts';
 import { part } from './part.ts';
 
 /** Effects in short: what a text says, in its order; `1:` before the player it names. */

@@ -1,10 +1,10 @@
 /** Horns from JSON files: read, played on, and refused with one clear line. */
 import { describe, expect, test } from 'vitest';
-import { DOUBLE, HORNS } from '../../core/data/horns.ts';
-import { examine } from '../../core/examine.ts';
-import type { Horn } from '../../core/horn.ts';
-import { readHornFile } from '../../core/hornFile.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import type { Horn } from '../../core/horn/horn.ts';
+import { readHornFile } from '../../core/horn/hornFile.ts';
+import { DOUBLE, HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from './part.ts';
 
 /** A horn like the built-in double, written out. */

@@ -1,7 +1,7 @@
 /** How marks are set over notes that stand close together. */
 import { describe, expect, test } from 'vitest';
-import { examine } from '../../core/examine.ts';
-import { marksFor } from '../../core/marks.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from './part.ts';
 
 function linesOf(text: string): readonly (readonly string[])[] {

@@ -3,9 +3,9 @@
  * of its own, nothing shared with the core but the notes asked for.
  */
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
-import { fingerings } from '../../core/fingering.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { fingerings } from '../../core/stopping/fingering.ts';
 
 const SEMITONE = 2 ** (1 / 12);
 const CENT = 2 ** (1 / 1200);

@@ -15,8 +15,8 @@
  * | `bass:` `treble:` | a clef |
  * | `in:F` `in:Eb` `in:?` | a transposition: F, Eb, D, Bb (basso), C (alto), or unknown |
  */
-import type { HandSign, JoinKind, Passage, PassageNote, PassageWord } from '../../core/passage.ts';
-import { HORN_IN_F, parsePitch, type Transposition } from '../../core/pitch.ts';
+import type { HandSign, JoinKind, Passage, PassageNote, PassageWord } from '../../core/part/passage.ts';
+import { HORN_IN_F, parsePitch, type Transposition } from '../../core/pitch/pitch.ts';
 
 const KEYS: { readonly [key: string]: Transposition | null } = {
   F: HORN_IN_F,

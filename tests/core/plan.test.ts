@@ -1,12 +1,12 @@
 /** Planning: exact against every path tried, stable, and as players finger. Horn in F on a double horn. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { examine } from '../../core/examine.ts';
-import { fingerings, type HandState } from '../../core/fingering.ts';
-import { type PlannedNote, pathCost } from '../../core/pathCost.ts';
-import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch.ts';
-import { planLine } from '../../core/plan.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch/pitch.ts';
+import { type PlannedNote, pathCost } from '../../core/plan/pathCost.ts';
+import { planLine } from '../../core/plan/plan.ts';
+import { examine } from '../../core/rules/examine.ts';
+import { fingerings, type HandState } from '../../core/stopping/fingering.ts';
 import { part } from './part.ts';
 
 const NOTES = ['C4', 'C#4', 'D4', 'E4', 'F4', 'G4', 'Ab4', 'A4', 'Bb4', 'B4', 'C5', 'Db5', 'D5', 'E5'];

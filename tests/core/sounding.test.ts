@@ -1,11 +1,11 @@
 /** Old bass clef, keys and names: what a note sounds, and what it is called over the part. */
 import { describe, expect, test } from 'vitest';
-import { DOUBLE } from '../../core/data/horns.ts';
-import { examine } from '../../core/examine.ts';
-import { marksFor } from '../../core/marks.ts';
-import { formatPitch, spellCents } from '../../core/pitch.ts';
-import { noteResult } from '../../core/result.ts';
-import { type BassClef, DEFAULT_SETTINGS, type NoteNames } from '../../core/settings.ts';
+import { DOUBLE } from '../../core/horn/horns.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import { noteResult } from '../../core/marks/result.ts';
+import { type BassClef, DEFAULT_SETTINGS, type NoteNames } from '../../core/part/settings.ts';
+import { formatPitch, spellCents } from '../../core/pitch/pitch.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from './part.ts';
 
 /** What the notes of a part sound. */

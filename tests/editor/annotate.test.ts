@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { MARK_PREFIX } from '../../core/annotation.ts';
+import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
 import { differingPixels, HOST, inHost, pictureOf, type Step } from './rig/host.ts';
 import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';

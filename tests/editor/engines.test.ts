@@ -3,10 +3,10 @@
  * are known to have it. These versions themselves are not run here.
  */
 import { afterAll, describe, expect, it } from 'vitest';
-import { MARK_PREFIX } from '../../core/annotation.ts';
-import { examine } from '../../core/examine.ts';
-import { resultOf } from '../../core/result.ts';
-import { readScore } from '../../plugin/musicxml/readScore.ts';
+import { MARK_PREFIX } from '../../core/marks/annotation.ts';
+import { resultOf } from '../../core/marks/result.ts';
+import { examine } from '../../core/rules/examine.ts';
+import { readScore } from '../../plugin/musicxml/read/readScore.ts';
 import { FIXTURES } from './rig/fixtures.ts';
 import { removeFolders } from './rig/folders.ts';
 import { skipLoudly } from './rig/host.ts';

@@ -1,9 +1,9 @@
 /** Études from the panel, in the real editor: composed by the plugin's script, opened as a score of their own. */
 import { readFile } from 'node:fs/promises';
 import { afterAll, describe, expect, it } from 'vitest';
-import { MARK_PREFIX } from '../../core/annotation.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import { examine } from '../../core/examine.ts';
+import { MARK_PREFIX } from '../../core/marks/annotation.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { LANGUAGES } from '../../plugin/editor/languages.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';

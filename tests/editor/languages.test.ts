@@ -1,6 +1,6 @@
 /** The table of words: complete, filled in alike, and found by locale. */
 import { describe, expect, it } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
+import { HORNS } from '../../core/horn/horns.ts';
 import { filled, hornName, LANGUAGES, wordsFor } from '../../plugin/editor/languages.ts';
 
 const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).sort();

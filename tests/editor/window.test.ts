@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
-import { MARK_PREFIX } from '../../core/annotation.ts';
+import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
 import { differingPixels, HOST, inHost, skipLoudly } from './rig/host.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';

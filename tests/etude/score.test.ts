@@ -1,14 +1,14 @@
 /** Études as scores: valid, read back as composed, cleared to the letter, drawn whole. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
 import { composeEtude } from '../../core/etude/compose.ts';
 import type { Etude, EtudeKind, Level } from '../../core/etude/etude.ts';
 import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { passageOf } from '../../core/etude/passageOf.ts';
-import type { PassageNote } from '../../core/passage.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import type { PassageNote } from '../../core/part/passage.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { documentText } from '../../plugin/etude/documentText.ts';
 import { markedEtudeText } from '../../plugin/etude/markedEtude.ts';
 import { etudeScore } from '../../plugin/etude/scoreTree.ts';

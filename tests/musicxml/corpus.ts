@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, it } from 'vitest';
-import { openScoreFile } from '../../plugin/musicxml/files.ts';
+import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
 
 const SHARED = new URL('../../../shared/', import.meta.url);
 

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { describe, it } from 'vitest';
-import { openScoreFile } from '../../plugin/musicxml/files.ts';
+import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
 import { clearMarks, readScore, ScoreError, writeMarks } from '../../plugin/musicxml/index.ts';
 import { generatePart } from './generate.ts';
 import { madeUpMarks } from './marks.ts';

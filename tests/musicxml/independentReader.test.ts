@@ -1,7 +1,7 @@
 /** The notes the door reads, against a second reader written otherwise: a whole tree, exact fractions, nothing shared. */
 import { DOMParser, type Element, type Node } from '@xmldom/xmldom';
 import { describe, expect, it } from 'vitest';
-import { pitchCents } from '../../core/pitch.ts';
+import { pitchCents } from '../../core/pitch/pitch.ts';
 import type { HornPart } from '../../plugin/musicxml/index.ts';
 import { corpusText, describeWithCorpus } from './corpus.ts';
 import { generatePart } from './generate.ts';

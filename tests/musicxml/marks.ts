@@ -1,7 +1,7 @@
 /** Marks for tests of the door: what the core finds, or made by hand where every note must get one. */
-import type { Mark } from '../../core/annotation.ts';
-import { examine } from '../../core/examine.ts';
-import { marksFor } from '../../core/marks.ts';
+import type { Mark } from '../../core/marks/annotation.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import { examine } from '../../core/rules/examine.ts';
 import type { Addition, PartMarks, ReadOptions, Score, WriteOptions } from '../../plugin/musicxml/index.ts';
 import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 

@@ -1,8 +1,8 @@
 /** Which parts are horns, and what their names tell of their key. Names in print: common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { transpositionCents } from '../../core/pitch.ts';
-import { crookFromName } from '../../plugin/musicxml/crookNames.ts';
-import { isHornPart, type PartEvidence } from '../../plugin/musicxml/hornNames.ts';
+import { crookFromName } from '../../core/part/crookNames.ts';
+import { isHornPart, type PartEvidence } from '../../core/part/hornNames.ts';
+import { transpositionCents } from '../../core/pitch/pitch.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { corpusText, describeWithCorpus } from './corpus.ts';
 

@@ -1,6 +1,6 @@
 /** What is read of each thing a horn part prints. Elements and their meaning: MusicXML 4.0, W3C Community Group Final Report. */
 import { describe, expect, it } from 'vitest';
-import { formatPitch } from '../../core/pitch.ts';
+import { formatPitch } from '../../core/pitch/pitch.ts';
 import { type HornPart, readScore } from '../../plugin/musicxml/index.ts';
 import { noteOf, readSmall, smallScore } from './smallScore.ts';
 

@@ -1,10 +1,10 @@
 /** Bytes in, bytes out: encodings and compressed files, whole, odd and broken. */
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { crc32 } from '../../plugin/musicxml/crc32.ts';
-import { openScoreFile } from '../../plugin/musicxml/files.ts';
+import { crc32 } from '../../plugin/musicxml/bytes/crc32.ts';
+import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
+import { openZip, readEntry } from '../../plugin/musicxml/bytes/zip.ts';
 import { clearMarks, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
-import { openZip, readEntry } from '../../plugin/musicxml/zip.ts';
 import { corpusText, describeWithCorpus } from './corpus.ts';
 import { madeUpMarks } from './marks.ts';
 import { noteOf, smallScore } from './smallScore.ts';

@@ -1,6 +1,6 @@
 /** What marks look like in the text, and how they are known again after an editor has been at the file. */
 import { describe, expect, it } from 'vitest';
-import { MARK_PREFIX, type Mark, markText } from '../../core/annotation.ts';
+import { MARK_PREFIX, type Mark, markText } from '../../core/marks/annotation.ts';
 import { type Addition, clearMarks, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { noteOf, smallScore } from './smallScore.ts';
 

@@ -2,9 +2,9 @@
 /// <reference lib="dom.iterable" />
 /** The chart: the published fingerings, each on its card, on one sheet of paper; and the same as a score. */
 import { afterAll, describe, expect, it } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
-import { parsePitch, pitchCents, printPitch } from '../../core/pitch.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { parsePitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
 import { clearMarks, readScore } from '../../plugin/musicxml/index.ts';
 import { chartNotes } from '../../plugin/pages/chartNotes.ts';
 import { chartPage } from '../../plugin/pages/chartPage.ts';

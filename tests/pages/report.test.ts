@@ -3,10 +3,10 @@
 /** The report in a real browser: complete, tied together, legible in light and dark, on paper, by keyboard and without script. */
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { examine } from '../../core/examine.ts';
-import { isHandState } from '../../core/handStates.ts';
-import { printPitch } from '../../core/pitch.ts';
-import { resultOf } from '../../core/result.ts';
+import { resultOf } from '../../core/marks/result.ts';
+import { isHandState } from '../../core/part/handStates.ts';
+import { printPitch } from '../../core/pitch/pitch.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { reportPage } from '../../plugin/pages/reportPage.ts';
 import { open, type Played, scoreOf, stopped } from '../editor/rig/music.ts';

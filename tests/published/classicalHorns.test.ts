@@ -6,11 +6,11 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
-import { type Examination, examine } from '../../core/examine.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
-import { readScore } from '../../plugin/musicxml/readScore.ts';
-import { openScoreFile } from '../../plugin/musicxml/scoreFile.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { type Examination, examine } from '../../core/rules/examine.ts';
+import { openScoreFile } from '../../plugin/musicxml/bytes/scoreFile.ts';
+import { readScore } from '../../plugin/musicxml/read/readScore.ts';
 
 // Scores CC0-1.0, github.com/MarkGotham/Hauptstimme.
 const CORPUS = new URL('../../../shared/corpus/horn/', import.meta.url);

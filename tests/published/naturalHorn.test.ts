@@ -5,13 +5,13 @@
  */
 import { describe, expect, test } from 'vitest';
 import { CROOKS } from '../../core/data/crooks.ts';
-import { HORNS } from '../../core/data/horns.ts';
-import { examine } from '../../core/examine.ts';
-import type { ExaminedNote } from '../../core/examinedNote.ts';
-import { marksFor } from '../../core/marks.ts';
-import type { Passage } from '../../core/passage.ts';
-import { CONCERT_PITCH, formatPitch, type Transposition } from '../../core/pitch.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import type { Passage } from '../../core/part/passage.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { CONCERT_PITCH, formatPitch, type Transposition } from '../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
+import { examine } from '../../core/rules/examine.ts';
 import { part } from '../core/part.ts';
 
 const BANDS = ['open', '¼', '½', '¾', 'full'];

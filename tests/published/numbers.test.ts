@@ -1,11 +1,11 @@
 /** The numbers under the model against published tables of cents, frequencies and lengths. */
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
 import { COMPROMISE_VALVES } from '../../core/data/valves.ts';
-import { harmonicDeviationCents } from '../../core/harmonics.ts';
-import { exactCombinationSharpCents, tubesOf } from '../../core/horn.ts';
-import { frequencyHz, parsePitch, pitchCents } from '../../core/pitch.ts';
-import { stop } from '../../core/stopping.ts';
+import { harmonicDeviationCents } from '../../core/horn/harmonics.ts';
+import { exactCombinationSharpCents, tubesOf } from '../../core/horn/horn.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { frequencyHz, parsePitch, pitchCents } from '../../core/pitch/pitch.ts';
+import { stop } from '../../core/stopping/stopping.ts';
 
 test('A4 is 440 Hz (ISO 16:1975)', () => {
   expect(frequencyHz(pitchCents(parsePitch('A4')))).toBe(440);

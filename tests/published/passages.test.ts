@@ -3,9 +3,9 @@
  * are ours where a source gives none. Horn in F on a double horn.
  */
 import { describe, expect, test } from 'vitest';
-import { type Examination, examine } from '../../core/examine.ts';
-import { marksFor } from '../../core/marks.ts';
-import { printPitch } from '../../core/pitch.ts';
+import { marksFor } from '../../core/marks/marks.ts';
+import { printPitch } from '../../core/pitch/pitch.ts';
+import { type Examination, examine } from '../../core/rules/examine.ts';
 import { part } from '../core/part.ts';
 
 function played({ notes }: Examination): string[] {

@@ -1,12 +1,12 @@
 /** The stopped horn against published charts. Written notes are for horn in F. */
 import { describe, expect, test } from 'vitest';
-import { HORNS } from '../../core/data/horns.ts';
-import { type Fingering, fingerings, type HandState } from '../../core/fingering.ts';
-import { tubesOf } from '../../core/horn.ts';
-import { naturalPitch } from '../../core/names.ts';
-import { formatPitch, HORN_IN_F, parsePitch, pitchCents, soundingCents } from '../../core/pitch.ts';
-import { DEFAULT_SETTINGS } from '../../core/settings.ts';
-import { stop } from '../../core/stopping.ts';
+import { tubesOf } from '../../core/horn/horn.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { formatPitch, HORN_IN_F, parsePitch, pitchCents, soundingCents } from '../../core/pitch/pitch.ts';
+import { type Fingering, fingerings, type HandState } from '../../core/stopping/fingering.ts';
+import { naturalPitch } from '../../core/stopping/names.ts';
+import { stop } from '../../core/stopping/stopping.ts';
 
 function ranked(written: string, state: HandState, hornId: string): readonly Fingering[] {
   const horn = HORNS.find(({ id }) => id === hornId)!;

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { Interval, Note } from 'tonal';
 import { describe, expect, test } from 'vitest';
-import { harmonicInterval } from '../../core/harmonics.ts';
+import { harmonicInterval } from '../../core/horn/harmonics.ts';
 import {
   fifthsOf,
   formatPitch,
@@ -16,7 +16,7 @@ import {
   soundingPitch,
   spellCents,
   writtenPitch,
-} from '../../core/pitch.ts';
+} from '../../core/pitch/pitch.ts';
 
 const anyPitch: fc.Arbitrary<Pitch> = fc.record({
   step: fc.constantFrom<Step>('C', 'D', 'E', 'F', 'G', 'A', 'B'),

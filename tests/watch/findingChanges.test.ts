@@ -1,7 +1,7 @@
 /** What counts as new and as gone between two checks. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { FindingResult } from '../../core/result.ts';
+import type { FindingResult } from '../../core/marks/result.ts';
 import { findingChanges } from '../../plugin/batch/watch/findingChanges.ts';
 
 function finding(measure: number, written: string): FindingResult {

@@ -1,10 +1,10 @@
 /** `bellhand annotate FILE…`: writes fingerings, natural pitches and colours over the stopped notes. */
 import { Command } from 'commander';
-import { runFiles, withJobs } from '../fileCommand.ts';
-import { pairOutputs } from '../outputs.ts';
-import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
-import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
-import { type ShowOptions, showOf, withShowOptions } from '../showOptions.ts';
+import { runFiles, withJobs } from '../files/fileCommand.ts';
+import { pairOutputs } from '../files/outputs.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
+import { type ShowOptions, showOf, withShowOptions } from '../options/showOptions.ts';
 
 interface AnnotateOptions extends PlayerOptions, PartOptions, ShowOptions {
   readonly output?: string;

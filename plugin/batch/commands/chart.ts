@@ -3,9 +3,9 @@ import { Command } from 'commander';
 import { chartNotes } from '../../pages/chartNotes.ts';
 import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
-import { oneOf } from '../optionValues.ts';
-import { type PlayerOptions, settingsOf, withPlayerOptions } from '../playerOptions.ts';
-import { STANDARD, writeWhole } from '../wholeFile.ts';
+import { STANDARD, writeWhole } from '../files/wholeFile.ts';
+import { oneOf } from '../options/optionValues.ts';
+import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 
 interface ChartOptions extends PlayerOptions {
   readonly format: 'html' | 'musicxml';

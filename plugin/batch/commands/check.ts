@@ -1,9 +1,9 @@
 /** `bellhand check FILE…`: says what was found, and writes nothing. Ends with 1 when a note is impossible. */
 import { Command } from 'commander';
-import { runFiles, withJobs } from '../fileCommand.ts';
-import { oneOf } from '../optionValues.ts';
-import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
-import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
+import { runFiles, withJobs } from '../files/fileCommand.ts';
+import { oneOf } from '../options/optionValues.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 
 interface CheckOptions extends PlayerOptions, PartOptions {
   readonly format: 'table' | 'json';

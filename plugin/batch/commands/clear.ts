@@ -1,7 +1,7 @@
 /** `bellhand clear FILE…`: takes out what annotate wrote, and nothing else. */
 import { Command } from 'commander';
-import { runFiles, withJobs } from '../fileCommand.ts';
-import { pairOutputs } from '../outputs.ts';
+import { runFiles, withJobs } from '../files/fileCommand.ts';
+import { pairOutputs } from '../files/outputs.ts';
 
 interface ClearOptions {
   readonly output?: string;

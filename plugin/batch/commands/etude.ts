@@ -13,13 +13,13 @@ import {
 import { type Key, parseKey } from '../../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../../core/etude/kinds.ts';
 import { HIGHEST_SEED } from '../../../core/etude/random.ts';
-import { type Pitch, pitchCents } from '../../../core/pitch.ts';
+import { type Pitch, pitchCents } from '../../../core/pitch/pitch.ts';
 import { documentText } from '../../etude/documentText.ts';
 import { markedEtudeText } from '../../etude/markedEtude.ts';
 import { Failure } from '../failure.ts';
-import { noteName, numberBetween, oneOf } from '../optionValues.ts';
-import { type PlayerOptions, settingsOf, withPlayerOptions } from '../playerOptions.ts';
-import { STANDARD, writeWhole } from '../wholeFile.ts';
+import { STANDARD, writeWhole } from '../files/wholeFile.ts';
+import { noteName, numberBetween, oneOf } from '../options/optionValues.ts';
+import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 
 interface EtudeOptions extends PlayerOptions {
   readonly kind: EtudeKind;

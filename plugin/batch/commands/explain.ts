@@ -1,17 +1,17 @@
 /** `bellhand explain NOTE`: one note, every way to play it. */
 import { Argument, Command, Option } from 'commander';
-import { examine } from '../../../core/examine.ts';
-import type { HandState } from '../../../core/fingering.ts';
-import type { Passage } from '../../../core/passage.ts';
-import { HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch.ts';
-import { noteResult } from '../../../core/result.ts';
-import { closingLines, closingPicture } from '../closing.ts';
-import { explanation } from '../explanation.ts';
+import { noteResult } from '../../../core/marks/result.ts';
+import type { Passage } from '../../../core/part/passage.ts';
+import { HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch/pitch.ts';
+import { examine } from '../../../core/rules/examine.ts';
+import type { HandState } from '../../../core/stopping/fingering.ts';
 import { Failure } from '../failure.ts';
-import { noteName, oneOf } from '../optionValues.ts';
-import { keyNamed } from '../partOptions.ts';
-import { type PlayerOptions, settingsOf, withPlayerOptions } from '../playerOptions.ts';
-import { writeWhole } from '../wholeFile.ts';
+import { writeWhole } from '../files/wholeFile.ts';
+import { noteName, oneOf } from '../options/optionValues.ts';
+import { keyNamed } from '../options/partOptions.ts';
+import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { closingLines, closingPicture } from '../print/closing.ts';
+import { explanation } from '../print/explanation.ts';
 
 interface ExplainOptions extends PlayerOptions {
   readonly key: Transposition;

@@ -3,12 +3,12 @@ import { basename, join, parse } from 'node:path';
 import { Command } from 'commander';
 import { EngravingError } from '../../pages/engrave.ts';
 import { reportPage } from '../../pages/reportPage.ts';
-import { examineText } from '../examinedScore.ts';
 import { EXIT, Failure } from '../failure.ts';
-import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
-import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
-import { openScoreAt } from '../scoreAt.ts';
-import { STANDARD, writeWhole } from '../wholeFile.ts';
+import { examineText } from '../files/examinedScore.ts';
+import { openScoreAt } from '../files/scoreAt.ts';
+import { STANDARD, writeWhole } from '../files/wholeFile.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 
 interface ReportOptions extends PlayerOptions, PartOptions {
   readonly output?: string;

@@ -1,16 +1,16 @@
 /** `bellhand watch FILE`: checks again whenever the file is saved, and says what changed. */
 import { Command } from 'commander';
-import type { Examination } from '../../../core/examine.ts';
-import { type FindingResult, resultOf } from '../../../core/result.ts';
-import { countNotes, countText } from '../counts.ts';
-import { examineText, type Reading } from '../examinedScore.ts';
+import { type FindingResult, resultOf } from '../../../core/marks/result.ts';
+import type { Examination } from '../../../core/rules/examine.ts';
 import { EXIT, Failure, faultLine } from '../failure.ts';
-import { type PartOptions, readingOf, withPartOptions } from '../partOptions.ts';
-import { type PlayerOptions, withPlayerOptions } from '../playerOptions.ts';
-import { openScoreAt } from '../scoreAt.ts';
+import { examineText, type Reading } from '../files/examinedScore.ts';
+import { openScoreAt } from '../files/scoreAt.ts';
+import { STANDARD } from '../files/wholeFile.ts';
+import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
+import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
+import { countNotes, countText } from '../print/counts.ts';
 import { findingChanges } from '../watch/findingChanges.ts';
 import { SavedFile } from '../watch/savedFile.ts';
-import { STANDARD } from '../wholeFile.ts';
 
 interface WatchOptions extends PlayerOptions, PartOptions {}
 

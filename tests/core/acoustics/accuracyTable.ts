@@ -4,9 +4,9 @@
  */
 import { pathToFileURL } from 'node:url';
 import { type ClosingCurve, closingCurve } from '../../../core/acoustics/index.ts';
-import { BFLAT_SIDE, F_SIDE } from '../../../core/data/horns.ts';
-import { type Side, tubesOf } from '../../../core/horn.ts';
-import { stop } from '../../../core/stopping.ts';
+import { type Side, tubesOf } from '../../../core/horn/horn.ts';
+import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/horns.ts';
+import { stop } from '../../../core/stopping/stopping.ts';
 
 /** One harmonic of one side, everything in cents. */
 export interface AccuracyRow {

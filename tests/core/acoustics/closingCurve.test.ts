@@ -11,10 +11,10 @@ import {
 import { resonances } from '../../../core/acoustics/resonances.ts';
 import { tuneHorn } from '../../../core/acoustics/tuning.ts';
 import { CROOKS } from '../../../core/data/crooks.ts';
-import { BFLAT_SIDE, F_SIDE } from '../../../core/data/horns.ts';
-import { tubesOf } from '../../../core/horn.ts';
-import { frequencyHz } from '../../../core/pitch.ts';
-import { stop } from '../../../core/stopping.ts';
+import { tubesOf } from '../../../core/horn/horn.ts';
+import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/horns.ts';
+import { frequencyHz } from '../../../core/pitch/pitch.ts';
+import { stop } from '../../../core/stopping/stopping.ts';
 import { accuracyRows, accuracyTable, median } from './accuracyTable.ts';
 
 const F = closingCurve(F_SIDE);

@@ -6,8 +6,8 @@ import { inputImpedance } from '../../../core/acoustics/impedance.ts';
 import { resonances } from '../../../core/acoustics/resonances.ts';
 import { carryBack, type Field, type Section } from '../../../core/acoustics/section.ts';
 import { tuneHorn } from '../../../core/acoustics/tuning.ts';
-import { USUAL_BORE } from '../../../core/data/bore.ts';
-import { frequencyHz } from '../../../core/pitch.ts';
+import { USUAL_BORE } from '../../../core/acoustics/usualBore.ts';
+import { frequencyHz } from '../../../core/pitch/pitch.ts';
 
 /**
  * Textbook: N. H. Fletcher and T. D. Rossing, The Physics of Musical Instruments, 2nd ed. (1998), ch. 8 (from memory).

@@ -4,7 +4,7 @@ import { RHO_C, SOUND_SPEED } from '../../../core/acoustics/air.ts';
 import { bellRadius, hornSections } from '../../../core/acoustics/hornShape.ts';
 import { radiate } from '../../../core/acoustics/radiation.ts';
 import { carryBack, type Field, type Section } from '../../../core/acoustics/section.ts';
-import { USUAL_BORE } from '../../../core/data/bore.ts';
+import { USUAL_BORE } from '../../../core/acoustics/usualBore.ts';
 
 /** Net power through a cross-section towards the bell, in watts: half the real part of p·u*. */
 function power(field: Field): number {

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { buildPlugin, editorScript } from '../../../build/bundle.ts';
-import { fifthsOf, type Pitch, parsePitch, pitchCents, soundingPitch } from '../../../core/pitch.ts';
+import { fifthsOf, type Pitch, parsePitch, pitchCents, soundingPitch } from '../../../core/pitch/pitch.ts';
 import { temporaryFolder } from './folders.ts';
 import { programNamed } from './host.ts';
 import type { PartOptions, Played } from './music.ts';

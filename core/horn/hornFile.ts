@@ -1,0 +1,195 @@
+/**
+ * Reads a horn that a user describes in a JSON file.
+ *
+ * ```json
+ * {
+ *   "label": "descant horn in B♭ and high F",
+ *   "sides": [
+ *     { "name": "Bb", "fundamental": "Bb1", "closureCents": 150, "stoppingValveCents": 150 },
+ *     { "name": "high F", "prefix": "T", "fundamental": "F2", "stoppable": false }
+ *   ],
+ *   "shortSideFrom": "F4"
+ * }
+ * ```
+ *
+ * Sides stand in the order in which the player reaches for them when stopping.
+ *
+ * | field | meaning | when left out |
+ * |---|---|---|
+ * | `label` | the horn in words | "horn in" and its sides |
+ * | `sides[].name` | as results print it | must be given |
+ * | `sides[].fundamental` | sounding pitch of the 1st harmonic with no valve down, `F1` for a horn in F | must be given |
+ * | `sides[].prefix` | what stands before the valves, such as `T` for the thumb | nothing |
+ * | `sides[].valves` | `"compromise"` (third slide long), `"none"`, or a list of `{ "valves": "12", "semitones": 3, "sharpCents": 8.2, "rarer": false }`, shortest first; the last two may be left out | `"compromise"`; `"none"` on a natural horn |
+ * | `sides[].closureCents` | how far above the next lower harmonic a full stop rests, 0–300 | 150 from B♭1 up, else 100 |
+ * | `sides[].stoppingValveCents` | what a stopping valve lowers by, 0–300 | 0: no stopping valve |
+ * | `sides[].stoppable` | whether players stop on this side | true |
+ * | `shortSideFrom` | sounding pitch from which open notes are taken on the shortest side | the order of sides |
+ * | `natural` | true for a horn without valves | false |
+ */
+
+import { COMPROMISE_VALVES, NO_VALVES, type ValveCombination } from '../data/valves.ts';
+import { parsePitch, pitchCents } from '../pitch/pitch.ts';
+import type { Horn, Side } from './horn.ts';
+import {
+  BFLAT_CLOSURE_CENTS,
+  BFLAT_LOW_REGISTER,
+  BFLAT_STOPPED_HARMONICS,
+  F_CLOSURE_CENTS,
+  F_LOW_REGISTER,
+} from './horns.ts';
+
+/**
+ * Reads the text of a horn file.
+ * @param id the horn's name for options and settings, for instance the file's
+ * @throws {RangeError} with one line that says what is wrong, where in the file, and what to write
+ */
+export function readHornFile(text: string, id = 'custom'): Horn {
+  let json: unknown;
+  try {
+    json = JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch (error) {
+    throw new RangeError(`not JSON: ${(error as Error).message}`);
+  }
+  const horn = record(json, 'the file', '{ "label": …, "sides": [ … ] }');
+  onlyKnown(horn, 'the file', ['label', 'sides', 'shortSideFrom', 'natural']);
+  const natural = flag(horn, 'natural', 'natural', false);
+  if (!Array.isArray(horn.sides) || horn.sides.length === 0 || horn.sides.length > 4)
+    throw wrong('sides', 'a list of one to four sides, each { "name": …, "fundamental": … }', horn.sides);
+  const sides = horn.sides.map((side, i) => readSide(side, `sides[${i}]`, natural));
+  if (natural && sides.length > 1) throw wrong('sides', 'one side, the crook, on a natural horn', horn.sides);
+  if (!sides.some(({ stoppable }) => stoppable))
+    throw new RangeError('no side can be stopped: leave out "stoppable": false on the one players stop on');
+  return {
+    id,
+    label:
+      'label' in horn
+        ? name(horn, 'label', 'label')
+        : `horn in ${sides.map((side) => side.name).join(' and ')}`,
+    sides,
+    shortSideFromCents:
+      'shortSideFrom' in horn ? soundingPitch(horn, 'shortSideFrom', 'shortSideFrom') : null,
+    natural,
+  };
+}
+
+/** Sounding B♭1: sides from here up stop as a B♭ side does. */
+const BFLAT_FROM_CENTS = 3400;
+
+function readSide(json: unknown, at: string, natural: boolean): Side {
+  const side = record(json, at, '{ "name": "F", "fundamental": "F1" }');
+  onlyKnown(side, at, [
+    'name',
+    'fundamental',
+    'prefix',
+    'valves',
+    'closureCents',
+    'stoppingValveCents',
+    'stoppable',
+  ]);
+  const fundamentalCents = soundingPitch(side, 'fundamental', `${at}.fundamental`);
+  if (fundamentalCents < 1200 || fundamentalCents > 4800)
+    throw wrong(
+      `${at}.fundamental`,
+      'the sounding 1st harmonic, from C0 to C3: F1 for a horn in F',
+      side.fundamental,
+    );
+  const isShort = fundamentalCents >= BFLAT_FROM_CENTS;
+  const closureCents = cents(side, 'closureCents', at, isShort ? BFLAT_CLOSURE_CENTS : F_CLOSURE_CENTS);
+  const stoppingValveCents = cents(side, 'stoppingValveCents', at, 0);
+  const isInTune = Math.abs((closureCents - stoppingValveCents) % 100) < IN_TUNE_CENTS;
+  return {
+    name: name(side, 'name', `${at}.name`),
+    valvePrefix: 'prefix' in side ? name(side, 'prefix', `${at}.prefix`) : '',
+    fundamentalCents,
+    valves: readValves(side.valves, `${at}.valves`, natural),
+    closureCents,
+    stoppingValveCents,
+    fingeredNote: isInTune && !natural ? 'lower-harmonic' : 'natural-pitch',
+    lowRegister: isShort ? BFLAT_LOW_REGISTER : F_LOW_REGISTER,
+    stoppable: flag(side, 'stoppable', `${at}.stoppable`, true),
+    stoppedHarmonics: isInTune || natural ? [] : BFLAT_STOPPED_HARMONICS,
+  };
+}
+
+/** A closure this near to whole semitones lets the player think of the next lower harmonic. A choice: half of a quarter tone. */
+const IN_TUNE_CENTS = 25;
+
+function readValves(json: unknown, at: string, natural: boolean): readonly ValveCombination[] {
+  if (json === undefined) return natural ? NO_VALVES : COMPROMISE_VALVES;
+  if (json === 'compromise') return COMPROMISE_VALVES;
+  if (json === 'none') return NO_VALVES;
+  const wanted = '"compromise", "none", or a list of { "valves": "12", "semitones": 3 }';
+  if (!Array.isArray(json) || json.length === 0 || json.length > 32) throw wrong(at, wanted, json);
+  return json.map((entry: unknown, i): ValveCombination => {
+    const here = `${at}[${i}]`;
+    const combination = record(entry, here, '{ "valves": "12", "semitones": 3 }');
+    onlyKnown(combination, here, ['valves', 'semitones', 'sharpCents', 'rarer']);
+    if (typeof combination.valves !== 'string' || !/^(?:0|[1-6]{1,6})$/.test(combination.valves))
+      throw wrong(`${here}.valves`, '"0" or the numbers of the valves, as "12"', combination.valves);
+    return {
+      valves: combination.valves,
+      semitones: number(combination, 'semitones', `${here}.semitones`, 0, 12),
+      sharpCents:
+        'sharpCents' in combination ? number(combination, 'sharpCents', `${here}.sharpCents`, -100, 100) : 0,
+      rarer: flag(combination, 'rarer', `${here}.rarer`, false),
+    };
+  });
+}
+
+type JsonRecord = { readonly [field: string]: unknown };
+
+function record(json: unknown, at: string, wanted: string): JsonRecord {
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) throw wrong(at, wanted, json);
+  return json as JsonRecord;
+}
+
+/** A misspelt field would be passed over in silence and its default taken. */
+function onlyKnown(json: JsonRecord, at: string, known: readonly string[]): void {
+  for (const field of Object.keys(json))
+    if (known.indexOf(field) < 0)
+      throw new RangeError(
+        `${at} has a field "${field}" that means nothing here; write one of ${known.join(', ')}`,
+      );
+}
+
+function name(json: JsonRecord, field: string, at: string): string {
+  const value = json[field];
+  if (typeof value !== 'string' || !/^[^\s<>&](?:[^\r\n<>&]{0,58}[^\s<>&])?$/.test(value))
+    throw wrong(at, 'a text of 1 to 60 characters without <, > and &', value);
+  return value;
+}
+
+function soundingPitch(json: JsonRecord, field: string, at: string): number {
+  const value = json[field];
+  if (typeof value !== 'string') throw wrong(at, 'a sounding note name such as "F1"', value);
+  try {
+    return pitchCents(parsePitch(value));
+  } catch (_) {
+    throw wrong(at, 'a sounding note name such as "F1"', value);
+  }
+}
+
+function cents(json: JsonRecord, field: string, at: string, fallback: number): number {
+  return field in json ? number(json, field, `${at}.${field}`, 0, 300) : fallback;
+}
+
+function number(json: JsonRecord, field: string, at: string, from: number, to: number): number {
+  const value = json[field];
+  if (typeof value !== 'number' || !(value >= from && value <= to))
+    throw wrong(at, `a number from ${from} to ${to}`, value);
+  return value;
+}
+
+function flag(json: JsonRecord, field: string, at: string, fallback: boolean): boolean {
+  const value = field in json ? json[field] : fallback;
+  if (typeof value !== 'boolean') throw wrong(at, 'true or false', value);
+  return value;
+}
+
+function wrong(at: string, wanted: string, got: unknown): RangeError {
+  const shown = got === undefined ? 'nothing' : JSON.stringify(got);
+  return new RangeError(
+    `${at} must be ${wanted}, got ${shown.length > 60 ? `${shown.slice(0, 60)}…` : shown}`,
+  );
+}

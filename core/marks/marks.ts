@@ -1,0 +1,122 @@
+/** From an examined passage to what is printed over its notes. */
+
+import { VERDICT_COLOURS } from '../data/colours.ts';
+import { isHandState } from '../part/handStates.ts';
+import { type PassageNote, playerOf } from '../part/passage.ts';
+import { printPitchClass } from '../pitch/pitch.ts';
+import type { ExaminedNote } from '../plan/examinedNote.ts';
+import type { Examination } from '../rules/examine.ts';
+import type { Finding } from '../rules/rule.ts';
+import { fingeredPitch, naturalPitch, printNatural } from '../stopping/names.ts';
+import type { Mark } from './annotation.ts';
+
+/** What to print; everything by default. */
+export interface Show {
+  /** The fingered note's name, before the valves. */
+  readonly fingered: boolean;
+  readonly valves: boolean;
+  /** The natural pitch after the open sign. */
+  readonly natural: boolean;
+  /** ≈ and × with their reason. */
+  readonly verdict: boolean;
+  readonly colour: boolean;
+  /** `changes` leaves a text out where the player's note before already carries the same one; `all` by default. */
+  readonly repeat: 'all' | 'changes';
+}
+
+export const SHOW_ALL: Show = {
+  fingered: true,
+  valves: true,
+  natural: true,
+  verdict: true,
+  colour: true,
+  repeat: 'all',
+};
+
+/** The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them. */
+export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {
+  const worst = worstFindings(examination.findings);
+  const printed = new Map<string, string>();
+  const marks: Mark[] = [];
+  for (const examined of examination.notes) {
+    const finding = worst.get(examined.note.index);
+    const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible';
+    const mark = isMarked ? markFor(examined, finding, show) : null;
+    const kept =
+      mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
+    if (show.repeat === 'changes') printed.set(playerOf(examined.note), mark?.lines.join('\n') ?? '');
+    if (kept && (kept.lines.length > 0 || kept.colour)) marks.push(kept);
+  }
+  return setForRoom(marks, examination.passage.notes);
+}
+
+/** Marks closer than this would push one another up into a staircase. In quarter notes: eighths have room, sixteenths have not. */
+const ROOM_QUARTERS = 0.5;
+const ROUNDING_QUARTERS = 1e-4;
+
+/** Where the next mark over the same voices is too near, a mark is set as a column of single words, hardly wider than its note. */
+function setForRoom(marks: readonly Mark[], notes: readonly PassageNote[]): readonly Mark[] {
+  const nextOnset = new Map<string, number>();
+  const room: number[] = [];
+  for (let i = marks.length - 1; i >= 0; i--) {
+    if (marks[i]!.lines.length === 0) continue;
+    const { staff, voice, onsetQuarters } = notes[marks[i]!.noteIndex]!;
+    const row = `${staff}/${voice}`;
+    room[i] = (nextOnset.get(row) ?? Number.POSITIVE_INFINITY) - onsetQuarters;
+    // The other notes of a chord stand at the same place and have the same room.
+    const before = marks[i - 1] && notes[marks[i - 1]!.noteIndex]!;
+    if (!before || before.onsetQuarters < onsetQuarters || `${before.staff}/${before.voice}` !== row)
+      nextOnset.set(row, onsetQuarters);
+  }
+  return marks.map((mark, i) =>
+    room[i]! < ROOM_QUARTERS - ROUNDING_QUARTERS
+      ? { ...mark, lines: ([] as string[]).concat(...mark.lines.map((line) => line.split(' '))) }
+      : mark,
+  );
+}
+
+/** True when the player's note before carries the same text. */
+function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, { lines }: Mark): boolean {
+  return printed.get(playerOf(note)) === lines.join('\n');
+}
+
+function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show): Mark {
+  const lines = isHandState(examined.reading.state) ? fingeringLines(examined, show) : [];
+  if (show.verdict) {
+    if (examined.verdict === 'impossible') lines.unshift(`× ${finding?.brief ?? 'no fingering'}`);
+    else if (examined.verdict === 'risky') lines[0] = `≈ ${lines[0] ?? ''}`.trim();
+  }
+  return {
+    noteIndex: examined.note.index,
+    lines,
+    valves: examined.fingering?.printed || null,
+    colour: show.colour && !examined.note.userColour ? VERDICT_COLOURS[examined.verdict] : null,
+  };
+}
+
+/**
+ * From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). A horn
+ * without valves fingers nothing: there the degree of closing stands alone (`½`).
+ */
+function fingeringLines({ namedFrom, fingering, player }: ExaminedNote, show: Show): string[] {
+  if (!fingering) return [];
+  const fingered = [
+    fingering.band ?? '',
+    show.fingered && !player.horn.natural ? printPitchClass(fingeredPitch(namedFrom, fingering)) : '',
+    show.valves ? fingering.printed : '',
+  ].filter((part) => part !== '');
+  const lines = show.natural ? [`o ${printNatural(naturalPitch(namedFrom, fingering))}`] : [];
+  if (fingered.length > 0) lines.push(fingered.join(' '));
+  return lines;
+}
+
+const WEIGHT = { impossible: 2, risky: 1, advice: 0 } as const;
+
+function worstFindings(findings: readonly Finding[]): Map<number, Finding> {
+  const worst = new Map<number, Finding>();
+  for (const finding of findings) {
+    const known = worst.get(finding.noteIndex);
+    if (!known || WEIGHT[finding.severity] > WEIGHT[known.severity]) worst.set(finding.noteIndex, finding);
+  }
+  return worst;
+}

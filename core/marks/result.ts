@@ -1,0 +1,157 @@
+/** An examination as plain data for other programs: what `check --format json` prints, from either door. */
+
+import { isHandState } from '../part/handStates.ts';
+import { formatPitch, type Pitch, type Transposition } from '../pitch/pitch.ts';
+import type { ExaminedNote } from '../plan/examinedNote.ts';
+import type { Examination } from '../rules/examine.ts';
+import type { Severity } from '../rules/rule.ts';
+import type { Fingering } from '../stopping/fingering.ts';
+import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
+import { alternativeTexts, reasonText } from '../words/wording.ts';
+
+/** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch, or as the F horn reads them. */
+export interface FingeringResult {
+  readonly fingered: string;
+  /** `F`, `Bb`, `high F` or a crook. */
+  readonly side: string;
+  /** `0`, `12`, … without the side's prefix. */
+  readonly valves: string;
+  readonly harmonic: number;
+  readonly natural: string;
+  readonly dropCents: number;
+  readonly deviationCents: number;
+  /** How far the hand closes, on a natural horn or half-stopped: `¼`, `½`, `¾`, `full`; absent where the state says it. */
+  readonly closing?: string;
+  readonly verdict: string;
+  readonly reasons: readonly string[];
+}
+
+export interface NoteResult {
+  readonly measure: string;
+  readonly beat: number;
+  readonly written: string;
+  readonly state: string;
+  readonly verdict: string;
+  readonly fingered: string | null;
+  readonly side: string | null;
+  readonly valves: string | null;
+  readonly harmonic: number | null;
+  readonly natural: string | null;
+  readonly dropCents: number | null;
+  readonly deviationCents: number | null;
+  readonly closing?: string;
+  readonly reasons: readonly string[];
+  readonly alternatives: readonly FingeringResult[];
+}
+
+export interface FindingResult {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly part: string;
+  readonly measure: string;
+  readonly beat: number;
+  readonly written: string;
+  readonly message: string;
+  readonly remedy: string;
+}
+
+export interface PartResult {
+  readonly name: string;
+  /** Written to sounding at the part's first note, in semitones; null when not stated. */
+  readonly transpose: number | null;
+  readonly notes: readonly NoteResult[];
+}
+
+export interface Result {
+  readonly parts: readonly PartResult[];
+  readonly findings: readonly FindingResult[];
+}
+
+/** The result of one or more parts. Notes played open are left out unless something was found at them. */
+export function resultOf(examinations: readonly Examination[]): Result {
+  return {
+    parts: examinations.map(partResult),
+    findings: ([] as FindingResult[]).concat(...examinations.map(findingResults)),
+  };
+}
+
+function partResult({ passage, notes, findings }: Examination): PartResult {
+  const found = new Set(findings.map(({ noteIndex }) => noteIndex));
+  const first = passage.notes.filter(({ transposition }) => transposition)[0];
+  return {
+    name: passage.name,
+    transpose: first?.transposition ? semitones(first.transposition) : null,
+    notes: notes
+      .filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index))
+      .map(noteResult),
+  };
+}
+
+/** One note with its chosen fingering and every other. */
+export function noteResult(examined: ExaminedNote): NoteResult {
+  const { note, reading, namedFrom, verdict, fingering, candidates, chosenBecause } = examined;
+  const chosen = fingering ? fingeringResult(namedFrom, fingering) : null;
+  return {
+    measure: note.measure,
+    beat: round(note.beat, 3),
+    written: formatPitch(note.written),
+    state: reading.state,
+    verdict,
+    fingered: chosen?.fingered ?? null,
+    side: chosen?.side ?? null,
+    valves: chosen?.valves ?? null,
+    harmonic: chosen?.harmonic ?? null,
+    natural: chosen?.natural ?? null,
+    dropCents: chosen?.dropCents ?? null,
+    deviationCents: chosen?.deviationCents ?? null,
+    ...(chosen?.closing === undefined ? {} : { closing: chosen.closing }),
+    reasons: (chosen ? chosen.reasons : []).concat(chosenBecause ?? []),
+    alternatives: candidates
+      .filter((candidate) => candidate !== fingering)
+      .map((candidate) => ({
+        ...fingeringResult(namedFrom, candidate),
+        reasons: alternativeTexts(candidate, reading.state),
+      })),
+  };
+}
+
+function fingeringResult(namedFrom: Pitch, fingering: Fingering): FingeringResult {
+  return {
+    fingered: formatPitch(fingeredPitch(namedFrom, fingering)),
+    side: fingering.tube.side.name,
+    valves: fingering.tube.combination.valves,
+    harmonic: fingering.harmonic,
+    natural: formatPitch(naturalPitch(namedFrom, fingering).pitch),
+    dropCents: round(fingering.dropCents, 1),
+    deviationCents: round(fingering.deviationCents, 1),
+    ...(fingering.band === null ? {} : { closing: fingering.band }),
+    verdict: fingering.verdict,
+    reasons: fingering.reasons.map(reasonText),
+  };
+}
+
+function findingResults({ passage, findings }: Examination): FindingResult[] {
+  return findings.map(({ id, severity, noteIndex, message, remedy }) => {
+    const note = passage.notes[noteIndex]!;
+    return {
+      id,
+      severity,
+      part: passage.name,
+      measure: note.measure,
+      beat: round(note.beat, 3),
+      written: formatPitch(note.written),
+      message,
+      remedy,
+    };
+  });
+}
+
+function semitones({ chromatic, octaveChange }: Transposition): number {
+  return chromatic + 12 * octaveChange;
+}
+
+function round(value: number, digits: number): number {
+  const scale = 10 ** digits;
+  // Adding 0 turns −0 into 0.
+  return Math.round(value * scale) / scale + 0;
+}

@@ -1,0 +1,27 @@
+/** One note of a passage with everything that was found out about it. */
+
+import type { HandReading } from '../part/handStates.ts';
+import type { PassageNote } from '../part/passage.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { Fingering, Player, Verdict } from '../stopping/fingering.ts';
+
+/** One note as it was read, with the fingering chosen for it. */
+export interface ExaminedNote {
+  readonly note: PassageNote;
+  readonly reading: HandReading;
+  /** The written pitch that fingered and natural notes are named from: the note's own, or the F horn's reading of it. */
+  readonly namedFrom: Pitch;
+  /** Who plays it, on what: the settings' own player, with the crook of the moment on a natural horn. */
+  readonly player: Player;
+  /** Wanted sounding pitch in cents above MIDI note 0; null when the transposition is not known. */
+  readonly soundingCents: number | null;
+  /** The fingering chosen, or null when the note has none. */
+  readonly fingering: Fingering | null;
+  /** Every fingering of the note, first choice first. */
+  readonly candidates: readonly Fingering[];
+  /** What comes closest when there is no fingering. */
+  readonly nearest: Fingering | null;
+  /** Why this fingering and not the standard one, or null when it is the standard one. */
+  readonly chosenBecause: string | null;
+  readonly verdict: Verdict;
+}

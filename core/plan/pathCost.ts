@@ -1,0 +1,152 @@
+/** What it costs a player to finger a line one way rather than another: the sum that planning makes least. */
+
+import { AVOIDED_HARMONICS } from '../horn/harmonics.ts';
+import { joinsByHand, movesHand } from '../part/handMotion.ts';
+import type { Step } from '../part/steps.ts';
+import type { Fingering, HandState } from '../stopping/fingering.ts';
+
+/** What is known of a note before its fingering is chosen. */
+export interface PlannedNote {
+  /** Every fingering, the standard one first; the same array for the same demand. Empty when there is none. */
+  readonly options: readonly Fingering[];
+  readonly state: HandState;
+  /** How the player comes to it from the note before; null for the first of the line. */
+  readonly step: Pick<Step, 'seconds' | 'joined'> | null;
+}
+
+/**
+ * What a path through a line costs: its fingerings and the changes between them.
+ * @param options the option taken for each note; every note has fingerings
+ */
+export function pathCost(line: readonly PlannedNote[], options: readonly number[]): number {
+  let cost = 0;
+  line.forEach((note, i) => {
+    const option = options[i]!;
+    cost += fingeringCosts(note.options)[option]!;
+    if (i === 0) return;
+    const { moves, broken } = changesBetween(line[i - 1]!, note);
+    const at = options[i - 1]! * note.options.length + option;
+    cost += hurryOf(note) * moves[at]! + broken[at]!;
+  });
+  return cost;
+}
+
+/** What changes cost, on one scale. Choices, set so that a line is fingered as players do; each reason stands beside it. */
+const COST = {
+  /** Leaving the standard fingering needs more than one change of a single valve, and less than two of the thumb. */
+  notStandard: 100,
+  /** A harmonic that stands badly, or a fingering that is not sure: worse than any change. */
+  badHarmonic: 400,
+  risky: 600,
+  rarerValves: 60,
+  /** For each step to a longer tube. */
+  longerTube: 10,
+  unplayable: 100_000,
+  /** A valve down or up, at the quickest. */
+  valve: 10,
+  /** The thumb: the whole horn changes under the player. */
+  side: 90,
+  /** Two notes that the hand should join, on tubes that it cannot. More than any fingering costs short of an unplayable one. */
+  brokenJoin: 20_000,
+} as const;
+
+/** With this long between two notes the fingers change at no cost, in seconds. From memory. */
+const UNHURRIED_SECONDS = 0.5;
+const HURRY_STEPS = 10;
+
+/** How pressed for time a note is after the one before it: 0 not at all, to HURRY_STEPS. */
+export function hurryOf({ step }: PlannedNote): number {
+  if (!step || step.seconds >= UNHURRIED_SECONDS) return 0;
+  return Math.round(HURRY_STEPS * (1 - Math.max(0, step.seconds) / UNHURRIED_SECONDS));
+}
+
+/** What joins a note to the one before it. */
+export function joinedTo(note: PlannedNote): Step['joined'] {
+  return note.step ? note.step.joined : null;
+}
+
+/** What each of a note's fingerings costs on its own; by place in the options. */
+export function fingeringCosts(options: readonly Fingering[]): readonly number[] {
+  const known = FINGERING_COSTS.get(options);
+  if (known) return known;
+  const standard = shortcomings(options[0]!);
+  const costs = options.map((fingering, i) =>
+    i === 0 ? 0 : COST.notStandard + i + Math.max(0, shortcomings(fingering) - standard),
+  );
+  FINGERING_COSTS.set(options, costs);
+  return costs;
+}
+
+const FINGERING_COSTS = new WeakMap<readonly Fingering[], readonly number[]>();
+
+function shortcomings({ verdict, harmonic, dropCents, tube }: Fingering): number {
+  const carrier = dropCents > 0 && tube.side.fingeredNote === 'lower-harmonic' ? harmonic - 1 : harmonic;
+  return (
+    (verdict === 'impossible' ? COST.unplayable : verdict === 'risky' ? COST.risky : 0) +
+    (AVOIDED_HARMONICS.indexOf(carrier) >= 0 ? COST.badHarmonic : 0) +
+    (tube.combination.rarer ? COST.rarerValves : 0) +
+    COST.longerTube * tube.order
+  );
+}
+
+/** Costs between two notes, a row for each fingering of the first. */
+export interface Changes {
+  /** What the fingers have to move, for each step of hurry. */
+  readonly moves: readonly number[];
+  readonly broken: readonly number[];
+}
+
+/** A part has few different pairs of notes; each pair's costs are worked out once. */
+const CHANGES = new WeakMap<readonly Fingering[], Map<readonly Fingering[], { [joined: string]: Changes }>>();
+
+/** The costs between two notes that follow one another. */
+export function changesBetween(before: PlannedNote, after: PlannedNote): Changes {
+  let followers = CHANGES.get(before.options);
+  if (!followers) {
+    followers = new Map();
+    CHANGES.set(before.options, followers);
+  }
+  let pair = followers.get(after.options);
+  if (!pair) {
+    pair = {};
+    followers.set(after.options, pair);
+  }
+  const kind = joinedTo(after) ?? 'apart';
+  const changes = pair[kind] ?? workOutChanges(before, after);
+  pair[kind] = changes;
+  return changes;
+}
+
+function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
+  const moves: number[] = [];
+  const broken: number[] = [];
+  for (const a of before.options) {
+    for (const b of after.options) {
+      moves.push(movesBetween(a, b));
+      broken.push(holdsTogether(before, a, after, b) ? 0 : COST.brokenJoin);
+    }
+  }
+  return { moves, broken };
+}
+
+function holdsTogether(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): boolean {
+  const joined = joinedTo(after);
+  if (joined === 'tie') return before.state !== after.state || a === b;
+  if (joined === null || !movesHand(before.state, after.state)) return true;
+  return joinsByHand({ fingering: a, state: before.state }, { fingering: b, state: after.state });
+}
+
+function movesBetween(a: Fingering, b: Fingering): number {
+  const thumb = a.tube.side === b.tube.side ? 0 : COST.side;
+  return (
+    (thumb + COST.valve * valvesChanged(a.tube.combination.valves, b.tube.combination.valves)) / HURRY_STEPS
+  );
+}
+
+function valvesChanged(a: string, b: string): number {
+  let changed = 0;
+  for (const valve of VALVES) if (a.indexOf(valve) >= 0 !== b.indexOf(valve) >= 0) changed += 1;
+  return changed;
+}
+
+const VALVES = ['1', '2', '3', '4', '5', '6'] as const;

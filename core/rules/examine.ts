@@ -1,0 +1,147 @@
+/** The main job: reads a passage as its player would, chooses fingerings and finds what cannot be played. */
+
+import { movesHand } from '../part/handMotion.ts';
+import { closedness, type HandReading, isHandState, readHandStates } from '../part/handStates.ts';
+import { type Line, linesOf } from '../part/lines.ts';
+import type { Passage, PassageNote } from '../part/passage.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../part/settings.ts';
+import { type Sounding, soundingOf } from '../part/sounding.ts';
+import { type Step, stepsOf } from '../part/steps.ts';
+import { onsetSecondsOf } from '../part/tempo.ts';
+import {
+  HORN_IN_F,
+  movePitch,
+  type Pitch,
+  plainSpelling,
+  soundingPitch,
+  writtenPitch,
+} from '../pitch/pitch.ts';
+import type { ExaminedNote } from '../plan/examinedNote.ts';
+import { planLine } from '../plan/plan.ts';
+import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
+import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
+import { choiceText } from '../words/wording.ts';
+import type { Finding, RuleContext } from './rule.ts';
+import { RULES } from './rules.ts';
+
+/** A whole passage, examined. */
+export interface Examination {
+  readonly passage: Passage;
+  readonly settings: Settings;
+  /** By note index. */
+  readonly notes: readonly ExaminedNote[];
+  /** In the order of the music. */
+  readonly findings: readonly Finding[];
+}
+
+/** Examines a passage: hand states, fingerings, findings, verdicts. Open notes are examined too, since their neighbours need them. */
+export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS): Examination {
+  const lines = linesOf(passage);
+  const sounding = soundingOf(passage, lines, settings);
+  const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);
+  const steps = lines.map((line) => stepsOf(line, passage.notes, onsetSeconds));
+  const notes = readNotes(passage, sounding, settings);
+  lines.forEach((line, i) => {
+    planNotes(line, steps[i]!, notes);
+  });
+  const context: RuleContext = {
+    passage,
+    notes,
+    settings,
+    lines,
+    sounding,
+    handNotes: notes.filter(({ reading }) => reading.word !== null || isHandState(reading.state)),
+    handSteps: ([] as Step[]).concat(
+      ...steps.map((ofLine) => ofLine.filter((step) => movesHandAt(step, notes))),
+    ),
+  };
+  const findings = ([] as Finding[]).concat(...RULES.map((rule) => rule.check(context)));
+  findings.sort((a, b) => a.noteIndex - b.noteIndex);
+  return { passage, settings, notes: withVerdicts(notes, findings), findings };
+}
+
+/** What a natural horn's hand does of itself, note by note, is its way of playing and no change that the part asks for. */
+function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolean {
+  const a = notes[from]!.reading;
+  const b = notes[to]!.reading;
+  const closer = closedness(a.state) > closedness(b.state) ? a : b;
+  return movesHand(a.state, b.state) && closer.from !== 'nothing';
+}
+
+/** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */
+function readNotes(passage: Passage, sounding: Sounding, settings: Settings): ExaminedNote[] {
+  const readings = readHandStates(passage);
+  return passage.notes.map((note, i) => {
+    const soundingCents = sounding.cents[i]!;
+    const player = playerAt(settings, note.transposition);
+    const reading = player.horn.natural ? naturalReading(readings[i]!, soundingCents, player) : readings[i]!;
+    const { state } = reading;
+    const candidates = soundingCents === null ? NO_FINGERINGS : fingerings(soundingCents, state, player);
+    const fingering = candidates.length > 0 ? candidates[0]! : null;
+    const isMissing = soundingCents !== null && !fingering;
+    return {
+      note,
+      reading,
+      namedFrom: settings.names === 'f-horn' ? onFHorn(note, sounding) : note.written,
+      player,
+      soundingCents,
+      fingering,
+      candidates,
+      nearest: isMissing ? nearestFingering(soundingCents, state, player) : null,
+      chosenBecause: null,
+      verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
+    };
+  });
+}
+
+/** What a player of the F horn reads for this sound; old bass clef notes in the octave in which they sound. */
+function onFHorn({ written, transposition, clef }: PassageNote, { bassClef }: Sounding): Pitch {
+  if (!transposition) return written;
+  const sounding = soundingPitch(written, transposition);
+  const isOld = clef === 'bass' && bassClef === 'old';
+  return plainSpelling(writtenPitch(isOld ? movePitch(sounding, 7, 12) : sounding, HORN_IN_F));
+}
+
+const NO_FINGERINGS: readonly Fingering[] = [];
+
+/** Natural horn parts mark no hand: a note between the harmonics is the hand's by itself. */
+function naturalReading(reading: HandReading, soundingCents: number | null, player: Settings): HandReading {
+  if (reading.from !== 'nothing' || soundingCents === null) return reading;
+  const state = unmarkedHandState(soundingCents, player);
+  return state === 'open' ? reading : { ...reading, state };
+}
+
+/** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
+function planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): void {
+  const choices = planLine(
+    line.map((index, at) => {
+      const { candidates, reading } = notes[index]!;
+      return { options: candidates, state: reading.state, step: at > 0 ? steps[at - 1]! : null };
+    }),
+  );
+  choices.forEach(({ option, because }, at) => {
+    if (!because) return;
+    const examined = notes[line[at]!]!;
+    const fingering = examined.candidates[option]!;
+    const neighbour = notes[line[because.neighbour]!]!.note.written;
+    notes[line[at]!] = {
+      ...examined,
+      fingering,
+      verdict: fingering.verdict,
+      chosenBecause: choiceText(because, examined.candidates[0]!, neighbour),
+    };
+  });
+}
+
+/** A note is as doubtful as the worst that was found at it; advice about the page does not count. */
+function withVerdicts(notes: readonly ExaminedNote[], findings: readonly Finding[]): readonly ExaminedNote[] {
+  const worst = new Map<number, Verdict>();
+  for (const { noteIndex, severity } of findings) {
+    if (severity === 'advice' || worst.get(noteIndex) === 'impossible') continue;
+    worst.set(noteIndex, severity);
+  }
+  return notes.map((examined, i) => {
+    const found = worst.get(i);
+    return found && examined.verdict !== 'impossible' ? { ...examined, verdict: found } : examined;
+  });
+}

@@ -1,0 +1,50 @@
+/** A player's terms: who plays, what the hand does, and what one way to play a note is. */
+import type { Horn, LowRegisterLimit, Tube } from '../horn/horn.ts';
+import type { ClosingBand } from './stopping.ts';
+
+/** What the hand, or a mute, does to a note. */
+export type HandState = 'open' | 'half-stopped' | 'stopped' | 'echo' | 'stopping-mute' | 'straight-mute';
+
+export type Verdict = 'sure' | 'risky' | 'impossible';
+
+/** Why a fingering is not simply sure. Words for it are in wording.ts. */
+export type FingeringReason = LowRegisterLimit | 'nothing-changes' | 'off-pitch' | 'unusual-degree';
+
+/** One way to play a note. Pitches sound, in cents above MIDI note 0. */
+export interface Fingering {
+  readonly tube: Tube;
+  /** Valves as printed, with the side's prefix: `12`, `T0`. */
+  readonly printed: string;
+  /** The harmonic that is played, and pulled down when the hand closes. */
+  readonly harmonic: number;
+  /** The note the player thinks of, in semitones from the written note: −1 on the F side when stopped. */
+  readonly fingeredSemitones: number;
+  readonly naturalCents: number;
+  /** Natural minus played pitch. */
+  readonly dropCents: number;
+  /** Played minus wanted pitch; sharp is positive. */
+  readonly deviationCents: number;
+  /** How far the hand closes, or null where the state itself says so. */
+  readonly band: ClosingBand | null;
+  readonly verdict: Verdict;
+  readonly reasons: readonly FingeringReason[];
+}
+
+/** What a player brings: the instrument, an ear and a hand. */
+export interface Player {
+  readonly horn: Horn;
+  /** Fingerings further than this from the written note are no fingerings, in cents; 0–100. */
+  readonly toleranceCents: number;
+  /** What this player's hand adds to every closure, in cents: above 0 for a hand that stops sharp. */
+  readonly handOffsetCents: number;
+}
+
+/**
+ * Wide enough for the published B♭-side fingering on 123 (39 cents), narrow enough to turn away the 50 cents by which
+ * the B♭ side usually misses.
+ * @source smalley for the row; the width is a choice
+ */
+export const DEFAULT_TOLERANCE_CENTS = 40;
+
+/** A fingering further out than this is marked risky: the lip has to help. From memory: about what a player bends without thought. */
+export const SURE_CENTS = 25;

@@ -1,0 +1,63 @@
+/** What the hand does to one harmonic of one tube. All pitches sound, in cents above MIDI note 0. */
+import { type LowRegisterLimit, openPitchCents, type Tube } from '../horn/horn.ts';
+
+/** A drop smaller than this, in cents, is no change that anybody hears as one. A choice: about the smallest step an ear tells in a scale. */
+export const UNCHANGED_CENTS = 15;
+
+/** How far echo horn (the bell mostly closed) brings a tone down, in cents. @source smalley, hand positions */
+export const ECHO_DROP_CENTS = 100;
+
+/** How a full stop treats one harmonic. */
+export interface Stop {
+  /** What sounds if the hand opens and nothing else changes. */
+  readonly naturalCents: number;
+  readonly stoppedCents: number;
+  /** Natural minus stopped pitch, in cents; 0 or more. */
+  readonly dropCents: number;
+  /** Why the hand cannot simply bring the tone down, or null when it can. */
+  readonly limit: LowRegisterLimit | 'nothing-changes' | null;
+}
+
+/**
+ * The full stop of a harmonic: down to the side's closure above the next lower harmonic, and never up.
+ * Below the bending range the same pitch is where the tone slides up to from the next lower harmonic.
+ * @param harmonicNumber 2 to HIGHEST_HARMONIC; the 1st has no harmonic below it
+ * @param handOffsetCents what this player's hand adds to the side's closure, in cents
+ * @throws {RangeError} when `harmonicNumber` is not an integer from 2 to HIGHEST_HARMONIC
+ * @source smalley; commonPractice
+ */
+export function stop(tube: Tube, harmonicNumber: number, handOffsetCents = 0): Stop {
+  if (harmonicNumber < 2)
+    throw new RangeError(`"harmonicNumber" must be at least 2 to be stopped, got ${harmonicNumber}`);
+  const { side } = tube;
+  const open = openPitchCents(tube, harmonicNumber);
+  const closed = Math.min(
+    open,
+    openPitchCents(tube, harmonicNumber - 1) + side.closureCents + handOffsetCents,
+  );
+  const dropCents = open - closed;
+  return {
+    naturalCents: open - side.stoppingValveCents,
+    stoppedCents: closed - side.stoppingValveCents,
+    dropCents,
+    limit: side.lowRegister[harmonicNumber] ?? (dropCents < UNCHANGED_CENTS ? 'nothing-changes' : null),
+  };
+}
+
+/** A degree of closing as players name it; sources and hands differ, so it is a band and not a number. */
+export type ClosingBand = 'open' | '¼' | '½' | '¾' | 'full';
+
+/**
+ * How far the hand closes to bring a harmonic to a wanted pitch: 0 open, 1 full stop, by the linear rule
+ * (natural − wanted) / (natural − stopped). NaN when the stop changes nothing.
+ */
+export function closingDegree(closed: Stop, wantedCents: number): number {
+  return closed.dropCents > 0 ? (closed.naturalCents - wantedCents) / closed.dropCents : Number.NaN;
+}
+
+/** The band a degree of closing falls in. */
+export function closingBand(degree: number): ClosingBand {
+  return BANDS[Math.min(4, Math.max(0, Math.round(4 * degree)))]!;
+}
+
+const BANDS: readonly ClosingBand[] = ['open', '¼', '½', '¾', 'full'];

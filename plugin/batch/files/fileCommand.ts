@@ -1,0 +1,60 @@
+/** What annotate, clear and check share: many files, many threads, results in order, one exit code. */
+import { availableParallelism } from 'node:os';
+import type { Command } from 'commander';
+import { EXIT, type ExitCode } from '../failure.ts';
+import { wholeNumber } from '../options/optionValues.ts';
+import { amount } from '../print/counts.ts';
+import { type FileTask, type Outcome, runFileTask } from './fileTask.ts';
+import type { FilePair } from './outputs.ts';
+import { runOnAll } from './pool.ts';
+import { Progress } from './progress.ts';
+
+/** Adds `--jobs` to a command. */
+export function withJobs(command: Command): Command {
+  return command.option('--jobs <number>', 'files worked on at once', wholeNumber, availableParallelism());
+}
+
+/**
+ * Does a task on every file and prints what comes of it, in the order of the files. An interrupt lets the files that
+ * were begun come to their end; a second one does not wait.
+ * @returns the worst exit code of any file
+ */
+export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs: number): Promise<ExitCode> {
+  const progress = new Progress(pairs.length);
+  let worst: ExitCode = EXIT.fine;
+  let done = 0;
+  let failed = 0;
+  const tell = ({ stdout, stderr, exit }: Outcome): void => {
+    progress.hide();
+    process.stdout.write(stdout);
+    process.stderr.write(stderr);
+    if (exit > worst) worst = exit;
+    if (exit === EXIT.failed) failed += 1;
+    done += 1;
+  };
+  if (pairs.length === 1 || jobs === 1) {
+    // One thread is enough, and this one is already running.
+    for (const pair of pairs) {
+      tell(runFileTask(task, pair));
+      progress.show(done);
+    }
+  } else {
+    const interrupt = new AbortController();
+    const stop = () => interrupt.abort();
+    process.once('SIGINT', stop).once('SIGTERM', stop);
+    await runOnAll(task, pairs, jobs, tell, (finished) => progress.show(finished), interrupt.signal);
+    process.off('SIGINT', stop).off('SIGTERM', stop);
+  }
+  progress.hide();
+  const left = pairs.length - done;
+  if (pairs.length > 1) process.stderr.write(`bellhand: ${summary(pairs.length, failed, left)}\n`);
+  return left > 0 ? EXIT.failed : worst;
+}
+
+function summary(files: number, failed: number, left: number): string {
+  const parts = [amount(files, 'file')];
+  if (failed > 0) parts.push(`${failed} failed`);
+  if (left > 0) parts.push(`interrupted, ${left} not begun`);
+  if (parts.length === 1) parts.push('all done');
+  return parts.join(', ');
+}

@@ -1,0 +1,142 @@
+/** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
+import type { Mark } from '../../../core/marks/annotation.ts';
+import { completedPassage, completionsFor } from '../../../core/marks/completions.ts';
+import { marksFor, type Show } from '../../../core/marks/marks.ts';
+import { resultOf } from '../../../core/marks/result.ts';
+import { type Examination, examine } from '../../../core/rules/examine.ts';
+import type { ScoreFile } from '../../musicxml/bytes/files.ts';
+import { clearMarks, markedPieces } from '../../musicxml/index.ts';
+import { EXIT, type ExitCode, Failure, faultLine } from '../failure.ts';
+import { checkTable } from '../print/checkTable.ts';
+import { amount, barsText, countNotes, countText, impossibleCount } from '../print/counts.ts';
+import { completedMarks, completionText } from './completedMarks.ts';
+import { examineText, type Reading } from './examinedScore.ts';
+import type { FilePair } from './outputs.ts';
+import { named, openScoreAt } from './scoreAt.ts';
+import { STANDARD, writeWhole } from './wholeFile.ts';
+
+/** The task of a run; plain data, the same for every file. */
+export type FileTask = AnnotateTask | ClearTask | CheckTask;
+
+interface AnnotateTask {
+  readonly kind: 'annotate';
+  readonly reading: Reading;
+  readonly show: Show;
+  /** Write valves as fingerings of the notes besides. */
+  readonly fingerings: boolean;
+  /** Add the signs and cancelling words that the part lacks. */
+  readonly complete: boolean;
+}
+
+interface ClearTask {
+  readonly kind: 'clear';
+}
+
+interface CheckTask {
+  readonly kind: 'check';
+  readonly reading: Reading;
+  readonly format: 'table' | 'json';
+  /** True when results of several files follow one another, so that each must name its file. */
+  readonly isOneOfMany: boolean;
+}
+
+/** What one file leads to. Texts end with a line end or are empty. */
+export interface Outcome {
+  readonly stdout: string;
+  readonly stderr: string;
+  readonly exit: ExitCode;
+}
+
+/** Does the task on a file. A fault becomes an outcome, so that one bad file does not stop the rest. */
+export function runFileTask(task: FileTask, pair: FilePair): Outcome {
+  try {
+    const file = openScoreAt(pair.input);
+    if (task.kind === 'annotate') return annotate(task, pair, file);
+    if (task.kind === 'clear') return clear(pair, file);
+    return check(task, pair.input, file);
+  } catch (fault) {
+    const line = fault instanceof Failure ? fault.message : `${pair.input}: ${faultLine(fault)}`;
+    const isData = task.kind === 'check' && task.format === 'json' && task.isOneOfMany;
+    return {
+      stdout: isData ? `${JSON.stringify({ file: pair.input, error: line })}\n` : '',
+      stderr: lines([line]),
+      exit: EXIT.failed,
+    };
+  }
+}
+
+function annotate(
+  { reading, show, fingerings, complete }: AnnotateTask,
+  pair: FilePair,
+  file: ScoreFile,
+): Outcome {
+  const { score, examinations: found, remarks } = examineText(file.text, pair.input, reading);
+  const completions = found.map((examination) => (complete ? completionsFor(examination) : []));
+  const examinations = found.map((examination, i) => {
+    const passage = completedPassage(examination.passage, completions[i]!);
+    return passage === examination.passage ? examination : examine(passage, reading.settings);
+  });
+  const parts = examinations.map((examination, i) => ({
+    partId: score.horns[i]!.id,
+    ...completedMarks(marksOf(examination, show, fingerings), completions[i]!),
+  }));
+  writeWhole(pair.output, file.withText(markedPieces(score, parts, { fingerings })));
+  const counts = countNotes(examinations);
+  const remarked = [...remarks];
+  const impossible = impossibleCount(counts);
+  if (impossible > 0) {
+    remarked.push(
+      `${pair.input}: ${amount(impossible, 'note')} cannot be played as written, in ${barsText(counts.impossibleMeasures)}: bellhand check says why`,
+    );
+  }
+  const coloured = examinations
+    .flatMap(({ notes }) => notes)
+    .filter(({ note, verdict }) => note.userColour && verdict !== 'sure').length;
+  if (show.colour && coloured > 0) {
+    remarked.push(`${pair.input}: ${amount(coloured, 'doubtful note')} had a colour already and kept it`);
+  }
+  const told = complete ? `${countText(counts)}; ${completionText(completions.flat())}` : countText(counts);
+  return outcome(pair, told, remarked);
+}
+
+/** With fingerings, notes that show nothing else are marked too, for their valves. */
+function marksOf(examination: Examination, show: Show, fingerings: boolean): readonly Mark[] {
+  const marks = marksFor(examination, show);
+  if (!fingerings) return marks;
+  const shown = new Map(marks.map((mark) => [mark.noteIndex, mark]));
+  return marksFor(examination, { ...show, valves: true }).map(
+    (mark) => shown.get(mark.noteIndex) ?? { ...mark, lines: [] },
+  );
+}
+
+function clear(pair: FilePair, file: ScoreFile): Outcome {
+  const cleared = named(pair.input, () => clearMarks(file.text));
+  writeWhole(pair.output, file.withText(cleared));
+  return outcome(pair, cleared === file.text ? 'there were no marks to take out' : 'marks taken out', []);
+}
+
+function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {
+  const { examinations, remarks } = examineText(file.text, path, reading);
+  const result = resultOf(examinations);
+  const stdout =
+    format === 'json'
+      ? JSON.stringify(isOneOfMany ? { file: path, ...result } : result)
+      : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''].join('\n');
+  const isImpossible = impossibleCount(countNotes(examinations)) > 0;
+  return {
+    stdout: `${stdout}\n`,
+    stderr: lines(remarks),
+    exit: isImpossible ? EXIT.impossible : EXIT.fine,
+  };
+}
+
+/** Tells where the result went; on standard error when the result itself went to standard output. */
+function outcome({ input, output }: FilePair, text: string, notes: readonly string[]): Outcome {
+  if (output === STANDARD)
+    return { stdout: '', stderr: lines([`${input}: ${text}`, ...notes]), exit: EXIT.fine };
+  return { stdout: `${output}: ${text}\n`, stderr: lines(notes), exit: EXIT.fine };
+}
+
+function lines(texts: readonly string[]): string {
+  return texts.map((text) => `bellhand: ${text}\n`).join('');
+}

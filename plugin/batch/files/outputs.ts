@@ -1,0 +1,114 @@
+/** Where results go: a new file beside each input unless told otherwise, and never silently onto an input. */
+import { mkdirSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { basename, dirname, join, parse, resolve } from 'node:path';
+import { Failure, systemReason } from '../failure.ts';
+import { STANDARD } from './wholeFile.ts';
+
+/** What the user said about the place of results. */
+export interface OutputWishes {
+  /** A file, a folder, or `-` for standard output. */
+  readonly output?: string;
+  readonly inPlace?: boolean;
+}
+
+/** An input with the place of its result. */
+export interface FilePair {
+  readonly input: string;
+  readonly output: string;
+}
+
+/** Words put before the ending of a result's name: `part.marked.musicxml`. */
+export type NameWord = 'marked' | 'cleared';
+
+/**
+ * Pairs every input with its output.
+ * @throws {Failure} when an output would fall onto an input, or two onto one another
+ */
+export function pairOutputs(
+  inputs: readonly string[],
+  { output, inPlace = false }: OutputWishes,
+  word: NameWord,
+): readonly FilePair[] {
+  if (inPlace && output !== undefined) throw new Failure('-o and --in-place exclude each other: choose one');
+  if (inPlace) {
+    if (inputs.includes(STANDARD))
+      throw new Failure('standard input cannot be changed in place: leave --in-place out');
+    return distinct(inputs.map((input) => ({ input, output: input })));
+  }
+  const isFolder = output !== undefined && output !== STANDARD && takesMany(output);
+  if (output !== undefined && !isFolder && inputs.length > 1) {
+    throw new Failure(`${output}: ${inputs.length} results do not fit into one file: name a folder with -o`);
+  }
+  if (isFolder) makeFolder(output);
+  const pairs = inputs.map((input): FilePair => {
+    if (output === undefined) {
+      return { input, output: input === STANDARD ? STANDARD : join(dirname(input), resultName(input, word)) };
+    }
+    if (!isFolder) return { input, output };
+    return { input, output: join(output, input === STANDARD ? 'part.musicxml' : basename(input)) };
+  });
+  const originals = new Set(inputs.map(identityOf));
+  for (const { output: target } of pairs) {
+    if (target !== STANDARD && originals.has(identityOf(target))) {
+      throw new Failure(
+        `${target}: this would overwrite an input: choose another place with -o, or say --in-place`,
+      );
+    }
+  }
+  return distinct(pairs);
+}
+
+/** `part.musicxml` becomes `part.marked.musicxml`; what was marked before is not marked twice in the name. */
+export function resultName(input: string, word: NameWord): string {
+  const { name, ext } = parse(input);
+  return `${word === 'cleared' ? name.replace(/\.marked$/, '') : name}.${word}${ext}`;
+}
+
+function takesMany(output: string): boolean {
+  return /[\\/]$/.test(output) || whatIsAt(output)?.isDirectory() === true;
+}
+
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (fault) {
+    throw new Failure(`${path}: this folder cannot be made: ${systemReason(fault)}`);
+  }
+}
+
+function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
+  const seen = new Map<string, string>();
+  for (const { input, output } of pairs) {
+    if (output === STANDARD) continue;
+    const key = identityOf(output);
+    const earlier = seen.get(key);
+    if (earlier !== undefined) {
+      throw new Failure(
+        `${output}: both ${earlier} and ${input} would be written here: rename one, or run them apart`,
+      );
+    }
+    seen.set(key, input);
+  }
+  return pairs;
+}
+
+/** One name for one file, however it is reached. */
+function identityOf(path: string): string {
+  if (path === STANDARD) return path;
+  const known = whatIsAt(path);
+  if (known?.isFile()) return `${known.dev}/${known.ino}`;
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
+}
+
+/** What is at a path; `null` when there is nothing, or when writing there will say better why not. */
+function whatIsAt(path: string): Stats | null {
+  try {
+    return statSync(path);
+  } catch {
+    return null;
+  }
+}

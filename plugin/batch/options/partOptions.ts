@@ -1,0 +1,39 @@
+/** The options that say which parts are horns, and in which key they stand where a score keeps silent. */
+import { type Command, InvalidArgumentError } from 'commander';
+import { crookFromName } from '../../../core/part/crookNames.ts';
+import type { Transposition } from '../../../core/pitch/pitch.ts';
+import type { Reading } from '../files/examinedScore.ts';
+import { gather } from './optionValues.ts';
+import { type PassageOptions, type PlayerOptions, settingsOf, withPassageOptions } from './playerOptions.ts';
+
+/** As commander hands them over. */
+export interface PartOptions extends PassageOptions {
+  readonly part?: readonly string[];
+  readonly key?: Transposition;
+}
+
+/** Adds the options to a command. */
+export function withPartOptions(command: Command): Command {
+  return withPassageOptions(command)
+    .option(
+      '--part <part>',
+      'a part to take for a horn: its name, id or place in the score; may be given again',
+      gather,
+    )
+    .option('--key <key>', 'the key of horns whose part states none: F, Eb, "Bb basso", …', keyNamed);
+}
+
+/**
+ * Reads the key of a horn, as its part would name it after "Horn in".
+ * @throws {InvalidArgumentError} when it names none
+ */
+export function keyNamed(key: string): Transposition {
+  const crook = crookFromName(`Horn in ${key}`);
+  if (crook.ok) return crook.transposition;
+  throw new InvalidArgumentError('Name a key as a part would: F, Eb, D, "Bb alto", "Bb basso", ….');
+}
+
+/** How the options ask a score to be read. */
+export function readingOf(options: PartOptions & PlayerOptions): Reading {
+  return { parts: options.part ?? null, key: options.key ?? null, settings: settingsOf(options) };
+}

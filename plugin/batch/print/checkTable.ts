@@ -1,0 +1,90 @@
+/** What was found in a score, for people: a table of the notes, then every finding with its remedy. */
+
+import { isHandState } from '../../../core/part/handStates.ts';
+import { printPitch, printPitchClass, type Transposition } from '../../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../../core/plan/examinedNote.ts';
+import type { Examination } from '../../../core/rules/examine.ts';
+import type { Finding } from '../../../core/rules/rule.ts';
+import { fingeredPitch, naturalPitch, printNatural } from '../../../core/stopping/names.ts';
+import { countNotes, countText } from './counts.ts';
+import { signedCents } from './fingeringText.ts';
+import { textTable } from './textTable.ts';
+
+/** The lines that tell about one part. */
+export function checkTable(examination: Examination): string[] {
+  const { passage, notes, findings } = examination;
+  const found = new Set(findings.map(({ noteIndex }) => noteIndex));
+  const shown = notes.filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index));
+  const lines = [`  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]))}`];
+  if (shown.length > 0) lines.push('', ...noteTable(shown));
+  findings.forEach((finding, i) => {
+    const { id, severity, noteIndex, message, remedy } = finding;
+    const { measure, beat, written } = passage.notes[noteIndex]!;
+    if (!isMoreOf(finding, findings[i - 1])) lines.push('');
+    lines.push(
+      `    bar ${measure}, beat ${beatText(beat)}, ${printPitch(written)}: ${severity} (${id})`,
+      `      ${message}`,
+    );
+    if (!isMoreOf(finding, findings[i + 1])) lines.push(`      ${remedy}`);
+  });
+  return lines;
+}
+
+/** True for findings of the same kind with the same remedy: they are told together. */
+function isMoreOf({ id, remedy }: Finding, other: Finding | undefined): boolean {
+  return other?.id === id && other.remedy === remedy;
+}
+
+function noteTable(shown: readonly ExaminedNote[]): string[] {
+  return textTable(
+    [
+      { heading: 'bar', align: 'right' },
+      { heading: 'beat' },
+      { heading: 'written' },
+      { heading: 'hand' },
+      { heading: 'finger' },
+      { heading: 'valves' },
+      { heading: 'natural' },
+      { heading: 'drop', align: 'right' },
+      { heading: 'off', align: 'right' },
+      { heading: 'verdict' },
+      { heading: 'why this fingering' },
+    ],
+    shown.map(({ note, reading, namedFrom, fingering, chosenBecause, verdict }) => [
+      note.measure,
+      beatText(note.beat),
+      printPitch(note.written),
+      reading.state,
+      ...(fingering
+        ? [
+            printPitchClass(fingeredPitch(namedFrom, fingering)),
+            fingering.printed,
+            printNatural(naturalPitch(namedFrom, fingering)),
+            String(Math.round(fingering.dropCents)),
+            signedCents(fingering.deviationCents),
+          ]
+        : ['–', '', '', '', '']),
+      verdict,
+      chosenBecause ?? '',
+    ]),
+    '    ',
+  );
+}
+
+/** `, sounding 7 semitones lower`; nothing where it is not known. */
+function keyText({ passage }: Examination): string {
+  const first = passage.notes.find(({ transposition }) => transposition)?.transposition;
+  if (!first) return '';
+  const semitones = semitonesOf(first);
+  if (semitones === 0) return ', sounding as written';
+  return `, sounding ${Math.abs(semitones)} semitones ${semitones < 0 ? 'lower' : 'higher'}`;
+}
+
+function semitonesOf({ chromatic, octaveChange }: Transposition): number {
+  return chromatic + 12 * octaveChange;
+}
+
+/** Beats as players count them, with at most two decimals. */
+function beatText(beat: number): string {
+  return String(Math.round(100 * beat) / 100);
+}

@@ -1,0 +1,84 @@
+/** One note explained to a person: the fingering, what the hand does, what else there is. */
+
+import type { Settings } from '../../../core/part/settings.ts';
+import { printPitch } from '../../../core/pitch/pitch.ts';
+import type { ExaminedNote } from '../../../core/plan/examinedNote.ts';
+import type { Finding } from '../../../core/rules/rule.ts';
+import type { Fingering } from '../../../core/stopping/fingering.ts';
+import { fingeredPitch, naturalPitch, printNatural } from '../../../core/stopping/names.ts';
+import { alternativeTexts } from '../../../core/words/wording.ts';
+import { otherBand } from './closing.ts';
+import { centsOff, fingeringText, sideText, signedCents } from './fingeringText.ts';
+import { textTable } from './textTable.ts';
+
+/** The lines that explain a note. */
+export function explanation(
+  examined: ExaminedNote,
+  findings: readonly Finding[],
+  settings: Settings,
+): string[] {
+  const { note, reading, fingering, candidates, verdict } = examined;
+  const written = printPitch(note.written);
+  const lines = [`${written} ${reading.state}, on a ${settings.horn.label}: ${verdict}`, ''];
+  if (fingering) {
+    lines.push(...facts(examined, fingering));
+    if (examined.chosenBecause) lines.push(`  chosen because   ${examined.chosenBecause}`);
+  } else {
+    lines.push('  no fingering');
+  }
+  for (const { message, remedy } of findings) lines.push('', `  ${message}`, `  ${remedy}`);
+  const others = candidates.filter((candidate) => candidate !== fingering);
+  if (others.length > 0) lines.push('', '  Other ways, best first', ...alternatives(examined, others));
+  return lines;
+}
+
+function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
+  const natural = naturalPitch(namedFrom, fingering);
+  const rows: [string, string][] = [
+    ['finger', `${printPitch(fingeredPitch(namedFrom, fingering))}, ${fingeringText(fingering)}`],
+    [
+      'natural pitch',
+      `${printPitch(natural.pitch)}${printNatural(natural).replace(/[^↑↓]/g, '')}, harmonic ${fingering.harmonic}`,
+    ],
+  ];
+  if (fingering.band) {
+    const other = otherBand(fingering);
+    rows.push([
+      'hand closes',
+      other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band,
+    ]);
+  }
+  if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
+  rows.push(['comes out', centsOff(fingering.deviationCents)]);
+  return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
+}
+
+function alternatives({ namedFrom, reading }: ExaminedNote, others: readonly Fingering[]): string[] {
+  return textTable(
+    [
+      { heading: 'finger' },
+      { heading: 'valves' },
+      { heading: 'side' },
+      { heading: 'harmonic', align: 'right' },
+      { heading: 'natural' },
+      { heading: 'hand' },
+      { heading: 'drop', align: 'right' },
+      { heading: 'off', align: 'right' },
+      { heading: 'verdict' },
+      { heading: '' },
+    ],
+    others.map((other) => [
+      printPitch(fingeredPitch(namedFrom, other)),
+      other.printed,
+      sideText(other),
+      String(other.harmonic),
+      printNatural(naturalPitch(namedFrom, other)),
+      other.band ?? '',
+      String(Math.round(other.dropCents)),
+      signedCents(other.deviationCents),
+      other.verdict,
+      alternativeTexts(other, reading.state).join('; '),
+    ]),
+    '    ',
+  );
+}

@@ -1,0 +1,54 @@
+/** Colours of ours on a note, and where they stand in the text. */
+import { VERDICT_COLOURS } from '../../../core/data/colours.ts';
+import type { Span } from './score.ts';
+import { spaceBefore } from './whitespace.ts';
+
+const NOTEHEAD = /<(?:[^\s<>:]+:)?notehead(?=[\s>])[^<>]*>([^<>]*)<\/[^<>]*>/;
+const ATTRIBUTE = /\s+([^\s=<>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
+
+/** True for a colour that only we give: needed besides the claim in a mark, since hosts move marks about. */
+function isOwnColour(colour: string): boolean {
+  const rgb = colour.replace(/^#(?:FF)?(?=[0-9A-F]{6}$)/i, '#').toUpperCase();
+  return rgb === VERDICT_COLOURS.risky || rgb === VERDICT_COLOURS.impossible;
+}
+
+/**
+ * Where our colours of one note stand: its own attribute, as we write it, and that of its notehead, where hosts move it.
+ * A notehead that a host made for the colour alone goes as a whole.
+ * @param start the `<` of the note
+ */
+export function ownColours(text: string, start: number): Span[] {
+  const spans: Span[] = [];
+  const own = colourOf(text, start);
+  if (own && isOwnColour(own.value)) spans.push(own.span);
+  const note = text.slice(start, noteEnd(text, start));
+  const notehead = NOTEHEAD.exec(note);
+  const head = notehead ? colourOf(text, start + notehead.index) : null;
+  if (notehead && head && isOwnColour(head.value)) {
+    const at = start + notehead.index;
+    const isMade = head.attributes === 1 && notehead[1] === 'normal';
+    spans.push(isMade ? { start: spaceBefore(text, at), end: at + notehead[0].length } : head.span);
+  }
+  return spans;
+}
+
+/** The colour in the tag that begins at `start`: its value, its place with the white space before it, and how many attributes there are. */
+function colourOf(text: string, start: number): { value: string; span: Span; attributes: number } | null {
+  let at = start;
+  while (!/[\s/>]/.test(text[at] ?? '>')) at += 1;
+  let colour: { value: string; span: Span } | null = null;
+  let attributes = 0;
+  ATTRIBUTE.lastIndex = at;
+  for (let match = ATTRIBUTE.exec(text); match; match = ATTRIBUTE.exec(text)) {
+    attributes += 1;
+    const span = { start: match.index, end: ATTRIBUTE.lastIndex };
+    if (match[1] === 'color') colour = { value: match[2] ?? match[3] ?? '', span };
+  }
+  return colour && { ...colour, attributes };
+}
+
+function noteEnd(text: string, start: number): number {
+  const end = /<\/(?:[^\s<>:]+:)?note\s*>/g;
+  end.lastIndex = start;
+  return end.exec(text)?.index ?? text.length;
+}

@@ -1,0 +1,45 @@
+/** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
+import type { Passage } from '../../../core/part/passage.ts';
+import type { NotePlaces } from './notePlaces.ts';
+
+/** A part as the score lists it. */
+export interface ListedPart {
+  readonly id: string;
+  /** The name as printed; its instrument's name or the id where the part has none. */
+  readonly name: string;
+  /** True when its sound, MIDI program or name say that it is a horn. */
+  readonly isHorn: boolean;
+}
+
+/** Where a horn part's transposition was found. */
+export type TranspositionOrigin = 'stated' | 'name' | 'concert-score' | 'nowhere';
+
+/** A part that was read: the horns, or the parts asked for. */
+export interface HornPart extends ListedPart {
+  readonly passage: Passage;
+  /** How the first note's transposition was found. */
+  readonly transpositionFrom: TranspositionOrigin;
+  /** One sentence for the user where the transposition is not simply stated, else `null`. */
+  readonly transpositionNote: string | null;
+  /** Where its notes stand in `Score.text`. */
+  readonly places: NotePlaces;
+}
+
+/** A stretch of the text; `end` is excluded. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A score as read. `text` is the input, unchanged. */
+export interface Score {
+  readonly text: string;
+  /** Every part, in score order. */
+  readonly parts: readonly ListedPart[];
+  /** The parts that were read, in score order. */
+  readonly horns: readonly HornPart[];
+  /** What earlier runs have put into the text, in text order: without these spans it is as its author left it. */
+  readonly ownSpans: readonly Span[];
+  /** The namespace prefix of MusicXML's own elements with its colon, or an empty text. */
+  readonly prefix: string;
+}

@@ -1,0 +1,190 @@
+/** Writes marks into a score's text, and takes them out again, without touching anything else. */
+import { MARK_PREFIX, type Mark, markText } from '../../../core/marks/annotation.ts';
+import type { PassageNote } from '../../../core/part/passage.ts';
+import type { NotePlace } from '../read/notePlaces.ts';
+import { foreignIdNumbers, ID_PREFIX } from '../read/ownMarks.ts';
+import { readScore } from '../read/readScore.ts';
+import type { HornPart, Score, Span } from '../read/score.ts';
+import { indentBefore, lineEndOf } from '../read/whitespace.ts';
+
+/** Something a part lacks and gets from us: the sign under a stopped word, the word that ends a stopped passage. */
+export type Addition =
+  | { readonly kind: 'stopped-sign'; readonly noteIndex: number }
+  /** A word over the staff, directly before the note. */
+  | { readonly kind: 'word'; readonly noteIndex: number; readonly text: string };
+
+/** What to write into one part. */
+export interface PartMarks {
+  readonly partId: string;
+  readonly marks: readonly Mark[];
+  readonly additions?: readonly Addition[];
+}
+
+export interface WriteOptions {
+  /** Write each mark's valves as a `fingering` of its note; default false. */
+  readonly fingerings?: boolean;
+}
+
+/**
+ * The score's text with these marks, in place of all that earlier runs wrote.
+ * @throws {RangeError} when a part or note is not in the score
+ */
+export function writeMarks(score: Score, parts: readonly PartMarks[], options: WriteOptions = {}): string {
+  return markedPieces(score, parts, options).join('');
+}
+
+/**
+ * The same text in pieces, for those who turn it into bytes at once and need not have it whole.
+ * @throws {RangeError} when a part or note is not in the score
+ */
+export function markedPieces(
+  score: Score,
+  parts: readonly PartMarks[],
+  options: WriteOptions = {},
+): readonly string[] {
+  const writer = new MarkWriter(score, options);
+  for (const part of parts) writer.addPart(part);
+  return writer.write();
+}
+
+/**
+ * A MusicXML text without any mark of ours; every other character stays.
+ * @throws {ScoreError} when the text is not a well-formed MusicXML score
+ */
+export function clearMarks(text: string): string {
+  return writeMarks(readScore(text), []);
+}
+
+/** A change at one offset: what is there until `end` gives way to `text`. */
+interface Edit extends Span {
+  readonly text: string;
+  /** The order edits were made in. */
+  readonly order: number;
+}
+
+/** Small, upright, plain: read well over the staff in a trial. */
+const MARK_FONT = ' font-size="8" font-style="normal" font-weight="normal"';
+
+class MarkWriter {
+  private readonly score: Score;
+  private readonly options: WriteOptions;
+  private readonly edits: Edit[] = [];
+  private readonly usedIds: Set<number>;
+  private readonly lineEnd: string;
+  private lastId = 0;
+  /** `staff/voice` of the part being written. */
+  private lowerVoices: ReadonlySet<string> = new Set();
+
+  constructor(score: Score, options: WriteOptions) {
+    this.score = score;
+    this.options = options;
+    this.usedIds = foreignIdNumbers(score.text, score.ownSpans);
+    this.lineEnd = lineEndOf(score.text);
+    for (const { start, end } of score.ownSpans)
+      this.edits.push({ start, end, text: '', order: this.edits.length });
+  }
+
+  addPart({ partId, marks, additions = [] }: PartMarks): void {
+    const horn = this.score.horns.filter(({ id }) => id === partId)[0];
+    if (!horn) throw new RangeError(`"partId" must be a part of the score that was read, got "${partId}"`);
+    this.lowerVoices = lowerVoicesOf(horn.passage.notes);
+    for (const addition of additions) this.add(horn, addition);
+    for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
+  }
+
+  write(): readonly string[] {
+    const { text } = this.score;
+    // At one offset what is put in comes before what is taken out, and in the order it was added.
+    this.edits.sort((a, b) => a.start - b.start || a.end - b.end || a.order - b.order);
+    const pieces: string[] = [];
+    let done = 0;
+    for (const edit of this.edits) {
+      if (edit.start > done) pieces.push(text.slice(done, edit.start));
+      pieces.push(edit.text);
+      if (edit.end > done) done = edit.end;
+    }
+    pieces.push(text.slice(done));
+    return pieces;
+  }
+
+  private mark(horn: HornPart, { noteIndex, lines, valves, colour }: Mark): void {
+    const place = horn.places.at(noteIndex);
+    const rank = horn.passage.notes[noteIndex]!.chordRank;
+    const colours = colour !== null && !place.hasColour;
+    if (lines.length > 0 || colours) {
+      this.insertDirection(horn, noteIndex, markText(lines, colours ? rank : null), MARK_FONT);
+    }
+    if (colours) this.insert(place.start + `<${this.score.prefix}note`.length, ` color="${colour}"`);
+    if (this.options.fingerings && valves !== null) {
+      const { prefix } = this.score;
+      this.insertNotations(
+        place,
+        `<${prefix}fingering>${escapeText(MARK_PREFIX + valves)}</${prefix}fingering>`,
+      );
+    }
+  }
+
+  private add(horn: HornPart, addition: Addition): void {
+    const place = horn.places.at(addition.noteIndex);
+    if (addition.kind === 'word') {
+      this.insertDirection(horn, addition.noteIndex, markText([addition.text], null), '');
+    } else this.insertNotations(place, `<${this.score.prefix}stopped/>`);
+  }
+
+  private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
+    const { prefix: p, text } = this.score;
+    const note = horn.passage.notes[noteIndex]!;
+    const { statesVoice, statesStaff } = horn.places.at(noteIndex);
+    const { start } = horn.places.at(note.chordHead);
+    const content = escapeText(words).replace(/\n/g, this.lineEnd);
+    const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
+    const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
+    const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
+    const placement = this.lowerVoices.has(`${note.staff}/${note.voice}`) ? 'below' : 'above';
+    const direction = `<${p}direction id="${this.nextId()}" placement="${placement}">${type}${voice}${staff}</${p}direction>`;
+    this.insert(start, direction + indentBefore(text, start));
+  }
+
+  private insertNotations(place: NotePlace, technical: string): void {
+    const { prefix: p, text } = this.score;
+    const indent = indentBefore(text, text.indexOf('<', place.start + 1));
+    const open = `<${p}notations id="${this.nextId()}"><${p}technical>`;
+    this.insert(place.notationsAt, `${indent}${open}${technical}</${p}technical></${p}notations>`);
+  }
+
+  private insert(at: number, text: string): void {
+    this.edits.push({ start: at, end: at, text, order: this.edits.length });
+  }
+
+  private nextId(): string {
+    do this.lastId += 1;
+    while (this.usedIds.has(this.lastId));
+    return ID_PREFIX + this.lastId;
+  }
+}
+
+/** Of several voices on a staff the even ones are the lower players', stems down: their marks stand below it. */
+function lowerVoicesOf(notes: readonly PassageNote[]): ReadonlySet<string> {
+  const voices = new Map<number, Set<string>>();
+  for (const { staff, voice } of notes) {
+    const onStaff = voices.get(staff) ?? new Set();
+    voices.set(staff, onStaff.add(voice));
+  }
+  const lower = new Set<string>();
+  voices.forEach((onStaff, staff) => {
+    if (onStaff.size < 2) return;
+    for (const voice of Array.from(onStaff)) if (Number(voice) % 2 === 0) lower.add(`${staff}/${voice}`);
+  });
+  return lower;
+}
+
+/** Hosts put a later text further from the staff: the top note of a chord comes last, to have its text on top. */
+function inPrintingOrder(marks: readonly Mark[], notes: readonly PassageNote[]): readonly Mark[] {
+  const headOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordHead ?? noteIndex;
+  const rankOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordRank ?? 0;
+  return marks.slice().sort((a, b) => headOf(a) - headOf(b) || rankOf(b) - rankOf(a));
+}
+
+function escapeText(text: string): string {
+  return /[&<>]/.test(text) ? text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;') : text;
+}
