@@ -11,5 +11,14 @@ export { type ClosingForDrop, closingForDrop } from './closingForDrop.ts';
 export { type CurveSvgOptions, curveSvg } from './curveSvg.ts';
 export { curveText } from './curveText.ts';
 export type { Bell, Hand, HornBore } from './hornShape.ts';
+export {
+  CLOSING_HAND,
+  type HandMoment,
+  OPENING_HAND,
+  PEAK_DECIBELS,
+  playedTone,
+  SAMPLE_RATE,
+} from './playedTone.ts';
 export type { Section } from './section.ts';
+export { brightnessHz, type Tone, type ToneCurve, toneCurve } from './tone.ts';
 export { USUAL_BORE } from './usualBore.ts';

@@ -2,17 +2,24 @@
 import { RHO_C, SOUND_SPEED } from './air.ts';
 import type { Field } from './section.ts';
 
-/** Wave number times radius up to which the open end is known; a bell 31 cm wide reaches it at 1070 Hz. */
+/**
+ * Wave number times radius up to which the open end is known; a bell 31 cm wide reaches it at 1070 Hz. Beyond it hardly
+ * anything comes back: what is left is taken to die away, which no resonance feels and a tone's colour hardly.
+ */
 export const HIGHEST_KA = 3;
 
 /**
  * Reflection at the open end of a tube that stands free in the room: how much comes back, and from how far outside.
  * Fits to the exact theory of Levine and Schwinger (1948): the magnitude holds to 2.5 %, the correction to 5 % (tested).
- * @param ka wave number times radius, 0 to HIGHEST_KA
+ * @param ka wave number times radius, 0 or more; a fit up to HIGHEST_KA, a guess beyond
  * @returns magnitude 0–1 and the end correction over the radius
  * @source dalmont, unflanged pipe
  */
 export function openEnd(ka: number): { magnitude: number; correction: number } {
+  if (ka > HIGHEST_KA) {
+    const { magnitude, correction } = openEnd(HIGHEST_KA);
+    return { magnitude: magnitude * Math.exp(HIGHEST_KA - ka), correction };
+  }
   const square = ka * ka;
   const sine = Math.sin(2 * ka);
   return {

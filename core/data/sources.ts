@@ -29,6 +29,10 @@ export const SOURCES = {
     'J.-P. Dalmont, C. J. Nederveen and N. Joly, "Radiation impedance of tubes with different flanges", J. Sound Vib. 244 (2001), 505–534 (numbers from memory, checked against Levine and Schwinger 1948)',
   benade:
     'A. H. Benade, Fundamentals of Musical Acoustics (1976), ch. 20: the Bessel horn as the shape of brass bells',
+  hamiltonBlackstock:
+    'M. F. Hamilton and D. T. Blackstock (eds.), Nonlinear Acoustics (1998), ch. 4: Burgers equation; β = 1.2 for air; Fubini solution (from memory)',
+  menguyGilbert:
+    'L. Menguy and J. Gilbert, "Weakly nonlinear gas oscillations in air-filled tubes", Acustica 86 (2000), 798–810: steepening of waves in brass instruments (from memory)',
   press: 'W. H. Press et al., Numerical Recipes (1986), § 10.1: golden section search',
   okabeIto: 'M. Okabe and K. Ito, Color Universal Design (2008): a palette for every kind of colour vision',
   commonPractice: 'common practice, no source',
