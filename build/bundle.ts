@@ -1,8 +1,12 @@
-/** Builds what is shipped: the editor's plugin folder `dist/bellhand/` and the command line `dist/bellhand.js`. */
+/**
+ * Builds what is shipped: the editor's plugin folder `dist/bellhand/`, the command line `dist/bellhand.js` and the core
+ * for programs, `dist/core.js`.
+ */
 import { chmod, cp, mkdir, readdir, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
+import { buildCore, buildCoreTypes } from './coreModule.ts';
 import { forEditorEngine } from './engineScript.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -77,4 +81,5 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   console.log(`plugin: ${await buildPlugin()}`);
   console.log(`command line: ${await buildCommandLine()}`);
+  console.log(`core: ${await buildCore()}, ${await buildCoreTypes()}`);
 }

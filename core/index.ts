@@ -1,7 +1,19 @@
-/** Everything the doors may use. The bundle exposes exactly this. */
+/**
+ * The public door of the core: `import { examine } from 'bellhand'`. The editor's script, the command line and the pages
+ * come in here too, and nowhere else.
+ */
 
+export * from './acoustics/index.ts';
+export { VERDICT_COLOURS } from './data/colours.ts';
 export { CROOKS } from './data/crooks.ts';
 export { SOURCES } from './data/sources.ts';
+export { composeEtude } from './etude/compose.ts';
+export * from './etude/etude.ts';
+export { etudeMarks } from './etude/etudeMarks.ts';
+export { type Key, parseKey, printKey } from './etude/key.ts';
+export { ETUDE_KINDS, type KindOfEtude } from './etude/kinds.ts';
+export { HIGHEST_SEED } from './etude/random.ts';
+export { transpositionOf } from './etude/transposition.ts';
 export * from './horn/harmonics.ts';
 export * from './horn/horn.ts';
 export * from './horn/hornFile.ts';
@@ -10,11 +22,14 @@ export * from './marks/annotation.ts';
 export * from './marks/completions.ts';
 export * from './marks/marks.ts';
 export * from './marks/result.ts';
+export * from './part/crookNames.ts';
 export * from './part/handMotion.ts';
 export * from './part/handStates.ts';
 export * from './part/handWords.ts';
+export * from './part/hornNames.ts';
 export * from './part/lines.ts';
 export * from './part/passage.ts';
+export { type PassageOptions, passageOf } from './part/passageOf.ts';
 export * from './part/settings.ts';
 export * from './part/sounding.ts';
 export * from './part/tempo.ts';
@@ -23,6 +38,7 @@ export * from './plan/examinedNote.ts';
 export * from './plan/pathCost.ts';
 export * from './plan/plan.ts';
 export * from './rules/examine.ts';
+export { closesTo, opensTo, type Reach } from './rules/handJoin.ts';
 export * from './rules/rule.ts';
 export { RULES } from './rules/rules.ts';
 export * from './stopping/fingering.ts';

@@ -31,6 +31,7 @@ export interface HarmonicCurve {
   readonly openDeviationCents: number;
 }
 
+/** What the closing hand does to a tube, harmonic by harmonic. */
 export interface ClosingCurve {
   /** Sounding pitch of the tube's 1st harmonic, in cents above MIDI note 0. */
   readonly fundamentalCents: number;

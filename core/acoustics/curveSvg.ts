@@ -3,6 +3,7 @@ import { frequencyHz } from '../pitch/pitch.ts';
 import type { ClosingCurve, HarmonicCurve } from './closingCurve.ts';
 import { closingForDrop } from './closingForDrop.ts';
 
+/** How a closing curve is drawn. */
 export interface CurveSvgOptions {
   /** Heading, also read out by screen readers. Default names the fundamental in hertz. */
   readonly title?: string;

@@ -12,6 +12,7 @@ export interface Crook {
   readonly lengthInches: number | null;
 }
 
+/** The crooks of the natural horn, from the shortest to the longest. */
 export const CROOKS: readonly Crook[] = [
   { id: 'natural-c-alto', name: 'C alto', semitones: 0, lengthInches: 98.125 },
   { id: 'natural-bb-alto', name: 'Bb alto', semitones: -2, lengthInches: 110.5 },

@@ -32,11 +32,15 @@ export interface EtudeRequest {
   readonly player: Settings;
 }
 
+/** The shortest étude, in bars. */
 export const SHORTEST_BARS = 4;
+/** The longest étude, in bars. */
 export const LONGEST_BARS = 64;
 /** Bars of a phrase: an étude is made of whole ones. */
 export const PHRASE_BARS = 4;
+/** The slowest tempo of an étude, in the meter's beats a minute. */
 export const SLOWEST_TEMPO = 40;
+/** The fastest tempo of an étude, in the meter's beats a minute. */
 export const FASTEST_TEMPO = 132;
 
 /** A note or a rest, in order of time. */
@@ -64,8 +68,11 @@ export interface Meter {
   readonly beatQuarters: number;
 }
 
+/** Common time. */
 export const FOUR_FOUR: Meter = { beats: 4, beatType: 4, beatQuarters: 1 };
+/** Three quarters. */
 export const THREE_FOUR: Meter = { beats: 3, beatType: 4, beatQuarters: 1 };
+/** Six eighths, counted in two. */
 export const SIX_EIGHT: Meter = { beats: 6, beatType: 8, beatQuarters: 1.5 };
 
 /** An étude. */

@@ -15,8 +15,8 @@ import { fingerings, type HandState, type Verdict } from '../stopping/fingering.
 import { unmarkedHandState } from '../stopping/naturalHorn.ts';
 import { stop } from '../stopping/stopping.ts';
 import { type EtudeNote, FOUR_FOUR } from './etude.ts';
+import { etudePassage } from './etudePassage.ts';
 import { type Degree, type Key, spellInKey } from './key.ts';
-import { passageOf } from './passageOf.ts';
 
 /** How surely a written note can be played in a hand state. */
 export function verdictFor(
@@ -134,7 +134,7 @@ function isSureBend(
     { ...bare, written: stopped, sign: 'stopped', slides: true },
     { ...bare, written: open, sign: 'open', slides: false },
   ];
-  const { notes, findings } = examine(passageOf([bar], transposition, FOUR_FOUR, 60), player);
+  const { notes, findings } = examine(etudePassage([bar], transposition, FOUR_FOUR, 60), player);
   return (
     findings.length === 0 &&
     notes.every(

@@ -24,6 +24,7 @@ export interface Show {
   readonly repeat: 'all' | 'changes';
 }
 
+/** Everything is printed, over every stopped note. */
 export const SHOW_ALL: Show = {
   fingered: true,
   valves: true,

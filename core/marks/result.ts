@@ -26,6 +26,7 @@ export interface FingeringResult {
   readonly reasons: readonly string[];
 }
 
+/** One note as it was examined. Pitches like `C#5`, cents as numbers; null where the note has no fingering or no pitch. */
 export interface NoteResult {
   readonly measure: string;
   readonly beat: number;
@@ -44,6 +45,7 @@ export interface NoteResult {
   readonly alternatives: readonly FingeringResult[];
 }
 
+/** One finding with its place in the part, in words. */
 export interface FindingResult {
   readonly id: string;
   readonly severity: Severity;
@@ -55,6 +57,7 @@ export interface FindingResult {
   readonly remedy: string;
 }
 
+/** One part: its stopped notes, and open ones at which something was found. */
 export interface PartResult {
   readonly name: string;
   /** Written to sounding at the part's first note, in semitones; null when not stated. */
@@ -62,6 +65,7 @@ export interface PartResult {
   readonly notes: readonly NoteResult[];
 }
 
+/** What was found in a score. */
 export interface Result {
   readonly parts: readonly PartResult[];
   readonly findings: readonly FindingResult[];

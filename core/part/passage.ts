@@ -16,6 +16,7 @@ export interface Join {
   readonly to: number;
 }
 
+/** One note as the part prints it. */
 export interface PassageNote {
   /** Position in `Passage.notes`, from 0. */
   readonly index: number;

@@ -1,4 +1,4 @@
-/** Every rule, in the order in which findings at one note are listed. */
+/** The list of rules. A new rule is a file beside this one and a line here. */
 import { aboveTheHand } from './aboveTheHand.ts';
 import { belowTheHand } from './belowTheHand.ts';
 import { closesUpward } from './closesUpward.ts';
@@ -16,6 +16,7 @@ import { slurLeaps } from './slurLeaps.ts';
 import { unknownKey } from './unknownKey.ts';
 import { whichOctave } from './whichOctave.ts';
 
+/** Every rule, in the order in which findings at one note are listed. */
 export const RULES: readonly Rule[] = [
   // What the part leaves open.
   unknownKey,

@@ -5,6 +5,7 @@ import type { ClosingBand } from './stopping.ts';
 /** What the hand, or a mute, does to a note. */
 export type HandState = 'open' | 'half-stopped' | 'stopped' | 'echo' | 'stopping-mute' | 'straight-mute';
 
+/** Whether a note can be played as it is written: `sure`, `risky` with luck, or `impossible`. */
 export type Verdict = 'sure' | 'risky' | 'impossible';
 
 /** Why a fingering is not simply sure. Words for it are in wording.ts. */

@@ -6,7 +6,6 @@ import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine }
 import { wordsFor } from './languages.ts';
 import { Panel } from './panel.ts';
 
-export * as core from '../../core/index.ts';
 export { stableSort } from './engineSort.ts';
 export { Panel } from './panel.ts';
 

@@ -1,11 +1,9 @@
 /** The notes of a fingering chart: every written note that a player can stop, from the lowest. */
 
-import { stopped } from '../../core/etude/bar.ts';
-import { FOUR_FOUR } from '../../core/etude/etude.ts';
-import { passageOf } from '../../core/etude/passageOf.ts';
 import { transpositionOf } from '../../core/etude/transposition.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import type { Settings } from '../../core/part/settings.ts';
-import { parsePitch, pitchCents } from '../../core/pitch/pitch.ts';
+import { formatPitch, parsePitch, pitchCents } from '../../core/pitch/pitch.ts';
 import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
 import { type Examination, examine } from '../../core/rules/examine.ts';
 import { nameNear } from '../../core/stopping/names.ts';
@@ -26,7 +24,7 @@ export function chartNotes(player: Settings): readonly ChartNote[] {
   const transposition = transpositionOf(player);
   for (let cents = pitchCents(LOWEST); cents <= pitchCents(HIGHEST); cents += 100) {
     const written = nameNear(LOWEST, cents);
-    const examination = examine(passageOf([[stopped(written, 4)]], transposition, FOUR_FOUR, 60), player);
+    const examination = examine(passageOf(`${formatPitch(written)}+/4`, { transposition }), player);
     const examined = examination.notes[0]!;
     if (examined.verdict !== 'impossible') notes.push({ examination, examined });
   }

@@ -7,9 +7,9 @@ import { describe, expect, test } from 'vitest';
 import { composeEtude } from '../../core/etude/compose.ts';
 import type { Etude, EtudeKind, EtudeNote, EtudeRequest, Level } from '../../core/etude/etude.ts';
 import { etudeMarks } from '../../core/etude/etudeMarks.ts';
+import { etudePassage } from '../../core/etude/etudePassage.ts';
 import { parseKey, printKey, scaleBetween } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import { passageOf } from '../../core/etude/passageOf.ts';
 import { pick, pickWeighted, seededRandom } from '../../core/etude/random.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
@@ -104,7 +104,7 @@ function soundingNotes(etude: Etude): EtudeNote[] {
 describe('every étude', () => {
   test('has nothing impossible, and nothing too quick for the hand', () => {
     forEveryEtude(({ bars, transposition, meter, tempo }, { player }) => {
-      const { findings } = examine(passageOf(bars, transposition, meter, tempo), player);
+      const { findings } = examine(etudePassage(bars, transposition, meter, tempo), player);
       expect(
         findings.filter(({ severity, id }) => severity === 'impossible' || id === 'hand-too-quick'),
       ).toEqual([]);
@@ -129,7 +129,7 @@ describe('every étude', () => {
           if (!result.ok) return;
           composed += 1;
           const { bars, transposition, meter, tempo } = result.etude;
-          const { findings } = examine(passageOf(bars, transposition, meter, tempo), player);
+          const { findings } = examine(etudePassage(bars, transposition, meter, tempo), player);
           expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
         },
       ),
@@ -247,7 +247,7 @@ describe('every étude', () => {
 
   test('carries the fingering of every note at its first coming in a bar', () => {
     forEveryEtude(({ bars, transposition, meter, tempo }, { player }) => {
-      const examination = examine(passageOf(bars, transposition, meter, tempo), player);
+      const examination = examine(etudePassage(bars, transposition, meter, tempo), player);
       const marks = etudeMarks(examination);
       // An empty text prints nothing, and yet takes room on the page.
       for (const { lines } of marks) expect(lines.filter((line) => line.trim() === '')).toEqual([]);
@@ -294,7 +294,7 @@ describe('the kinds', () => {
           level,
           key: parseKey('F'),
         });
-        const { notes } = examine(passageOf(bars, transposition, meter, tempo), DEFAULT_SETTINGS);
+        const { notes } = examine(etudePassage(bars, transposition, meter, tempo), DEFAULT_SETTINGS);
         let slides = 0;
         for (const { note, reading, fingering } of notes) {
           for (const { kind, to } of note.joins) {

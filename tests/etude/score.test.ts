@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composeEtude } from '../../core/etude/compose.ts';
 import type { Etude, EtudeKind, Level } from '../../core/etude/etude.ts';
+import { etudePassage } from '../../core/etude/etudePassage.ts';
 import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import { passageOf } from '../../core/etude/passageOf.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import type { PassageNote } from '../../core/part/passage.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
@@ -62,7 +62,7 @@ describe.each(ETUDES.map((each) => [`${each.kind}, ${each.subtitle}`, each] as c
 
   it('is read back as it was composed', () => {
     const { passage, transpositionFrom } = readScore(text).horns[0]!;
-    const composed = passageOf(each.bars, each.transposition, each.meter, each.tempo);
+    const composed = etudePassage(each.bars, each.transposition, each.meter, each.tempo);
     expect(transpositionFrom).toBe('stated');
     expect(passage.notes.map(asPrinted)).toEqual(composed.notes.map(asPrinted));
     expect(passage.tempos).toEqual(composed.tempos);

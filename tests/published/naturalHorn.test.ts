@@ -198,7 +198,7 @@ describe('every crook', () => {
       ]);
       expect(notes[1]!.reading.state).toBe('half-stopped');
     }
-    const names = on('natural', part('in:Eb C5 in:D C5 in:Bb C5')).map(
+    const names = on('natural', part('in:Eb C5 in:D C5 in:Bb-basso C5')).map(
       ({ player }) => player.horn.sides[0]!.name,
     );
     expect(names).toEqual(['Eb', 'D', 'Bb basso']);

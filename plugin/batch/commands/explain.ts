@@ -2,7 +2,8 @@
 import { Argument, Command, Option } from 'commander';
 import { noteResult } from '../../../core/marks/result.ts';
 import type { Passage } from '../../../core/part/passage.ts';
-import { HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch/pitch.ts';
+import { passageOf } from '../../../core/part/passageOf.ts';
+import { formatPitch, HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch/pitch.ts';
 import { examine } from '../../../core/rules/examine.ts';
 import type { HandState } from '../../../core/stopping/fingering.ts';
 import { Failure } from '../failure.ts';
@@ -49,23 +50,21 @@ export function explainCommand(): Command {
     .action((note: Pitch, options: ExplainOptions) => explain(note, options));
 }
 
-/** How a part says each state: by a sign, or by a word. */
-const HANDS: { readonly [state in HandState]: { readonly sign: Sign; readonly word: string | null } } = {
-  stopped: { sign: 'stopped', word: null },
-  'half-stopped': { sign: 'half-stopped', word: null },
-  echo: { sign: null, word: 'echo' },
-  'stopping-mute': { sign: null, word: 'stopping mute' },
-  'straight-mute': { sign: null, word: 'con sord.' },
-  open: { sign: 'open', word: null },
+/** How a part says each state: by a sign at the note, or by a word before it. */
+const HANDS: { readonly [state in HandState]: { readonly sign: string; readonly word: string } } = {
+  stopped: { sign: '+', word: '' },
+  'half-stopped': { sign: '½', word: '' },
+  echo: { sign: '', word: '"echo" ' },
+  'stopping-mute': { sign: '', word: '"stopping mute" ' },
+  'straight-mute': { sign: '', word: '"con sord." ' },
+  open: { sign: 'o', word: '' },
 };
-
-type Sign = Passage['notes'][number]['sign'];
 
 const STATES = Object.keys(HANDS) as HandState[];
 
 function explain(written: Pitch, options: ExplainOptions): void {
   const settings = settingsOf(options);
-  const examination = examine(passageOf(written, options), settings);
+  const examination = examine(partOf(written, options), settings);
   const examined = examination.notes[0]!;
   const { format, curve } = options;
   if (curve === true && format === 'json') {
@@ -82,30 +81,7 @@ function explain(written: Pitch, options: ExplainOptions): void {
 }
 
 /** A part of one note, long enough for any hand. */
-function passageOf(written: Pitch, { hand, key }: ExplainOptions): Passage {
+function partOf(written: Pitch, { hand, key }: ExplainOptions): Passage {
   const { sign, word } = HANDS[hand];
-  const place = { measureIndex: 0, measure: '1', beat: 1, onsetQuarters: 0, staff: 1 };
-  return {
-    name: 'Horn',
-    notes: [
-      {
-        ...place,
-        index: 0,
-        durationQuarters: 4,
-        grace: false,
-        voice: '1',
-        chordRank: 0,
-        chordHead: 0,
-        written,
-        transposition: key,
-        clef: 'treble',
-        sign,
-        joins: [],
-        userColour: false,
-      },
-    ],
-    words: word === null ? [] : [{ ...place, text: word, voice: null }],
-    tempos: [],
-    rests: [],
-  };
+  return passageOf(`${word}${formatPitch(written)}${sign}/4`, { name: 'Horn', transposition: key });
 }

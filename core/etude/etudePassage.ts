@@ -7,7 +7,7 @@ import type { EtudeNote, Meter } from './etude.ts';
  * The passage of some bars of one voice.
  * @param beatsPerMinute the tempo from the first note on, in the meter's beats
  */
-export function passageOf(
+export function etudePassage(
   bars: readonly (readonly EtudeNote[])[],
   transposition: Transposition,
   meter: Meter,
