@@ -68,9 +68,9 @@ function tryLine(
 }
 
 function stepWeight(from: Degree, to: Degree): number {
-  // The leading note goes home.
-  if (from.degree === 6 && to.degree !== 0 && to.degree !== 4) return 0.04;
-  return STEP_WEIGHTS[semitonesBetween(from.written, to.written)] ?? 0;
+  // The leading note goes home; what it does instead, it does within the usual steps too.
+  const leads = from.degree !== 6 || to.degree === 0 || to.degree === 4 ? 1 : 0.04;
+  return leads * (STEP_WEIGHTS[semitonesBetween(from.written, to.written)] ?? 0);
 }
 
 function noteWeight({ chord, firm, height }: Place, { degree }: Degree, atHeight: number): number {

@@ -10,6 +10,7 @@ import { etudeMarks } from '../../core/etude/etudeMarks.ts';
 import { etudePassage } from '../../core/etude/etudePassage.ts';
 import { parseKey, printKey, scaleBetween } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { drawLine } from '../../core/etude/line.ts';
 import { pick, pickWeighted, seededRandom } from '../../core/etude/random.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
@@ -194,6 +195,17 @@ describe('every étude', () => {
         expect(Math.abs(pitchCents(written) - pitchCents(before))).toBeLessThanOrEqual(1200);
       });
     });
+  });
+
+  test('leads the leading note on by steps, wherever it stands', () => {
+    // Once it went anywhere at all, however far.
+    const scale = scaleBetween(parseKey('Em'), parsePitch('C4'), parsePitch('G5'));
+    const leading = scale.filter(({ degree }) => degree === 6)[0]!;
+    const anywhere = { chord: [0, 1, 2, 3, 4, 5, 6], firm: false, height: 0.5 };
+    for (let seed = 0; seed < 2000; seed++) {
+      const [next] = drawLine(seededRandom(seed), scale, [anywhere], leading);
+      expect(Math.abs(pitchCents(next!.written) - pitchCents(leading.written))).toBeLessThanOrEqual(700);
+    }
   });
 
   test('signs every change of the hand', () => {
