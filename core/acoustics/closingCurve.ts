@@ -1,5 +1,6 @@
 /** The closing curve: what happens to each harmonic of a tube on the way from the open hand to the full stop. */
 
+import { checkInteger, checkNumber } from '../guards/allowed.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
 import { checkBore, type HornBore, hornSections } from './hornShape.ts';
 import { followPeak, resonances } from './resonances.ts';
@@ -67,7 +68,7 @@ export function closingCurve(
 ): ClosingCurve {
   const { fundamentalCents } = tube;
   const { steps = 20, harmonics = ALL_HARMONICS, bore = USUAL_BORE } = options;
-  checkRange('fundamentalCents', fundamentalCents, LOWEST_FUNDAMENTAL_CENTS, HIGHEST_FUNDAMENTAL_CENTS);
+  checkNumber('fundamentalCents', fundamentalCents, LOWEST_FUNDAMENTAL_CENTS, HIGHEST_FUNDAMENTAL_CENTS);
   checkInteger('steps', steps, 1, 1000);
   for (const n of harmonics) checkInteger('harmonics', n, 1, HIGHEST_CURVE_HARMONIC);
   checkBore(bore);
@@ -114,14 +115,4 @@ function follow(horn: TunedHorn, peaksHz: readonly number[], from: number, to: n
 
 function hornLength({ bore, cylinderMetres }: TunedHorn): number {
   return hornSections(bore, cylinderMetres, 0).reduce((sum, { lengthMetres }) => sum + lengthMetres, 0);
-}
-
-function checkRange(name: string, value: number, lowest: number, highest: number): void {
-  if (!(value >= lowest && value <= highest))
-    throw new RangeError(`"${name}" must be from ${lowest} to ${highest}, got ${value}`);
-}
-
-function checkInteger(name: string, value: number, lowest: number, highest: number): void {
-  if (!(value >= lowest && value <= highest) || value % 1 !== 0)
-    throw new RangeError(`"${name}" must be an integer from ${lowest} to ${highest}, got ${value}`);
 }

@@ -1,9 +1,12 @@
 /** Composes études. */
+import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
+import { checkSettings } from '../part/settings.ts';
 import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
 import {
   type EtudeRequest,
   type EtudeResult,
   FASTEST_TEMPO,
+  LEVELS,
   LONGEST_BARS,
   PHRASE_BARS,
   SHORTEST_BARS,
@@ -27,7 +30,7 @@ const FEWEST_BENDS = 3;
 /**
  * Composes an étude.
  * @returns the étude, or why this horn or range has none
- * @throws {RangeError} when length, tempo, seed, level or range lie outside what their fields allow
+ * @throws {TypeError} or {RangeError} when kind, key, length, tempo, seed, level, range or player are not what they may be
  */
 export function composeEtude(request: EtudeRequest): EtudeResult {
   checkRequest(request);
@@ -77,17 +80,21 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   };
 }
 
-function checkRequest({ bars, tempo, seed, level, low, high }: EtudeRequest): void {
+function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }: EtudeRequest): void {
+  checkOneOf(
+    'kind',
+    kind,
+    ETUDE_KINDS.map((each) => each.kind),
+  );
+  checkObject('key', key, 'a key, as parseKey reads it');
+  checkSettings(player);
   if (!(bars >= SHORTEST_BARS && bars <= LONGEST_BARS) || bars % PHRASE_BARS !== 0)
     throw new RangeError(
       `"bars" must be a multiple of ${PHRASE_BARS} from ${SHORTEST_BARS} to ${LONGEST_BARS}, got ${bars}`,
     );
-  if (tempo !== null && !(tempo >= SLOWEST_TEMPO && tempo <= FASTEST_TEMPO))
-    throw new RangeError(`"tempo" must be ${SLOWEST_TEMPO}–${FASTEST_TEMPO} beats a minute, got ${tempo}`);
-  if (!(seed >= 0 && seed <= HIGHEST_SEED) || seed % 1 !== 0)
-    throw new RangeError(`"seed" must be an integer from 0 to ${HIGHEST_SEED}, got ${seed}`);
-  if (level !== 1 && level !== 2 && level !== 3)
-    throw new RangeError(`"level" must be 1, 2 or 3, got ${level}`);
+  if (tempo !== null) checkNumber('tempo', tempo, SLOWEST_TEMPO, FASTEST_TEMPO);
+  checkInteger('seed', seed, 0, HIGHEST_SEED);
+  checkOneOf('level', level, LEVELS);
   if (low && high && pitchCents(low) >= pitchCents(high))
     throw new RangeError(
       `the lowest note (${printPitch(low)}) must lie below the highest (${printPitch(high)})`,

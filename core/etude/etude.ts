@@ -12,7 +12,9 @@ import type { Key } from './key.ts';
 export type EtudeKind = 'match' | 'bend' | 'scale' | 'phrase' | 'change';
 
 /** 1 for the first weeks with the hand, 2 for a player who knows the fingerings, 3 for one who is at home in them. */
-export type Level = 1 | 2 | 3;
+export type Level = (typeof LEVELS)[number];
+/** Every level, from the first. */
+export const LEVELS = [1, 2, 3] as const;
 
 /** What is asked for. */
 export interface EtudeRequest {

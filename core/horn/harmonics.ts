@@ -1,5 +1,7 @@
 /** The harmonic series of a tube: how far above its fundamental each harmonic lies, and what players call it. */
 
+import { checkInteger } from '../guards/allowed.ts';
+
 /** The highest harmonic the model knows; a player's range ends well before it on every tube but the longest. */
 export const HIGHEST_HARMONIC = 24;
 
@@ -8,12 +10,9 @@ export const HIGHEST_HARMONIC = 24;
  * @throws {RangeError} when `harmonicNumber` is not an integer from 1 to HIGHEST_HARMONIC
  */
 export function harmonicCents(harmonicNumber: number): number {
-  if (!(harmonicNumber >= 1 && harmonicNumber <= HIGHEST_HARMONIC) || harmonicNumber % 1 !== 0) {
-    throw new RangeError(
-      `"harmonicNumber" must be an integer from 1 to ${HIGHEST_HARMONIC}, got ${harmonicNumber}`,
-    );
-  }
-  return HARMONIC_CENTS[harmonicNumber]!;
+  const cents = harmonicNumber > 0 ? HARMONIC_CENTS[harmonicNumber] : undefined;
+  if (cents === undefined) checkInteger('harmonicNumber', harmonicNumber, 1, HIGHEST_HARMONIC);
+  return cents!;
 }
 
 /** 1200·log2 n by n, worked out once: the model asks for them millions of times. */

@@ -2,6 +2,7 @@
 
 import { CROOKS, type Crook } from '../data/crooks.ts';
 import { COMPROMISE_VALVES, NO_VALVES } from '../data/valves.ts';
+import { checkNumber } from '../guards/allowed.ts';
 import type { Horn, Side } from './horn.ts';
 
 /**
@@ -117,8 +118,13 @@ function crookClosureCents(fundamentalCents: number): number {
   return F_CLOSURE_CENTS + Math.min(1, Math.max(0, shortness)) * (BFLAT_CLOSURE_CENTS - F_CLOSURE_CENTS);
 }
 
-/** A natural horn with a crook of any length. @param semitones written to sounding */
+/**
+ * A natural horn with a crook of any length.
+ * @param semitones written to sounding, −24 to 12: −7 for F, −14 for B♭ basso
+ * @throws {TypeError} or {RangeError} when `semitones` is no such number
+ */
 export function naturalHorn({ id, name, semitones }: Pick<Crook, 'id' | 'name' | 'semitones'>): Horn {
+  checkNumber('semitones', semitones, -24, 12);
   const fundamentalCents = C_FUNDAMENTAL_CENTS + 100 * semitones;
   const crook: Side = {
     name,

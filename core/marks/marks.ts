@@ -1,6 +1,7 @@
 /** From an examined passage to what is printed over its notes. */
 
 import { VERDICT_COLOURS } from '../data/colours.ts';
+import { checkOneOf } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import { type PassageNote, playerOf } from '../part/passage.ts';
 import { printPitchClass } from '../pitch/pitch.ts';
@@ -24,6 +25,8 @@ export interface Show {
   readonly repeat: 'all' | 'changes';
 }
 
+const REPEATS: readonly Show['repeat'][] = ['all', 'changes'];
+
 /** Everything is printed, over every stopped note. */
 export const SHOW_ALL: Show = {
   fingered: true,
@@ -34,8 +37,14 @@ export const SHOW_ALL: Show = {
   repeat: 'all',
 };
 
-/** The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them. */
+/**
+ * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them.
+ * @throws {RangeError} when `show.repeat` is neither of its values
+ * @example
+ * marksFor(examine(passageOf('C5+')))[0].lines // => ['o C♯', 'B 2']
+ */
 export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {
+  checkOneOf('repeat', show.repeat, REPEATS);
   const worst = worstFindings(examination.findings);
   const printed = new Map<string, string>();
   const marks: Mark[] = [];

@@ -5,10 +5,14 @@
 import type { Pitch, Transposition } from '../pitch/pitch.ts';
 
 /** A sign printed at a note: + stopped, o open, ⊕ half-stopped. It rules that note (and its chord) alone. */
-export type HandSign = 'stopped' | 'open' | 'half-stopped';
+export type HandSign = (typeof HAND_SIGNS)[number];
+/** Every sign. */
+export const HAND_SIGNS = ['stopped', 'open', 'half-stopped'] as const;
 
 /** What leads from one note to a later one. `glissando` also stands for slides; `bend` for a bend on one tube. */
-export type JoinKind = 'tie' | 'slur' | 'glissando' | 'bend';
+export type JoinKind = (typeof JOIN_KINDS)[number];
+/** Every kind of join. */
+export const JOIN_KINDS = ['tie', 'slur', 'glissando', 'bend'] as const;
 
 /** A join from the note that owns it to the note at index `to` in the same passage. */
 export interface Join {

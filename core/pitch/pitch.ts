@@ -3,6 +3,9 @@
  * Absolute pitch is counted in cents above MIDI note 0, so that 6900 is A4.
  */
 
+import { checkNumber, checkOneOf } from '../guards/allowed.ts';
+
+/** A letter of the scale. */
 export type Step = 'C' | 'D' | 'E' | 'F' | 'G' | 'A' | 'B';
 
 /** A spelled pitch. `alter` is in semitones and may be a fraction for quarter tones; octave 4 starts at middle C. */
@@ -34,9 +37,16 @@ const STEP_SEMITONES = [0, 2, 4, 5, 7, 9, 11] as const;
 /** Position of each staff step on the line of fifths, C at 0. */
 const STEP_FIFTHS = [0, 2, 4, -1, 1, 3, 5] as const;
 
-/** Pitch in cents above MIDI note 0 (C4 = 6000). */
+/**
+ * Pitch in cents above MIDI note 0.
+ * @throws {RangeError} when the step is no letter from A to G
+ * @example
+ * pitchCents(parsePitch('C4')) // => 6000
+ */
 export function pitchCents(pitch: Pitch): number {
-  return 100 * (12 * (pitch.octave + 1) + STEP_SEMITONES[STEPS.indexOf(pitch.step)]! + pitch.alter);
+  const semitones = STEP_SEMITONES[STEPS.indexOf(pitch.step)];
+  if (semitones === undefined) checkOneOf('step', pitch.step, STEPS);
+  return 100 * (12 * (pitch.octave + 1) + semitones! + pitch.alter);
 }
 
 /**
@@ -96,8 +106,13 @@ export function plainSpelling(pitch: Pitch): Pitch {
   return spellCents(pitchCents(pitch), pitch.alter > 0 ? 'sharp' : 'flat');
 }
 
-/** Spells the equal-tempered note nearest to `cents` above MIDI note 0, black keys with the sign asked for. */
+/**
+ * Spells the equal-tempered note nearest to a pitch, black keys with the sign asked for.
+ * @param cents above MIDI note 0
+ * @throws {TypeError} when `cents` is no number
+ */
 export function spellCents(cents: number, prefer: 'sharp' | 'flat'): Pitch {
+  checkNumber('cents', cents);
   const midi = Math.round(cents / 100);
   const octave = Math.floor(midi / 12) - 1;
   const semitone = midi - 12 * (octave + 1);

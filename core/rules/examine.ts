@@ -1,10 +1,11 @@
 /** The main job: reads a passage as its player would, chooses fingerings and finds what cannot be played. */
 
+import { checkPassage } from '../part/checkPassage.ts';
 import { movesHand } from '../part/handMotion.ts';
 import { closedness, type HandReading, isHandState, readHandStates } from '../part/handStates.ts';
 import { type Line, linesOf } from '../part/lines.ts';
 import type { Passage, PassageNote } from '../part/passage.ts';
-import { DEFAULT_SETTINGS, type Settings } from '../part/settings.ts';
+import { checkSettings, DEFAULT_SETTINGS, type Settings } from '../part/settings.ts';
 import { type Sounding, soundingOf } from '../part/sounding.ts';
 import { type Step, stepsOf } from '../part/steps.ts';
 import { onsetSecondsOf } from '../part/tempo.ts';
@@ -34,8 +35,21 @@ export interface Examination {
   readonly findings: readonly Finding[];
 }
 
-/** Examines a passage: hand states, fingerings, findings, verdicts. Open notes are examined too, since their neighbours need them. */
+/**
+ * Examines a passage: hand states, fingerings, findings, verdicts. Open notes are examined too, since their neighbours
+ * need them.
+ * @param settings who plays, and how the part is read; a double horn by default
+ * @returns every note in the order of the passage, and what was found, in the order of the music
+ * @throws {TypeError} or {RangeError} when a field of the passage or the settings is not what it may be: the message
+ * names it. Music that cannot be played is no error but a finding
+ * @example
+ * const { notes, findings } = examine(passageOf('C5+ E5 | G4o~ A4+'));
+ * notes[0].fingering.printed // => '2'
+ * findings[0].id // => 'closes-upward'
+ */
 export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS): Examination {
+  checkPassage(passage);
+  checkSettings(settings);
   const lines = linesOf(passage);
   const sounding = soundingOf(passage, lines, settings);
   const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);

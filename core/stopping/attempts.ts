@@ -63,7 +63,7 @@ function handClosed(
     playedCents,
     closed.naturalCents - playedCents,
     fingered,
-    closingBand(degree),
+    closed.dropCents > 0 ? closingBand(degree) : null,
     reasons,
   );
 }

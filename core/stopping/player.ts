@@ -1,9 +1,20 @@
 /** A player's terms: who plays, what the hand does, and what one way to play a note is. */
+import { checkNumber, checkObject } from '../guards/allowed.ts';
 import type { Horn, LowRegisterLimit, Tube } from '../horn/horn.ts';
-import type { ClosingBand } from './stopping.ts';
+import { type ClosingBand, HAND_OFFSET_CENTS } from './stopping.ts';
+
+/** What the hand, or a mute, may do to a note. */
+export const HAND_STATES = [
+  'open',
+  'half-stopped',
+  'stopped',
+  'echo',
+  'stopping-mute',
+  'straight-mute',
+] as const;
 
 /** What the hand, or a mute, does to a note. */
-export type HandState = 'open' | 'half-stopped' | 'stopped' | 'echo' | 'stopping-mute' | 'straight-mute';
+export type HandState = (typeof HAND_STATES)[number];
 
 /** Whether a note can be played as it is written: `sure`, `risky` with luck, or `impossible`. */
 export type Verdict = 'sure' | 'risky' | 'impossible';
@@ -36,8 +47,21 @@ export interface Player {
   readonly horn: Horn;
   /** Fingerings further than this from the written note are no fingerings, in cents; 0–100. */
   readonly toleranceCents: number;
-  /** What this player's hand adds to every closure, in cents: above 0 for a hand that stops sharp. */
+  /** What this player's hand adds to every closure, in cents, −100 to 100: above 0 for a hand that stops sharp. */
   readonly handOffsetCents: number;
+}
+
+/** How far out a fingering may be asked for, in cents. */
+export const TOLERANCE_CENTS: readonly [lowest: number, highest: number] = [0, 100];
+
+/**
+ * Lets a player pass who has a horn, and an ear and a hand within what is known of them.
+ * @throws {TypeError} or {RangeError} naming the first field that is wrong, and what is allowed
+ */
+export function checkPlayer({ horn, toleranceCents, handOffsetCents }: Player): void {
+  checkObject('horn', horn, 'a horn: one of HORNS, or what readHornFile makes');
+  checkNumber('toleranceCents', toleranceCents, ...TOLERANCE_CENTS);
+  checkNumber('handOffsetCents', handOffsetCents, ...HAND_OFFSET_CENTS);
 }
 
 /**

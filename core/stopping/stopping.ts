@@ -1,4 +1,6 @@
 /** What the hand does to one harmonic of one tube. All pitches sound, in cents above MIDI note 0. */
+import { checkInteger, checkNumber } from '../guards/allowed.ts';
+import { HIGHEST_HARMONIC } from '../horn/harmonics.ts';
 import { type LowRegisterLimit, openPitchCents, type Tube } from '../horn/horn.ts';
 
 /** A drop smaller than this, in cents, is no change that anybody hears as one. A choice: about the smallest step an ear tells in a scale. */
@@ -6,6 +8,9 @@ export const UNCHANGED_CENTS = 15;
 
 /** How far echo horn (the bell mostly closed) brings a tone down, in cents. @source smalley, hand positions */
 export const ECHO_DROP_CENTS = 100;
+
+/** How far a hand's own offset may lie from the usual closure, in cents. A choice: a semitone either way. */
+export const HAND_OFFSET_CENTS: readonly [lowest: number, highest: number] = [-100, 100];
 
 /** How a full stop treats one harmonic. */
 export interface Stop {
@@ -22,13 +27,14 @@ export interface Stop {
  * The full stop of a harmonic: down to the side's closure above the next lower harmonic, and never up.
  * Below the bending range the same pitch is where the tone slides up to from the next lower harmonic.
  * @param harmonicNumber 2 to HIGHEST_HARMONIC; the 1st has no harmonic below it
- * @param handOffsetCents what this player's hand adds to the side's closure, in cents
- * @throws {RangeError} when `harmonicNumber` is not an integer from 2 to HIGHEST_HARMONIC
+ * @param handOffsetCents what this player's hand adds to the side's closure, in cents, −100 to 100
+ * @throws {RangeError} when `harmonicNumber` is not an integer from 2 to HIGHEST_HARMONIC, or the offset lies outside
  * @source smalley; commonPractice
  */
 export function stop(tube: Tube, harmonicNumber: number, handOffsetCents = 0): Stop {
-  if (harmonicNumber < 2)
-    throw new RangeError(`"harmonicNumber" must be at least 2 to be stopped, got ${harmonicNumber}`);
+  // The model asks millions of times: what is plainly allowed costs one look.
+  if (!(harmonicNumber >= 2)) checkInteger('harmonicNumber', harmonicNumber, 2, HIGHEST_HARMONIC);
+  if (handOffsetCents !== 0) checkNumber('handOffsetCents', handOffsetCents, ...HAND_OFFSET_CENTS);
   const { side } = tube;
   const open = openPitchCents(tube, harmonicNumber);
   const closed = Math.min(
@@ -55,8 +61,13 @@ export function closingDegree(closed: Stop, wantedCents: number): number {
   return closed.dropCents > 0 ? (closed.naturalCents - wantedCents) / closed.dropCents : Number.NaN;
 }
 
-/** The band a degree of closing falls in. */
+/**
+ * The band a degree of closing falls in; beyond the ends, the last.
+ * @param degree 0 open … 1 full
+ * @throws {TypeError} when `degree` is NaN: where the stop changes nothing there is none
+ */
 export function closingBand(degree: number): ClosingBand {
+  checkNumber('degree', degree);
   return BANDS[Math.min(4, Math.max(0, Math.round(4 * degree)))]!;
 }
 

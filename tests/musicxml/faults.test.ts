@@ -1,7 +1,8 @@
 /** Input that is no score: one clear sentence, with its place. */
 import { describe, expect, it } from 'vitest';
+import { examine } from '../../core/index.ts';
 import { clearMarks, readScore, ScoreError } from '../../plugin/musicxml/index.ts';
-import { noteOf, smallScore } from './smallScore.ts';
+import { noteOf, readSmall, smallScore } from './smallScore.ts';
 
 const GOOD = smallScore([noteOf('C5', 2)]).replace(/></g, '>\n<');
 
@@ -72,5 +73,21 @@ describe('faults', () => {
       parts: [{ name: 'Flute' }],
       horns: [],
     });
+  });
+
+  it.each(['-4', '1e400', '1e30', 'long', ''])('counts a length of "%s" as none, and reads on', (length) => {
+    const odd = noteOf('C5', 2).replace('>2<', `>${length}<`);
+    const { passage } = readSmall([
+      `${odd}${noteOf('D5', 2)}<backup><duration>${length}</duration></backup>`,
+    ]);
+    const times = passage.notes.map(({ onsetQuarters, durationQuarters }) => [
+      onsetQuarters,
+      durationQuarters,
+    ]);
+    expect(times).toEqual([
+      [0, 0],
+      [0, 1],
+    ]);
+    expect(examine(passage).notes).toHaveLength(2);
   });
 });

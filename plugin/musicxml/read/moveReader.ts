@@ -1,3 +1,4 @@
+import { ticksOf } from './clock.ts';
 import type { Attributes, ElementReader } from './source.ts';
 
 /** Reads `backup` and `forward` elements. */
@@ -16,7 +17,7 @@ export class MoveReader implements ElementReader {
   }
 
   take(_name: string, text: string): void {
-    this.ticks = this.direction * (Number(text) || 0);
+    this.ticks = this.direction * ticksOf(text);
   }
 
   endChild(): void {}

@@ -1,6 +1,7 @@
 /** Reads one `note` element at a time: what it prints, and where it stands. */
 import type { HandSign, JoinKind } from '../../../core/part/passage.ts';
 import type { Pitch, Step } from '../../../core/pitch/pitch.ts';
+import { ticksOf } from './clock.ts';
 import { handSign, mutedSign } from './handSigns.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
@@ -196,7 +197,7 @@ export class NoteReader implements ElementReader {
         this.octave = Number(text);
         return;
       case 'duration':
-        this.ticks = Number(text) || 0;
+        this.ticks = ticksOf(text);
         return;
       case 'voice':
         this.voice = text.trim();
