@@ -7,13 +7,22 @@ export * from './acoustics/index.ts';
 export { VERDICT_COLOURS } from './data/colours.ts';
 export { CROOKS } from './data/crooks.ts';
 export { SOURCES } from './data/sources.ts';
+export {
+  type EtudeNote,
+  FOUR_FOUR,
+  type Meter,
+  SIX_EIGHT,
+  THREE_FOUR,
+} from './etude/bar.ts';
 export { composeEtude } from './etude/compose.ts';
 export * from './etude/etude.ts';
 export { etudeMarks } from './etude/etudeMarks.ts';
 export { type Key, parseKey, printKey } from './etude/key.ts';
-export { ETUDE_KINDS, type KindOfEtude } from './etude/kinds.ts';
+export { ETUDE_KINDS, type EtudeKind } from './etude/kinds.ts';
+export * from './etude/level.ts';
 export { HIGHEST_SEED } from './etude/random.ts';
 export { transpositionOf } from './etude/transposition.ts';
+export type { Draft, KindOfEtude, Workshop } from './etude/workshop.ts';
 export * from './horn/harmonics.ts';
 export * from './horn/horn.ts';
 export * from './horn/hornFile.ts';

@@ -1,7 +1,38 @@
 /** Small parts of a bar of an étude. */
 import type { HandSign } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
-import type { EtudeNote } from './etude.ts';
+
+/** A note or a rest, in order of time. */
+export interface EtudeNote {
+  /** The written pitch, or null for a rest. */
+  readonly written: Pitch | null;
+  readonly quarters: number;
+  /** The sign printed at it; every note has one where its hand differs from the note before. */
+  readonly sign: HandSign | null;
+  /** Where a slur begins or ends here. */
+  readonly slur: 'start' | 'stop' | null;
+  /** True when the hand slides from this note to the next on one fingering. */
+  readonly slides: boolean;
+  /** True when a breath is taken after it. */
+  readonly breath: boolean;
+  /** A dynamic that begins here, or null. */
+  readonly dynamic: 'p' | 'mf' | null;
+}
+
+/** The bar lengths that études use. */
+export interface Meter {
+  readonly beats: number;
+  readonly beatType: number;
+  /** Quarters in the beat that the tempo counts: 1, or 1.5 in 6/8. */
+  readonly beatQuarters: number;
+}
+
+/** Common time. */
+export const FOUR_FOUR: Meter = { beats: 4, beatType: 4, beatQuarters: 1 };
+/** Three quarters. */
+export const THREE_FOUR: Meter = { beats: 3, beatType: 4, beatQuarters: 1 };
+/** Six eighths, counted in two. */
+export const SIX_EIGHT: Meter = { beats: 6, beatType: 8, beatQuarters: 1.5 };
 
 /** A note with the sign for the hand at it. */
 export function note(written: Pitch, quarters: number, sign: HandSign | null): EtudeNote {

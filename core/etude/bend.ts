@@ -1,12 +1,24 @@
 /** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
 import type { HandSign } from '../part/passage.ts';
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
-import { note, rest, withDynamic } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR, note, rest, withDynamic } from './bar.ts';
 import { type Key, scaleBetween } from './key.ts';
+import type { Level } from './level.ts';
 import type { Bend } from './palette.ts';
 import { pick, pickWeighted, type Random } from './random.ts';
-import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type KindOfEtude, type Workshop } from './workshop.ts';
+
+/** The kind, as the list of kinds has it. */
+export const bend = {
+  kind: 'bend',
+  name: 'a tone bent',
+  title: 'Leaning on the Door',
+  trains: 'Keep valves and lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
+  tempo: 60,
+  needs: 'bends',
+  onNaturalHorn: true,
+  compose: composeBend,
+} as const satisfies KindOfEtude;
 
 /** Two bars of one bend, or a bar each of two. */
 interface Figure {
@@ -64,7 +76,7 @@ const FIGURES: { readonly [level in Level]: readonly Figure[] } = {
 };
 
 /** Composes bends that follow each other valve by valve where they can, each phrase with one figure. */
-export function composeBend(workshop: Workshop): Draft {
+function composeBend(workshop: Workshop): Draft {
   const { random, key, level, bends, phrases } = workshop;
   const figures = FIGURES[level].filter((figure) => hasTimeFor(shortestStroke(figure), workshop));
   const bars: (readonly EtudeNote[])[] = [];

@@ -1,11 +1,23 @@
 /** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
-import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR, open, rest, stopped, withBreath, withDynamic } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
-import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type KindOfEtude, type Workshop } from './workshop.ts';
+
+/** The kind, as the list of kinds has it. */
+export const change = {
+  kind: 'change',
+  name: 'changes in ever shorter notes',
+  title: 'Swinging Gate',
+  trains:
+    'Close and open in ever shorter notes: the hand moves with the beat and the pitch stays where it is.',
+  tempo: 60,
+  needs: 'notes',
+  onNaturalHorn: false,
+  compose: composeChange,
+} as const satisfies KindOfEtude;
 
 /** Lengths in quarters from the first note of a bar to its last; open and stopped follow in turn, open first. */
 type Rhythm = readonly number[];
@@ -47,7 +59,7 @@ const RHYTHMS: readonly { readonly shortest: number; readonly bars: readonly Rhy
 ];
 
 /** Composes an étude of changes: each phrase in shorter notes than the one before, the last bar of each for the hand to rest. */
-export function composeChange(workshop: Workshop): Draft {
+function composeChange(workshop: Workshop): Draft {
   const { random, notes, phrases } = workshop;
   const steps = stepsFor(workshop);
   const bars: (readonly EtudeNote[])[] = [];

@@ -1,12 +1,11 @@
 /** Composes études. */
 import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
-import { checkSettings } from '../part/settings.ts';
+import { checkSettings, type Settings } from '../part/settings.ts';
 import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
 import {
   type EtudeRequest,
   type EtudeResult,
   FASTEST_TEMPO,
-  LEVELS,
   LONGEST_BARS,
   PHRASE_BARS,
   SHORTEST_BARS,
@@ -14,18 +13,17 @@ import {
 } from './etude.ts';
 import { finished } from './finish.ts';
 import { planPhrases } from './harmony.ts';
-import { type Degree, printKey, scaleBetween } from './key.ts';
+import { printKey, scaleBetween } from './key.ts';
 import { ETUDE_KINDS } from './kinds.ts';
-import { type Bend, bendsBetween, naturalHornNotes, naturalHornSign, stoppableNotes } from './palette.ts';
+import { LEVELS } from './level.ts';
+import { bendsBetween, naturalHornNotes, naturalHornSign, stoppableNotes } from './palette.ts';
 import { HIGHEST_SEED, seededRandom } from './random.ts';
 import { rangeOf } from './range.ts';
 import { transpositionOf } from './transposition.ts';
+import type { KindOfEtude } from './workshop.ts';
 
 /** @source commonPractice */
 const ADVICE = 'Rest as long as you have played. Stop when the lip tires or the hand hurts.';
-
-/** Fewer bends than this are no étude. */
-const FEWEST_BENDS = 3;
 
 /**
  * Composes an étude.
@@ -37,13 +35,12 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   const { key, level, player, seed } = request;
   const kind = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;
   const transposition = transpositionOf(player);
-  const { low, high } = rangeOf(request, transposition);
-  const needsBends = request.kind === 'bend';
+  const { low, high } = rangeOf(request, kind.needs, transposition);
   const isNatural = player.horn.natural;
   const notesOf = isNatural ? naturalHornNotes : stoppableNotes;
   const notes = notesOf(scaleBetween(key, low, high), player, transposition);
-  const bends = needsBends ? bendsBetween(low, high, key, player, transposition) : [];
-  const lacking = whatLacks(request, notes, bends, low, high);
+  const bends = kind.needs === 'bends' ? bendsBetween(low, high, key, player, transposition) : [];
+  const lacking = whatLacks(kind, player, kind.needs === 'bends' ? bends : notes, low, high);
   if (lacking) return { ok: false, reason: lacking };
 
   const random = seededRandom(seed);
@@ -101,25 +98,27 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
     );
 }
 
-const FEWEST_SCALE_NOTES = 3;
+/** Fewer than these are no étude. */
+const FEWEST = { notes: 3, bends: 3 } as const;
+
+const NEEDED = {
+  notes: 'notes of the key that can be stopped',
+  bends: 'tones the hand can take down and let up again',
+} as const;
 
 function whatLacks(
-  { kind, player }: EtudeRequest,
-  notes: readonly Degree[],
-  bends: readonly Bend[],
+  { needs, onNaturalHorn }: KindOfEtude,
+  { horn }: Settings,
+  { length }: readonly unknown[],
   low: Pitch,
   high: Pitch,
 ): string | null {
-  if (player.horn.natural && kind !== 'bend' && kind !== 'scale')
-    return 'a natural horn has no second fingering for the same note: choose the kind bend or scale';
-  const found = kind === 'bend' ? bends.length : notes.length;
-  const needed = kind === 'bend' ? FEWEST_BENDS : FEWEST_SCALE_NOTES;
-  if (found >= needed) return null;
-  const what =
-    kind === 'bend'
-      ? 'tones the hand can take down and let up again'
-      : 'notes of the key that can be stopped';
-  return `from ${printPitch(low)} to ${printPitch(high)} a ${player.horn.label} has ${found === 0 ? 'no' : `only ${found}`} ${what}: choose a wider range, another key, kind or horn`;
+  if (horn.natural && !onNaturalHorn) {
+    const others = ETUDE_KINDS.filter((each) => each.onNaturalHorn).map((each) => each.kind);
+    return `a natural horn has no second fingering for the same note: choose the kind ${others.join(' or ')}`;
+  }
+  if (length >= FEWEST[needs]) return null;
+  return `from ${printPitch(low)} to ${printPitch(high)} a ${horn.label} has ${length === 0 ? 'no' : `only ${length}`} ${NEEDED[needs]}: choose a wider range, another key, kind or horn`;
 }
 
 function capital(text: string): string {

@@ -1,7 +1,7 @@
 /** An étude's bars as the passage that a door would read from its score. */
 import type { Join, Passage, PassageNote, PassageRest } from '../part/passage.ts';
 import type { Transposition } from '../pitch/pitch.ts';
-import type { EtudeNote, Meter } from './etude.ts';
+import type { EtudeNote, Meter } from './bar.ts';
 
 /**
  * The passage of some bars of one voice.

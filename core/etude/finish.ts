@@ -1,6 +1,5 @@
 /** The last look at a composed étude: what the page says twice goes, what the player's breath needs comes. */
-import { withBreath } from './bar.ts';
-import type { EtudeNote } from './etude.ts';
+import { type EtudeNote, withBreath } from './bar.ts';
 import type { Draft } from './workshop.ts';
 
 type Bars = Draft['bars'];

@@ -1,11 +1,22 @@
 /** An open note matched by the same note stopped: the ear sets the pitch, lip and hand find it again. */
-import { open, rest, stopped, withBreath, withDynamic } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR, open, rest, stopped, withBreath, withDynamic } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES, type PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick } from './random.ts';
-import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type KindOfEtude, type Workshop } from './workshop.ts';
+
+/** The kind, as the list of kinds has it. */
+export const match = {
+  kind: 'match',
+  name: 'a note matched',
+  title: 'The Same Note Twice',
+  trains: 'Play each note open, then find the same pitch and the same strength with the hand closed.',
+  tempo: 66,
+  needs: 'notes',
+  onNaturalHorn: false,
+  compose: composeMatch,
+} as const satisfies KindOfEtude;
 
 /** One bar made from one note of the line or two. */
 interface Figure {
@@ -79,7 +90,7 @@ const FIGURES: { readonly [level: number]: readonly (readonly Figure[])[] } = {
 const SLOWEST = [hearThenMatch, hearThenMatch, hearThenMatch];
 
 /** Composes a matching étude: one note a bar, or two, along the harmony. */
-export function composeMatch(workshop: Workshop): Draft {
+function composeMatch(workshop: Workshop): Draft {
   const { random, notes, level, phrases } = workshop;
   const isPlayable = ({ shortest }: Figure) => hasTimeFor(shortest, workshop);
   const choice = FIGURES[level]!.filter((figures) => figures.every(isPlayable));

@@ -14,7 +14,7 @@ import { examine } from '../rules/examine.ts';
 import { fingerings, type HandState, type Verdict } from '../stopping/fingering.ts';
 import { unmarkedHandState } from '../stopping/naturalHorn.ts';
 import { stop } from '../stopping/stopping.ts';
-import { type EtudeNote, FOUR_FOUR } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR } from './bar.ts';
 import { etudePassage } from './etudePassage.ts';
 import { type Degree, type Key, spellInKey } from './key.ts';
 

@@ -1,11 +1,23 @@
 /** A phrase and its stopped echo: first as a singer would play it, then from far away. */
-import { note, rest } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR, type Level, type Meter, SIX_EIGHT, THREE_FOUR } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR, type Meter, note, rest, SIX_EIGHT, THREE_FOUR } from './bar.ts';
 import { CHORDS, type Chord, CLOSE_DEGREES, PAUSE_DEGREES, type PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
+import type { Level } from './level.ts';
 import { drawLine, type Place } from './line.ts';
 import { pick, type Random } from './random.ts';
-import type { Draft, Workshop } from './workshop.ts';
+import type { Draft, KindOfEtude, Workshop } from './workshop.ts';
+
+/** The kind, as the list of kinds has it. */
+export const phrase = {
+  kind: 'phrase',
+  name: 'a phrase and its echo',
+  title: 'Over the Valley',
+  trains: 'Answer every phrase with the hand closed, softer, but with the same shape and the same pitch.',
+  tempo: 76,
+  needs: 'notes',
+  onNaturalHorn: false,
+  compose: composePhrase,
+} as const satisfies KindOfEtude;
 
 /** Lengths in quarters; a rest is negative. */
 type Rhythm = readonly number[];
@@ -101,7 +113,7 @@ interface Wish {
 }
 
 /** Composes phrases, each with its echo: of two bars, or of four where the level and the length allow. */
-export function composePhrase({ random, notes, level, phrases }: Workshop): Draft {
+function composePhrase({ random, notes, level, phrases }: Workshop): Draft {
   const { meter, moving, closing } = pick(random, METERS);
   const choice = RHYTHMS_BY_LEVEL[level];
   const move = () => pick(random, moving.slice(0, choice));

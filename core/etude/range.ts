@@ -1,8 +1,10 @@
 /** Which notes an étude moves among where nobody says: what suits the key, the level and the horn. */
 import { type Pitch, pitchCents, spellCents, type Transposition } from '../pitch/pitch.ts';
-import type { EtudeRequest, Level } from './etude.ts';
+import type { EtudeRequest } from './etude.ts';
 import { scaleBetween } from './key.ts';
+import type { Level } from './level.ts';
 import { bendsBetween, naturalHornNotes, stoppableNotes } from './palette.ts';
+import type { KindOfEtude } from './workshop.ts';
 
 /** How far the usual range reaches below and above the tonic, in semitones, by level. From memory: inside the comfortable middle at first. */
 const REACH: { readonly [level in Level]: readonly [below: number, above: number] } = {
@@ -21,7 +23,11 @@ const FEWEST_NOTES = 6;
 const FEWEST_BENDS = 5;
 
 /** The lowest and highest written note of an étude. */
-export function rangeOf(request: EtudeRequest, transposition: Transposition): { low: Pitch; high: Pitch } {
+export function rangeOf(
+  request: EtudeRequest,
+  needs: KindOfEtude['needs'],
+  transposition: Transposition,
+): { low: Pitch; high: Pitch } {
   const [below, above] = REACH[request.level];
   const tonic =
     LOWEST_TONIC_CENTS + ((((pitchCents(request.key.tonic) - LOWEST_TONIC_CENTS) % 1200) + 1200) % 1200);
@@ -33,7 +39,7 @@ export function rangeOf(request: EtudeRequest, transposition: Transposition): { 
     // A horn that stops few notes surely needs the range where they lie.
     while (
       (low > LOWEST_CENTS || high < HIGHEST_CENTS) &&
-      isTooNarrow(spelled(low), spelled(high), request, transposition)
+      isTooNarrow(spelled(low), spelled(high), request, needs, transposition)
     ) {
       low = Math.max(LOWEST_CENTS, low - 200);
       high = Math.min(HIGHEST_CENTS, high + 300);
@@ -45,10 +51,11 @@ export function rangeOf(request: EtudeRequest, transposition: Transposition): { 
 function isTooNarrow(
   low: Pitch,
   high: Pitch,
-  { kind, key, player }: EtudeRequest,
+  { key, player }: EtudeRequest,
+  needs: KindOfEtude['needs'],
   transposition: Transposition,
 ): boolean {
-  if (kind === 'bend') return bendsBetween(low, high, key, player, transposition).length < FEWEST_BENDS;
+  if (needs === 'bends') return bendsBetween(low, high, key, player, transposition).length < FEWEST_BENDS;
   const notesOf = player.horn.natural ? naturalHornNotes : stoppableNotes;
   return notesOf(scaleBetween(key, low, high), player, transposition).length < FEWEST_NOTES;
 }

@@ -1,11 +1,25 @@
 /** Stopped scales and broken chords in a key. */
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
-import { note, rest, withBreath, withDynamic } from './bar.ts';
-import { type EtudeNote, FOUR_FOUR, type Level } from './etude.ts';
+import { type EtudeNote, FOUR_FOUR, note, rest, withBreath, withDynamic } from './bar.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree } from './key.ts';
+import type { Level } from './level.ts';
 import { pick } from './random.ts';
-import { type Draft, hasTimeFor, type Workshop } from './workshop.ts';
+import { type Draft, hasTimeFor, type KindOfEtude, type Workshop } from './workshop.ts';
+
+/** The kind, as the list of kinds has it. */
+export const scale = {
+  kind: 'scale',
+  name: 'scales and chords',
+  title: 'Stairs in the Dark',
+  trains: 'Scales and broken chords with the hand closed: know the fingerings, centre every note.',
+  trainsOnNaturalHorn:
+    'Scales and broken chords by hand: bring what the hand makes close to what the horn gives.',
+  tempo: 72,
+  needs: 'notes',
+  onNaturalHorn: true,
+  compose: composeScale,
+} as const satisfies KindOfEtude;
 
 /** One bar of moving notes, in quarters, by level. */
 const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
@@ -18,7 +32,7 @@ const RHYTHMS: { readonly [level in Level]: readonly number[] } = {
 type Walk = (notes: readonly Degree[], home: number, length: number, plan: PhrasePlan) => readonly number[];
 
 /** Composes scales and broken chords by turns. At the first level each is heard open before it is stopped. */
-export function composeScale(workshop: Workshop): Draft {
+function composeScale(workshop: Workshop): Draft {
   const { random, notes, level, phrases, hand, hasOpenModel } = workshop;
   const home = homeOf(notes);
   const rhythm = RHYTHMS[hasOpenModel ? level : fastestLevel(workshop)];

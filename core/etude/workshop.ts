@@ -1,9 +1,10 @@
-/** What the five kinds of étude are made from, and what each makes of it. */
+/** What every kind of étude is made from, and what a kind is. */
 import type { HandSign } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
-import type { EtudeNote, Level, Meter } from './etude.ts';
+import type { EtudeNote, Meter } from './bar.ts';
 import type { PhrasePlan } from './harmony.ts';
 import type { Degree, Key } from './key.ts';
+import type { Level } from './level.ts';
 import type { Bend } from './palette.ts';
 import type { Random } from './random.ts';
 
@@ -30,6 +31,27 @@ export interface Workshop {
 export interface Draft {
   readonly meter: Meter;
   readonly bars: readonly (readonly EtudeNote[])[];
+}
+
+/** A kind of étude: what it is called, what it trains and how it goes. */
+export interface KindOfEtude {
+  /** As options and settings name it. */
+  readonly kind: string;
+  /** In a list of kinds. */
+  readonly name: string;
+  /** Over the music. */
+  readonly title: string;
+  /** One line that says what it trains. */
+  readonly trains: string;
+  /** The same for a natural horn, where it is something else. */
+  readonly trainsOnNaturalHorn?: string;
+  /** Beats a minute where none is asked for. */
+  readonly tempo: number;
+  /** What the range must hold enough of: notes of the key that can be stopped, or bends. */
+  readonly needs: 'notes' | 'bends';
+  /** False for what asks for a second fingering of the same note. */
+  readonly onNaturalHorn: boolean;
+  compose(workshop: Workshop): Draft;
 }
 
 /**

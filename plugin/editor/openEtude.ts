@@ -1,6 +1,8 @@
 /** Composes an étude for the horn that is chosen and opens it as a score of its own. */
-import { type Level, LONGEST_BARS, PHRASE_BARS, SHORTEST_BARS } from '../../core/etude/etude.ts';
+
+import { LONGEST_BARS, PHRASE_BARS, SHORTEST_BARS } from '../../core/etude/etude.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import type { Level } from '../../core/etude/level.ts';
 import type { Settings } from '../../core/part/settings.ts';
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { type Host, isAtLeast } from './hostApi.ts';

@@ -4,12 +4,14 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { EtudeNote } from '../../core/etude/bar.ts';
 import { composeEtude } from '../../core/etude/compose.ts';
-import type { Etude, EtudeKind, EtudeNote, EtudeRequest, Level } from '../../core/etude/etude.ts';
+import type { Etude, EtudeRequest } from '../../core/etude/etude.ts';
 import { etudeMarks } from '../../core/etude/etudeMarks.ts';
 import { etudePassage } from '../../core/etude/etudePassage.ts';
 import { parseKey, printKey, scaleBetween } from '../../core/etude/key.ts';
-import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { ETUDE_KINDS, type EtudeKind } from '../../core/etude/kinds.ts';
+import type { Level } from '../../core/etude/level.ts';
 import { drawLine } from '../../core/etude/line.ts';
 import { pick, pickWeighted, seededRandom } from '../../core/etude/random.ts';
 import { HORNS } from '../../core/horn/horns.ts';

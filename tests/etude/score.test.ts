@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composeEtude } from '../../core/etude/compose.ts';
-import type { Etude, EtudeKind, Level } from '../../core/etude/etude.ts';
+import type { Etude } from '../../core/etude/etude.ts';
 import { etudePassage } from '../../core/etude/etudePassage.ts';
 import { parseKey } from '../../core/etude/key.ts';
-import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { ETUDE_KINDS, type EtudeKind } from '../../core/etude/kinds.ts';
+import type { Level } from '../../core/etude/level.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import type { PassageNote } from '../../core/part/passage.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';

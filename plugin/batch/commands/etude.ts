@@ -2,16 +2,15 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { composeEtude } from '../../../core/etude/compose.ts';
 import {
-  type EtudeKind,
   FASTEST_TEMPO,
-  type Level,
   LONGEST_BARS,
   PHRASE_BARS,
   SHORTEST_BARS,
   SLOWEST_TEMPO,
 } from '../../../core/etude/etude.ts';
 import { type Key, parseKey } from '../../../core/etude/key.ts';
-import { ETUDE_KINDS } from '../../../core/etude/kinds.ts';
+import { ETUDE_KINDS, type EtudeKind } from '../../../core/etude/kinds.ts';
+import { LEVELS, type Level } from '../../../core/etude/level.ts';
 import { HIGHEST_SEED } from '../../../core/etude/random.ts';
 import { type Pitch, pitchCents } from '../../../core/pitch/pitch.ts';
 import { documentText } from '../../etude/documentText.ts';
@@ -37,11 +36,9 @@ interface Range {
   readonly high: Pitch;
 }
 
-const LEVELS = ['1', '2', '3'] as const;
-
 export function etudeCommand(): Command {
   const command = new Command('etude')
-    .description(`compose an étude for the stopping hand: ${KINDS_IN_WORDS}`)
+    .description(`compose an étude for the stopping hand: ${ETUDE_KINDS.map(({ name }) => name).join(', ')}`)
     .requiredOption(
       '--kind <kind>',
       ETUDE_KINDS.map(({ kind }) => kind).join(', '),
@@ -54,7 +51,7 @@ export function etudeCommand(): Command {
     )
     .addOption(
       new Option('--level <level>', '1 for the first weeks, 2 for daily practice, 3 for the experienced')
-        .argParser((text) => Number(oneOf(LEVELS)(text)))
+        .argParser((text) => Number(oneOf(LEVELS.map(String))(text)))
         .default(1, '1'),
     )
     .option('--bars <number>', `length in bars, in phrases of ${PHRASE_BARS}`, barsOf, 16)
@@ -68,9 +65,6 @@ export function etudeCommand(): Command {
     .option('-o, --output <path>', 'where to write, or - (default: etude-KIND-SEED.musicxml)');
   return withPlayerOptions(command).action((options: EtudeOptions) => writeEtude(options));
 }
-
-const KINDS_IN_WORDS =
-  'a note matched, a tone bent, scales and chords, a phrase and its echo, changes in ever shorter notes';
 
 function writeEtude(options: EtudeOptions): void {
   const player = settingsOf(options);
