@@ -5,6 +5,7 @@ import {
   closingCurve,
   composeEtude,
   DEFAULT_SETTINGS,
+  ETUDE_KINDS,
   type EtudeRequest,
   examine,
   fingerings,
@@ -226,7 +227,7 @@ const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: s
   [
     'an étude kind',
     () => composeEtude(request({ kind: 'march' })),
-    '"kind" must be one of "match", "bend", "scale", "phrase", "change", got "march"',
+    `"kind" must be one of ${ETUDE_KINDS.map(({ kind }) => `"${kind}"`).join(', ')}, got "march"`,
   ],
   [
     'a key by name',
