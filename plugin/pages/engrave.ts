@@ -41,17 +41,25 @@ export const PAGE_ID = 'bh-';
 /** Marks are this much smaller than other texts. */
 const MARK_SIZE = '72%';
 
-/** A score that can be read, but not drawn. `message` says so and what to do. */
+/** No picture of the music can be had. `message` says why and what to do. */
 export class EngravingError extends Error {
-  constructor() {
-    super('this part cannot be engraved: open it in an editor, export it as MusicXML again, or use check');
+  constructor(message: string) {
+    super(message);
     this.name = 'EngravingError';
   }
 }
 
+/** A score that can be read, but not drawn. */
+const UNREADABLE =
+  'this part cannot be engraved: open it in an editor, export it as MusicXML again, or use check';
+
+/** The engraver is optional for those who need no pages. */
+const NO_ENGRAVER =
+  'pages are drawn by verovio, which is not installed: run npm install verovio, or use check, or chart --format musicxml';
+
 /**
  * Engraves a MusicXML text.
- * @throws {EngravingError} when the engraver cannot read it
+ * @throws {EngravingError} when the engraver cannot read it, or is not installed
  */
 export async function engrave(musicXml: string, look: EngravingLook): Promise<Engraving> {
   const toolkit = await loadToolkit();
@@ -80,8 +88,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     // The same score gives the same page.
     xmlIdSeed: 1,
   });
-  if (!toolkit.loadData(musicXml)) throw new EngravingError();
-  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError();
+  if (!toolkit.loadData(musicXml)) throw new EngravingError(UNREADABLE);
+  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError(UNREADABLE);
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
@@ -152,7 +160,9 @@ function loadToolkit(): Promise<Toolkit> {
     const [{ default: createModule }, { enableLog, LOG_OFF, VerovioToolkit }] = await Promise.all([
       import('verovio/wasm'),
       import('verovio/esm'),
-    ]);
+    ]).catch((fault: NodeJS.ErrnoException) => {
+      throw fault.code === 'ERR_MODULE_NOT_FOUND' ? new EngravingError(NO_ENGRAVER) : fault;
+    });
     const module = await createModule();
     // It comments on every oddity of a score; users would take that for ours.
     enableLog(LOG_OFF, module);

@@ -3,6 +3,8 @@ import { Command } from 'commander';
 import { chartNotes } from '../../pages/chartNotes.ts';
 import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
+import { EngravingError } from '../../pages/engrave.ts';
+import { Failure } from '../failure.ts';
 import { STANDARD, writeWhole } from '../files/wholeFile.ts';
 import { oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
@@ -32,7 +34,9 @@ async function writeChart(options: ChartOptions): Promise<void> {
   const player = settingsOf(options);
   const text =
     options.format === 'html'
-      ? await chartPage(player)
+      ? await chartPage(player).catch((fault: unknown) => {
+          throw fault instanceof EngravingError ? new Failure(fault.message) : fault;
+        })
       : markedChartText(chartNotes(player), player, {
           title: chartTitle(player),
           notesALine: NOTES_A_LINE,
