@@ -59,8 +59,9 @@ const LONGEST_MOVE = 0.2;
  * long for the tube
  * @source webster; keefe; dalmont (see section.ts, air.ts and radiation.ts).
  * @example
- * const curve = closingCurve({ fundamentalCents: 2900 }, { harmonics: [8] }); // open F horn, 8th harmonic
- * curve.harmonics[0].centsFromOpen[20] // => about −112: C5 falls to a slightly flat B4
+ * // The open F horn, 8th harmonic: written C5 falls to a slightly flat B4.
+ * const curve = closingCurve({ fundamentalCents: 2900 }, { harmonics: [8] });
+ * Math.round(curve.harmonics[0].centsFromOpen[20]) // => -112
  */
 export function closingCurve(
   tube: { readonly fundamentalCents: number },

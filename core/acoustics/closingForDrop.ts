@@ -23,7 +23,8 @@ export type ClosingForDrop =
  * @param dropCents natural minus wanted pitch, 0 or more
  * @throws {RangeError} when `dropCents` is below 0 or no number: the hand never raises
  * @example
- * closingForDrop(closingCurve({ fundamentalCents: 2900 }), 8, 50); // => { ok: true, closing: about 0.27 }
+ * const half = closingForDrop(closingCurve({ fundamentalCents: 2900 }), 8, 50);
+ * half.closing.toFixed(1) // => '0.3'
  */
 export function closingForDrop(
   curve: ClosingCurve,

@@ -12,12 +12,9 @@ const PLOT_WIDTH = 48;
  * a table, one line each.
  * @returns lines without line ends, none longer than 90 letters
  * @example
- * curveText(closingCurve(tube, { harmonics: [8], steps: 4 }))
- * // Harmonic 8, open at 348.1 Hz; cents from the open note as the hand closes
- * // closing   cents
- * //     0 %       0  *
- * //    25 %     −45                    *
- * //   …
+ * const lines = curveText(closingCurve({ fundamentalCents: 2900 }, { harmonics: [8], steps: 4 }));
+ * lines[0] // => 'Harmonic 8, open at 348.1 Hz; cents from the open note as the hand closes'
+ * lines[2] // => '    0 %       0  *'
  */
 export function curveText(curve: ClosingCurve): readonly string[] {
   if (curve.harmonics.length === 0) return ['The bell holds none of these harmonics'];

@@ -21,7 +21,9 @@ export interface EtudeNote {
 
 /** The bar lengths that études use. */
 export interface Meter {
+  /** The upper number of the time signature. */
   readonly beats: number;
+  /** The lower number of the time signature: 4 for quarters. */
   readonly beatType: number;
   /** Quarters in the beat that the tempo counts: 1, or 1.5 in 6/8. */
   readonly beatQuarters: number;

@@ -29,6 +29,10 @@ const ADVICE = 'Rest as long as you have played. Stop when the lip tires or the 
  * Composes an étude.
  * @returns the étude, or why this horn or range has none
  * @throws {TypeError} or {RangeError} when kind, key, length, tempo, seed, level, range or player are not what they may be
+ * @example
+ * const player = DEFAULT_SETTINGS;
+ * const asked = { kind: 'bend', key: parseKey('F'), level: 1, bars: 8, tempo: null, low: null, high: null, seed: 7, player };
+ * composeEtude(asked).etude.bars.length // => 8
  */
 export function composeEtude(request: EtudeRequest): EtudeResult {
   checkRequest(request);

@@ -45,6 +45,7 @@ export interface Etude {
   readonly trains: string;
   /** When to rest and when to stop. */
   readonly advice: string;
+  /** The request's own: with it the same étude comes again. */
   readonly seed: number;
   readonly key: Key;
   readonly meter: Meter;

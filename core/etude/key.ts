@@ -21,6 +21,7 @@ export interface Key {
 /** A note of a key and its place in the scale, the tonic being degree 0 and the leading note 6. */
 export interface Degree {
   readonly written: Pitch;
+  /** 0 for the tonic … 6 for the leading note. */
   readonly degree: number;
 }
 

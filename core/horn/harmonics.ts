@@ -8,6 +8,8 @@ export const HIGHEST_HARMONIC = 24;
 /**
  * Cents of a harmonic above the fundamental of its tube: 1200·log2 n.
  * @throws {RangeError} when `harmonicNumber` is not an integer from 1 to HIGHEST_HARMONIC
+ * @example
+ * Math.round(harmonicCents(3)) // => 1902
  */
 export function harmonicCents(harmonicNumber: number): number {
   const cents = harmonicNumber > 0 ? HARMONIC_CENTS[harmonicNumber] : undefined;

@@ -27,6 +27,7 @@ export interface Mark {
 /**
  * The text of a mark as it goes into a score: the prefix, then one zero-width space for each step of chord rank plus
  * one if, and only if, the note's colour is ours too (so that clearing knows whose colour to take off), then the lines.
+ * @param colouredChordRank the note's place in its chord, from 0, if its colour is ours; else null
  */
 export function markText(lines: readonly string[], colouredChordRank: number | null): string {
   let claim = '';

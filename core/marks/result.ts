@@ -29,6 +29,7 @@ export interface FingeringResult {
 /** One note as it was examined. Pitches like `C#5`, cents as numbers; null where the note has no fingering or no pitch. */
 export interface NoteResult {
   readonly measure: string;
+  /** From 1, in beats of the time signature's lower number; to three decimals. */
   readonly beat: number;
   readonly written: string;
   readonly state: string;
@@ -51,6 +52,7 @@ export interface FindingResult {
   readonly severity: Severity;
   readonly part: string;
   readonly measure: string;
+  /** From 1, in beats of the time signature's lower number; to three decimals. */
   readonly beat: number;
   readonly written: string;
   readonly message: string;

@@ -33,6 +33,9 @@ const STEPS = 'CDEFGAB';
  * The transposition a part's name tells. A horn in any key sounds below its written note, within the octave under
  * C alto; `alto` and `basso` choose where a name allows both.
  * @source crooks in sources: Grove 1879 and tube lengths after Grove 1954; C without a word is C basso (commonPractice)
+ * @example
+ * crookFromName('Corno in Mi♭').transposition // => { chromatic: -9, diatonic: -5, octaveChange: 0 }
+ * crookFromName('Horn in B♭').ok // => false
  */
 export function crookFromName(name: string): NamedCrook {
   const plain = plainLetters(name);

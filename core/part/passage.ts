@@ -17,6 +17,7 @@ export const JOIN_KINDS = ['tie', 'slur', 'glissando', 'bend'] as const;
 /** A join from the note that owns it to the note at index `to` in the same passage. */
 export interface Join {
   readonly kind: JoinKind;
+  /** Index in `Passage.notes`. */
   readonly to: number;
 }
 
@@ -60,8 +61,10 @@ export interface PassageWord {
   readonly text: string;
   readonly measureIndex: number;
   readonly measure: string;
+  /** From 1, in beats of the time signature's lower number. */
   readonly beat: number;
   readonly onsetQuarters: number;
+  /** The staff in its part, from 1. */
   readonly staff: number;
   /** The voice it is tied to, or `null` when it holds for every voice of its staff. */
   readonly voice: string | null;
@@ -77,6 +80,7 @@ export interface PassageTempo {
 export interface PassageRest {
   readonly onsetQuarters: number;
   readonly durationQuarters: number;
+  /** The staff in its part, from 1. */
   readonly staff: number;
   readonly voice: string;
 }

@@ -8,21 +8,25 @@ import { checkNumber, checkOneOf } from '../guards/allowed.ts';
 /** A letter of the scale. */
 export type Step = 'C' | 'D' | 'E' | 'F' | 'G' | 'A' | 'B';
 
-/** A spelled pitch. `alter` is in semitones and may be a fraction for quarter tones; octave 4 starts at middle C. */
+/** A spelled pitch. */
 export interface Pitch {
   readonly step: Step;
+  /** In semitones: 1 for a sharp, −1 for a flat; a fraction for quarter tones. */
   readonly alter: number;
+  /** Octave 4 starts at middle C. */
   readonly octave: number;
 }
 
 /**
  * How a part sounds against what it prints: sounding = written + this.
- * `chromatic` and `diatonic` are in semitones and staff steps; `octaveChange` adds whole octaves to both.
  * @source MusicXML 4.0, element transpose
  */
 export interface Transposition {
+  /** In semitones. */
   readonly chromatic: number;
+  /** In staff steps. */
   readonly diatonic: number;
+  /** Whole octaves added to both. */
   readonly octaveChange: number;
 }
 
@@ -68,7 +72,11 @@ export function soundingCents(written: Pitch, transposition: Transposition): num
   return pitchCents(written) + transpositionCents(transposition);
 }
 
-/** Moves a spelled pitch by a number of staff steps and of semitones at once, so that the spelling follows. */
+/**
+ * Moves a spelled pitch, so that the spelling follows.
+ * @param steps staff steps, whole
+ * @param semitones how far the sound moves
+ */
 export function movePitch(pitch: Pitch, steps: number, semitones: number): Pitch {
   const position = STEPS.indexOf(pitch.step) + steps;
   const octaves = Math.floor(position / 7);

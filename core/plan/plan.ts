@@ -12,16 +12,17 @@ import { changesBetween, fingeringCosts, hurryOf, joinedTo, type PlannedNote } f
 import { type Figure, figuresOf } from './repeatedFigures.ts';
 
 /** Why a fingering other than the standard one was chosen. */
-export type ChoiceReason =
-  | { readonly kind: 'one-tube'; readonly neighbour: number }
-  | { readonly kind: 'one-side'; readonly neighbour: number }
-  | { readonly kind: 'fewer-changes'; readonly neighbour: number };
+export interface ChoiceReason {
+  readonly kind: 'one-tube' | 'one-side' | 'fewer-changes';
+  /** Place in the line, from 0, of the note that gave the reason. */
+  readonly neighbour: number;
+}
 
 /** The fingering chosen for a note of a line. */
 export interface Choice {
   /** Place in the note's options; −1 when it has none. */
   readonly option: number;
-  /** `null` for the standard fingering. `neighbour` is a place in the line, from 0. */
+  /** `null` for the standard fingering. */
   readonly because: ChoiceReason | null;
 }
 

@@ -30,6 +30,9 @@ export interface Stop {
  * @param handOffsetCents what this player's hand adds to the side's closure, in cents, −100 to 100
  * @throws {RangeError} when `harmonicNumber` is not an integer from 2 to HIGHEST_HARMONIC, or the offset lies outside
  * @source smalley; commonPractice
+ * @example
+ * // The open F side, 8th harmonic: written C5 falls to a semitone above B♭4, the 7th.
+ * Math.round(stop(tubesOf(HORNS[0].sides[0])[0], 8).dropCents) // => 131
  */
 export function stop(tube: Tube, harmonicNumber: number, handOffsetCents = 0): Stop {
   // The model asks millions of times: what is plainly allowed costs one look.

@@ -16,7 +16,7 @@ test.each(DOCUMENTS)('%s names only scripts that exist', (name) => {
     ([, word]) => word!,
   );
   expect(named.length).toBeGreaterThan(0);
-  const builtIn = ['ci', 'test', 'i', 'install', 'link'];
+  const builtIn = ['ci', 'test', 'i', 'install', 'link', 'pack'];
   expect(named.filter((word) => !(word in scripts) && !builtIn.includes(word))).toEqual([]);
 });
 

@@ -55,4 +55,32 @@ describe('the public door', () => {
     const silent = exported.filter(({ comment }) => comment === '');
     expect(silent.map(({ file, name }) => `${file}: ${name}`)).toEqual([]);
   });
+
+  test('every number says its unit, in its name or beside it', () => {
+    const silent: string[] = [];
+    for (const file of new Set(exported.map((one) => one.file))) {
+      const text = readFileSync(new URL(file, DIST), 'utf8');
+      for (const [, comment = '', name, parameters] of text.matchAll(FUNCTION))
+        for (const [, parameter] of parameters!.matchAll(/(\w+)\??: number\b/g))
+          if (!UNIT.test(parameter!) && !comment.includes(`@param ${parameter}`))
+            silent.push(`${file}: ${name}(${parameter})`);
+      for (const [, comment, field] of text.matchAll(FIELD))
+        if (!UNIT.test(field!) && !comment) silent.push(`${file}: ${field}`);
+    }
+    expect(silent).toEqual([]);
+  });
+
+  test('every door that turns something away says so', () => {
+    const silent = exported.filter(({ name, comment, file }) => {
+      const source = readFileSync(new URL(`../${file.replace(/\.d\.ts$/, '.ts')}`, DIST), 'utf8');
+      const body = new RegExp(`^export function ${name}\\([\\s\\S]*?^}`, 'm').exec(source)?.[0] ?? '';
+      return /\bthrow new|\bcheck[A-Z]\w*\(/.test(body) && !comment.includes('@throws');
+    });
+    expect(silent.map(({ file, name }) => `${file}: ${name}`)).toEqual([]);
+  });
 });
+
+const UNIT = /(?:cents|hz|quarters|seconds|metres|minute|number|index|semitones|indexes|harmonic)$/i;
+const FUNCTION = /(\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n)?export declare function (\w+)\(([\s\S]*?)\): /g;
+/** A field of an interface, with the comment right before it, if there is one. */
+const FIELD = /(\*\/\n)?^ +readonly (\w+)\??: number\b/gm;
