@@ -1,8 +1,6 @@
 /** The two things that change a score: annotating it and clearing it, each one step of its undo history. */
 
-import { marksFor } from '../../core/marks/marks.ts';
-import { isHandState } from '../../core/part/handStates.ts';
-import { type Examination, examine } from '../../core/rules/examine.ts';
+import { type Examination, examine, isHandState, marksFor } from '../../core/index.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';

@@ -1,7 +1,5 @@
 /** What the user chose in the panel, kept with the score and as the user's default. */
-import { HORNS } from '../../core/horn/horns.ts';
-import { SHOW_ALL, type Show } from '../../core/marks/marks.ts';
-import { DEFAULT_SETTINGS, type Settings } from '../../core/part/settings.ts';
+import { DEFAULT_SETTINGS, HORNS, type Settings, SHOW_ALL, type Show } from '../../core/index.ts';
 import type { Host, HostScore } from './hostApi.ts';
 
 /** The panel's controls. Horns by their id. */

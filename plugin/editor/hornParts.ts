@@ -1,5 +1,5 @@
 /** Which of the score's parts are horns. */
-import { isHornPart } from '../../core/part/hornNames.ts';
+import { isHornPart } from '../../core/index.ts';
 import { type HostPart, type HostScore, listOf } from './hostApi.ts';
 
 /** The horn parts, in score order, by the same evidence a file gives: names, instrument and MIDI program. */

@@ -1,5 +1,5 @@
 /** What the plugin's script offers to the QML beside it. */
-import { resultOf } from '../../core/marks/result.ts';
+import { resultOf } from '../../core/index.ts';
 import { annotate, clear, examineScore } from './annotateScore.ts';
 import { chosenFor } from './choice.ts';
 import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine } from './hostApi.ts';

@@ -1,9 +1,13 @@
 /** Composes an étude for the horn that is chosen and opens it as a score of its own. */
 
-import { LONGEST_BARS, PHRASE_BARS, SHORTEST_BARS } from '../../core/etude/etude.ts';
-import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import type { Level } from '../../core/etude/level.ts';
-import type { Settings } from '../../core/part/settings.ts';
+import {
+  ETUDE_KINDS,
+  type Level,
+  LONGEST_BARS,
+  PHRASE_BARS,
+  type Settings,
+  SHORTEST_BARS,
+} from '../../core/index.ts';
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { type Host, isAtLeast } from './hostApi.ts';
 import { filled, type Words } from './languages.ts';

@@ -1,7 +1,6 @@
 /** Our own marks in the score: which texts are ours, which colours they claim, and which colours are the user's. */
 
-import { VERDICT_COLOURS } from '../../core/data/colours.ts';
-import { claimedChordRank, isOurMark } from '../../core/marks/annotation.ts';
+import { claimedChordRank, isOurMark, VERDICT_COLOURS } from '../../core/index.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
 

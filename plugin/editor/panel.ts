@@ -1,8 +1,5 @@
 /** What the panel shows and what its buttons do. The QML beside it draws this and nothing else. */
-import { HORNS } from '../../core/horn/horns.ts';
-import { isHandState } from '../../core/part/handStates.ts';
-import { printPitch } from '../../core/pitch/pitch.ts';
-import type { Severity } from '../../core/rules/rule.ts';
+import { HORNS, isHandState, printPitch, type Severity } from '../../core/index.ts';
 import { annotate, clear, type ExaminedPart, examineScore } from './annotateScore.ts';
 import { ChangeWatch } from './changeWatch.ts';
 import {

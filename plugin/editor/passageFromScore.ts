@@ -1,14 +1,14 @@
 /** A passage made from the host's score itself, where its plugin interface tells enough: 3.5 and later. */
 
-import { isOurMark } from '../../core/marks/annotation.ts';
-import type {
-  HandSign,
-  PassageNote,
-  PassageRest,
-  PassageTempo,
-  PassageWord,
-} from '../../core/part/passage.ts';
-import type { Pitch } from '../../core/pitch/pitch.ts';
+import {
+  type HandSign,
+  isOurMark,
+  type PassageNote,
+  type PassageRest,
+  type PassageTempo,
+  type PassageWord,
+  type Pitch,
+} from '../../core/index.ts';
 import { Joins } from '../musicxml/read/joins.ts';
 import { addToChord, type ReadNote } from '../musicxml/read/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';

@@ -1,5 +1,5 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
-import { type Mark, markText } from '../../core/marks/annotation.ts';
+import { type Mark, markText } from '../../core/index.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import { isBelow } from './markLayout.ts';
 import {

@@ -1,5 +1,5 @@
 /** Host 4.6 and later: chords own their signs, notes the lines that start at them; slurs and octave lines still come from a selection. */
-import type { HandSign } from '../../core/part/passage.ts';
+import type { HandSign } from '../../core/index.ts';
 import { hornParts } from './hornParts.ts';
 import { listOf } from './hostApi.ts';
 import { passageFromScore } from './passageFromScore.ts';

@@ -2,7 +2,7 @@
  * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface, so the host writes the score as
  * MusicXML, the reader of files reads it, and its notes are found again in the score by their order.
  */
-import type { Pitch } from '../../core/pitch/pitch.ts';
+import type { Pitch } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart } from '../musicxml/read/score.ts';
 import type { Host, HostScore } from './hostApi.ts';

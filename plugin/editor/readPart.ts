@@ -1,5 +1,5 @@
 /** What reading a horn part of the open score yields, whatever the host's version offers. */
-import type { Passage } from '../../core/part/passage.ts';
+import type { Passage } from '../../core/index.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 

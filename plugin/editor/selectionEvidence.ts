@@ -1,5 +1,5 @@
 /** What a selection of a whole part lists: signs, slurs and glissandi. Reading it needs the user's selection, and gives it back. */
-import type { HandSign } from '../../core/part/passage.ts';
+import type { HandSign } from '../../core/index.ts';
 import {
   type Host,
   type HostArticulation,

@@ -1,8 +1,12 @@
 /** Spelled pitches, transposition and clef from the host's numbers: a MIDI pitch, places on the line of fifths, a staff line. */
 
-import { crookFromName } from '../../core/part/crookNames.ts';
-import type { Pitch, Step, Transposition } from '../../core/pitch/pitch.ts';
-import { transpositionCents } from '../../core/pitch/pitch.ts';
+import {
+  crookFromName,
+  type Pitch,
+  type Step,
+  type Transposition,
+  transpositionCents,
+} from '../../core/index.ts';
 import type { HostNote } from './hostApi.ts';
 
 const STEPS = 'CDEFGAB';

@@ -1,10 +1,12 @@
 /** Études from plain values, as a panel gathers them: one call, one score text. Runs in the editor's script engine. */
-import { composeEtude } from '../../core/etude/compose.ts';
-import { parseKey } from '../../core/etude/key.ts';
-import type { EtudeKind } from '../../core/etude/kinds.ts';
-import type { Level } from '../../core/etude/level.ts';
-import type { Settings } from '../../core/part/settings.ts';
-import { parsePitch } from '../../core/pitch/pitch.ts';
+import {
+  composeEtude,
+  type EtudeKind,
+  type Level,
+  parseKey,
+  parsePitch,
+  type Settings,
+} from '../../core/index.ts';
 import { markedEtudeText } from './markedEtude.ts';
 import { treeText } from './treeText.ts';
 

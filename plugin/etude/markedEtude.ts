@@ -1,8 +1,5 @@
 /** An étude as a MusicXML score with its fingerings written in, by the same marks that annotating a part makes. */
-import type { Etude } from '../../core/etude/etude.ts';
-import { etudeMarks } from '../../core/etude/etudeMarks.ts';
-import type { Settings } from '../../core/part/settings.ts';
-import { examine } from '../../core/rules/examine.ts';
+import { type Etude, etudeMarks, examine, type Settings } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
 import { etudeScore } from './scoreTree.ts';

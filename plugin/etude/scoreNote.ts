@@ -1,7 +1,5 @@
 /** One note or rest of an étude as a MusicXML element. */
-import type { EtudeNote, Meter } from '../../core/etude/bar.ts';
-import type { HandSign } from '../../core/part/passage.ts';
-import type { Pitch } from '../../core/pitch/pitch.ts';
+import type { EtudeNote, HandSign, Meter, Pitch } from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
 /** Divisions of a quarter: enough for sixteenths and triplets. */

@@ -1,7 +1,6 @@
 /** An étude as a MusicXML score. */
 
-import type { EtudeNote } from '../../core/etude/bar.ts';
-import type { Etude } from '../../core/etude/etude.ts';
+import type { Etude, EtudeNote } from '../../core/index.ts';
 import { Accidentals, DIVISIONS, groupingsOf, noteElement } from './scoreNote.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 

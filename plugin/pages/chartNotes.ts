@@ -1,12 +1,17 @@
 /** The notes of a fingering chart: every written note that a player can stop, from the lowest. */
 
-import { transpositionOf } from '../../core/etude/transposition.ts';
-import { passageOf } from '../../core/part/passageOf.ts';
-import type { Settings } from '../../core/part/settings.ts';
-import { formatPitch, parsePitch, pitchCents } from '../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
-import { type Examination, examine } from '../../core/rules/examine.ts';
-import { nameNear } from '../../core/stopping/names.ts';
+import {
+  type Examination,
+  type ExaminedNote,
+  examine,
+  formatPitch,
+  nameNear,
+  parsePitch,
+  passageOf,
+  pitchCents,
+  type Settings,
+  transpositionOf,
+} from '../../core/index.ts';
 
 /** The written range a chart covers. From memory: what a player may meet in print. */
 const LOWEST = parsePitch('F2');

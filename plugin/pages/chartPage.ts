@@ -1,8 +1,6 @@
 /** The fingering chart as a page: one card for each note, made for an A4 sheet on the stand. */
 
-import type { Settings } from '../../core/part/settings.ts';
-import { pitchCents, printPitch } from '../../core/pitch/pitch.ts';
-import type { FingeringReason } from '../../core/stopping/fingering.ts';
+import { type FingeringReason, pitchCents, printPitch, type Settings } from '../../core/index.ts';
 import { type ChartNote, chartNotes } from './chartNotes.ts';
 import { chartScoreText } from './chartScore.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';

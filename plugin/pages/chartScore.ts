@@ -1,7 +1,5 @@
 /** A fingering chart as MusicXML: a row of stopped notes, each with its fingering over it and the rest below. */
-import { transpositionOf } from '../../core/etude/transposition.ts';
-import { marksFor } from '../../core/marks/marks.ts';
-import type { Settings } from '../../core/part/settings.ts';
+import { marksFor, type Settings, transpositionOf } from '../../core/index.ts';
 import { documentText } from '../etude/documentText.ts';
 import { pitchElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';

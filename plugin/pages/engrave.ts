@@ -1,5 +1,5 @@
 /** Engraves a one-part score, system by system, for a page. */
-import { MARK_PREFIX } from '../../core/marks/annotation.ts';
+import { MARK_PREFIX } from '../../core/index.ts';
 import { compactSvg } from './compactSvg.ts';
 import { VERDICT_INKS } from './verdicts.ts';
 

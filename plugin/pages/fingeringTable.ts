@@ -1,11 +1,18 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
 
-import { isHandState } from '../../core/part/handStates.ts';
-import { type Pitch, pitchCents, printPitch, printPitchClass } from '../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
-import type { Examination } from '../../core/rules/examine.ts';
-import type { Fingering } from '../../core/stopping/fingering.ts';
-import { fingeredPitch, naturalPitch, printNatural } from '../../core/stopping/names.ts';
+import {
+  type Examination,
+  type ExaminedNote,
+  type Fingering,
+  fingeredPitch,
+  isHandState,
+  naturalPitch,
+  type Pitch,
+  pitchCents,
+  printNatural,
+  printPitch,
+  printPitchClass,
+} from '../../core/index.ts';
 import { type Html, html } from './html.ts';
 import { barId } from './onePart.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';

@@ -1,13 +1,19 @@
 /** A small picture of a glissando that the hand cannot make: where the music wants to go and where the hand goes. */
 
-import { closedness } from '../../core/part/handStates.ts';
-import { type Pitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
-import type { Examination } from '../../core/rules/examine.ts';
-import { closesTo, opensTo, type Reach } from '../../core/rules/handJoin.ts';
-import type { Finding } from '../../core/rules/rule.ts';
-import type { Fingering } from '../../core/stopping/fingering.ts';
-import { fingeringText } from '../../core/words/wording.ts';
+import {
+  closedness,
+  closesTo,
+  type Examination,
+  type ExaminedNote,
+  type Finding,
+  type Fingering,
+  fingeringText,
+  opensTo,
+  type Pitch,
+  pitchCents,
+  printPitch,
+  type Reach,
+} from '../../core/index.ts';
 import { shareOfFall } from './handPath.ts';
 import { type Html, html } from './html.ts';
 

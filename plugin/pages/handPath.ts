@@ -1,6 +1,5 @@
 /** How the pitch moves while the hand closes: the shape of the way down, as the acoustics of the tube have it. */
-import { closingCurve, HIGHEST_CURVE_HARMONIC } from '../../core/acoustics/index.ts';
-import type { Fingering } from '../../core/stopping/fingering.ts';
+import { closingCurve, type Fingering, HIGHEST_CURVE_HARMONIC } from '../../core/index.ts';
 
 const STEPS = 16;
 

@@ -1,10 +1,13 @@
 /** The report: a horn part as a marked proof, its findings beside their bars, its fingerings in a table. */
 
-import { marksFor } from '../../core/marks/marks.ts';
-import { isHandState } from '../../core/part/handStates.ts';
-import { printPitch } from '../../core/pitch/pitch.ts';
-import type { Examination } from '../../core/rules/examine.ts';
-import type { Finding, Severity } from '../../core/rules/rule.ts';
+import {
+  type Examination,
+  type Finding,
+  isHandState,
+  marksFor,
+  printPitch,
+  type Severity,
+} from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';

@@ -1,5 +1,5 @@
 /** The look of the pages: paper, ink, and a margin for remarks, as on a proof that comes back from reading. */
-import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+import { VERDICT_COLOURS } from '../../core/index.ts';
 import { VERDICT_INKS } from './verdicts.ts';
 
 /** A dark page takes lighter colours of the same hue as the inks, again with a contrast of 4.5 : 1 or more. */

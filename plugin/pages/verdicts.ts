@@ -1,5 +1,5 @@
 /** How pages show verdicts: inks for texts, signs and words beside them. */
-import type { Verdict } from '../../core/stopping/fingering.ts';
+import type { Verdict } from '../../core/index.ts';
 
 /**
  * Inks for texts about a verdict, on paper: the hues of the note colours, darker, since letters are thinner than note

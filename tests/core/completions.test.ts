@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { completionsFor, withCompletions } from '../../core/marks/completions.ts';
 import { marksFor, SHOW_ALL } from '../../core/marks/marks.ts';
 import type { Passage } from '../../core/part/passage.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from './part.ts';
 
 /** Completions in short: `2+` a sign at note 2, `3:offen` a word before note 3. */
 function missing(passage: Passage): string {
@@ -20,28 +20,28 @@ describe('what is missing', () => {
     ['"gestopft" E4 F4+ G4 "offen" A4', '0+ 2+'],
     ['"half-stopped" E4 F4', '0⊕ 1⊕'],
     ['"gestopft" E4 F4o G4 "offen" A4', '0+ 2+'],
-    ['"écho" E4 F4 "con_sord." G4', ''],
+    ['"écho" E4 F4 "con sord." G4', ''],
     // A note tied to a signed one sounds on, a chord needs one sign.
     ['"gestopft" E4_ E4 F4 "offen" G4', '0+ 2+'],
     ['"gestopft" [E4 C4] [F4 D4] "offen" G4', '0+ 2+'],
-    ['"1._gestopft" [E4 C4] "offen" [F4 D4]', ''],
+    ['"1. gestopft" [E4 C4] "offen" [F4 D4]', ''],
     // The cancelling word, in the language of the word that stands.
     ['"gestopft" E4 r/7 G4 A4', '0+ 1:offen'],
     ['"bouché" E4 r/7 G4', '0+ 1:ouvert'],
     ['"chiuso" E4 r/7 G4', '0+ 1:aperto'],
     ['"stopped" E4 r/7 G4', '0+ 1:open'],
     ['"écho" E4 r/7 G4', '1:open'],
-    ['"sourdine" C4 "sans_sourd." D4 "écho" E4 r/7 G4', '3:ouvert'],
+    ['"sourdine" C4 "sans sourd." D4 "écho" E4 r/7 G4', '3:ouvert'],
     // A part that has a way of saying it keeps to it.
     ['"gestopft" E4 "nat." F4 "gestopft" E4 r/7 G4', '0+ 2+ 3:nat.'],
     ['"gestopft" E4+ F4+ G4 A4', '2:offen'],
     // Two players under one word: it is cancelled once.
     ['"gestopft" [E4 C4] r/7 [G4 E4]', '0+ 2:offen'],
-  ])('%s → %s', (text, expected) => expect(missing(part(text))).toBe(expected));
+  ])('%s → %s', (text, expected) => expect(missing(passageOf(text))).toBe(expected));
 });
 
 test('completions join the marks: the sign nearest the note, the word on top', () => {
-  const examination = examine(part('"gestopft" E4 r/7 G4'));
+  const examination = examine(passageOf('"gestopft" E4 r/7 G4'));
   const marks = withCompletions(marksFor(examination), completionsFor(examination));
   expect(marks.map(({ noteIndex, lines }) => [noteIndex, ...lines])).toEqual([
     [0, 'o F♯', 'E♭ 2', '+'],
@@ -50,7 +50,7 @@ test('completions join the marks: the sign nearest the note, the word on top', (
 });
 
 test('a completed part, read again, lacks nothing more', () => {
-  const passage = part('"gestopft" E4 F4 r/6 G4 A4');
+  const passage = passageOf('"gestopft" E4 F4 r/6 G4 A4');
   const added = completionsFor(examine(passage));
   const completed: Passage = {
     ...passage,
@@ -77,7 +77,7 @@ function placeOf({ notes }: Passage, index: number) {
 
 describe('marks that change only', () => {
   const texts = (text: string, repeat: 'all' | 'changes') =>
-    marksFor(examine(part(text)), { ...SHOW_ALL, repeat }).map(
+    marksFor(examine(passageOf(text)), { ...SHOW_ALL, repeat }).map(
       ({ noteIndex, lines }) => `${noteIndex} ${lines.join('/')}`,
     );
 
@@ -92,7 +92,7 @@ describe('marks that change only', () => {
     expect(texts('[G4+ E4+] [G4+ F4+]', 'changes').map((text) => text[0])).toEqual(['0', '1', '3']);
   });
   test('keep their colour where the text is left out', () => {
-    const marks = marksFor(examine(part('C#3+/4 C#3+/4')), { ...SHOW_ALL, repeat: 'changes' });
+    const marks = marksFor(examine(passageOf('C#3+/4 C#3+/4')), { ...SHOW_ALL, repeat: 'changes' });
     expect(marks.map(({ lines, colour }) => [lines.length > 0, colour])).toEqual([
       [true, '#0072B2'],
       [false, '#0072B2'],

@@ -4,8 +4,8 @@
  * when stopped, each within 40 cents; or, low down, if it slips up by the side's closing distance. Horn in F.
  */
 import { describe, expect, test } from 'vitest';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from './part.ts';
 
 const CENT = 2 ** (1 / 1200);
 const NAMES = ['C', 'C#', 'D', 'Eb', 'E', 'F', 'F#', 'G', 'Ab', 'A', 'Bb', 'B'];
@@ -46,13 +46,13 @@ function isJoinable(openHz: number, stoppedHz: number): boolean {
 const JOIN_RULES = ['closes-upward', 'opens-downward', 'no-common-tube'];
 
 function joinFindings(text: string): string[] {
-  return examine(part(text))
+  return examine(passageOf(text))
     .findings.map(({ id }) => id)
     .filter((id) => JOIN_RULES.includes(id));
 }
 
 const hasFingerings = (text: string): boolean =>
-  examine(part(text)).notes.every(({ candidates }) => candidates.length > 0);
+  examine(passageOf(text)).notes.every(({ candidates }) => candidates.length > 0);
 
 describe.each(NOTES)('from $name open', (open) => {
   test('the hand closes to just the notes that the oracle allows', () => {
@@ -83,7 +83,7 @@ test('playable glissandos are fingered on one tube and one harmonic, or a harmon
   for (const open of NOTES) {
     for (const stopped of NOTES) {
       if (!isJoinable(open.hz, stopped.hz)) continue;
-      const [from, to] = examine(part(`${open.name}~/4 ${stopped.name}+/4`)).notes;
+      const [from, to] = examine(passageOf(`${open.name}~/4 ${stopped.name}+/4`)).notes;
       expect(from!.fingering!.tube).toBe(to!.fingering!.tube);
       expect([0, 1]).toContain(to!.fingering!.harmonic - from!.fingering!.harmonic);
       pairs += 1;

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { readHandStates } from '../../core/part/handStates.ts';
 import { readHandText } from '../../core/part/handWords.ts';
-import { part } from './part.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 
 /** Effects in short: what a text says, in its order; `1:` before the player it names. */
 function said(text: string): string {
@@ -139,7 +139,7 @@ function states(text: string): string {
     'stopping-mute': 'S',
     'straight-mute': 'm',
   };
-  return readHandStates(part(text))
+  return readHandStates(passageOf(text))
     .map(({ state }) => short[state])
     .join('');
 }
@@ -151,19 +151,19 @@ describe('how far it holds', () => {
     ['"gestopft" E4 F4o G4', '+o+'],
     ['"gestopft" E4½ F4', '½+'],
     ['E4 "+" F4 G4', 'o+o'],
-    ['"gestopft" E4 "con_sord." F4 "senza_sord." G4', '+mo'],
-    ['"con_sord." E4 "gestopft" F4 "offen" G4', 'm+o'],
-    ['"con_sord." E4 F4+ G4 "nat." A4', 'm+mo'],
+    ['"gestopft" E4 "con sord." F4 "senza sord." G4', '+mo'],
+    ['"con sord." E4 "gestopft" F4 "offen" G4', 'm+o'],
+    ['"con sord." E4 F4+ G4 "nat." A4', 'm+mo'],
     // Taking the mute out does not open a hand that a word has closed.
-    ['"gestopft" E4 "senza_sord." F4', '++'],
-    ['"stop_mute" E4 F4+ "senza_sord." G4', 'SSo'],
+    ['"gestopft" E4 "senza sord." F4', '++'],
+    ['"stop mute" E4 F4+ "senza sord." G4', 'SSo'],
     ['"écho" E4 "bouché" F4 "ouvert" G4', 'e+o'],
     ['"half-stopped" E4 F4+ G4 "open" A4', '½+½o'],
     ['"cuivré" E4 F4', 'oo'],
     // Set with its signs and never cancelled, a word lapses with the last sign in a row …
     ['"gestopft" E4+ F4+ G4 A4', '++oo'],
     ['"gestopft" E4+ F4+ G4 A4+ r/9 "gestopft" E4+ F4+ "offen" G4', '++o+++o'],
-    ['"con_sord." C4 "senza_sord." "gest." E4+ F4+ G4 "con_sord." A4', 'm++om'],
+    ['"con sord." C4 "senza sord." "gest." E4+ F4+ G4 "con sord." A4', 'm++om'],
     // … but not where a word opens the hand later, nor after one sign as a reminder.
     ['"gestopft" E4+ F4+ G4 "offen" A4', '+++o'],
     ['"gestopft" E4+ F4 G4', '+++'],
@@ -172,14 +172,14 @@ describe('how far it holds', () => {
   ])('%s → %s', (text, expected) => expect(states(text)).toBe(expected));
 
   test('a word speaks to all of its staff and to no other', () => {
-    const passage = part('"gestopft" E4 F4 v2: C4 D4 s2: v1: G4 A4');
+    const passage = passageOf('"gestopft" E4 F4 v2: C4 D4 s2: v1: G4 A4');
     const byStaff = readHandStates(passage).map(({ state }, i) => `${passage.notes[i]!.staff} ${state}`);
     expect(byStaff.filter((entry) => entry.startsWith('1'))).toEqual(Array(4).fill('1 stopped'));
     expect(byStaff.filter((entry) => entry.startsWith('2'))).toEqual(Array(2).fill('2 open'));
   });
 
   test('a word tied to a voice speaks to that voice, unless nobody plays in it', () => {
-    const passage = part('"gestopft" E4 F4 v2: C4 D4');
+    const passage = passageOf('"gestopft" E4 F4 v2: C4 D4');
     const tied = (voice: string) => ({ ...passage, words: [{ ...passage.words[0]!, voice }] });
     const closed = (voice: string) =>
       readHandStates(tied(voice)).flatMap(({ state }, i) =>
@@ -190,13 +190,13 @@ describe('how far it holds', () => {
   });
 
   test('a word that names a player speaks to that one of a staff, and to whoever plays where only one does', () => {
-    expect(states('"2._gest." [E4 C4] [F4 D4] "offen" [G4 E4]')).toBe('o+o+oo');
-    expect(states('"1._gest." [E4 C4] [F4 D4] "2._gest." [G4 E4]')).toBe('+o+o++');
-    expect(states('"2._gest." E4 F4')).toBe('++');
+    expect(states('"2. gest." [E4 C4] [F4 D4] "offen" [G4 E4]')).toBe('o+o+oo');
+    expect(states('"1. gest." [E4 C4] [F4 D4] "2. gest." [G4 E4]')).toBe('+o+o++');
+    expect(states('"2. gest." E4 F4')).toBe('++');
   });
 
   test('what says it, where, and in which language', () => {
-    const [first, second] = readHandStates(part('"gest." E4 F4o'));
+    const [first, second] = readHandStates(passageOf('"gest." E4 F4o'));
     expect(first).toEqual({
       state: 'stopped',
       from: 'word',

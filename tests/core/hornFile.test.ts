@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import type { Horn } from '../../core/horn/horn.ts';
 import { readHornFile } from '../../core/horn/hornFile.ts';
 import { DOUBLE, HORNS } from '../../core/horn/horns.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from './part.ts';
 
 /** A horn like the built-in double, written out. */
 const DOUBLE_FILE = {
@@ -22,7 +22,7 @@ function read(file: unknown): Horn {
 }
 
 function played(horn: Horn, text: string): string {
-  return examine(part(text), { ...DEFAULT_SETTINGS, horn })
+  return examine(passageOf(text), { ...DEFAULT_SETTINGS, horn })
     .notes.map(({ fingering }) => fingering?.printed ?? '-')
     .join(' ');
 }
@@ -57,7 +57,7 @@ describe('a horn file', () => {
 
   test('may be a natural horn in any key', () => {
     const horn = read({ natural: true, sides: [{ name: 'F', fundamental: 'F1' }] });
-    const { notes } = examine(part('C5 A4'), { ...DEFAULT_SETTINGS, horn });
+    const { notes } = examine(passageOf('C5 A4'), { ...DEFAULT_SETTINGS, horn });
     expect(notes.map(({ fingering }) => fingering!.band)).toEqual([null, '½']);
   });
 

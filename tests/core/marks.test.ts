@@ -1,11 +1,11 @@
 /** How marks are set over notes that stand close together. */
 import { describe, expect, test } from 'vitest';
 import { marksFor } from '../../core/marks/marks.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from './part.ts';
 
 function linesOf(text: string): readonly (readonly string[])[] {
-  return marksFor(examine(part(text))).map(({ lines }) => lines);
+  return marksFor(examine(passageOf(text))).map(({ lines }) => lines);
 }
 
 const TWO_LINES = ['o C♯', 'B 2'];

@@ -1,13 +1,13 @@
 /** Planning: exact against every path tried, stable, and as players finger. Horn in F on a double horn. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch/pitch.ts';
 import { type PlannedNote, pathCost } from '../../core/plan/pathCost.ts';
 import { planLine } from '../../core/plan/plan.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { fingerings, type HandState } from '../../core/stopping/fingering.ts';
-import { part } from './part.ts';
 
 const NOTES = ['C4', 'C#4', 'D4', 'E4', 'F4', 'G4', 'Ab4', 'A4', 'Bb4', 'B4', 'C5', 'Db5', 'D5', 'E5'];
 const STATES: readonly HandState[] = ['open', 'stopped', 'half-stopped', 'echo'];
@@ -51,7 +51,7 @@ function leastCostByTrying(line: readonly PlannedNote[]): number {
 
 /** The fingerings of a part as printed. */
 function printed(text: string): string {
-  return examine(part(text))
+  return examine(passageOf(text))
     .notes.map(({ fingering }) => fingering?.printed ?? '-')
     .join(' ');
 }
@@ -136,7 +136,8 @@ describe('as players finger', () => {
   ])('%s is fingered %s', (text, expected) => expect(printed(text)).toBe(expected));
 
   test('a note that leaves its standard fingering says why, and over which', () => {
-    const because = (text: string) => examine(part(text)).notes.map(({ chosenBecause }) => chosenBecause);
+    const because = (text: string) =>
+      examine(passageOf(text)).notes.map(({ chosenBecause }) => chosenBecause);
     expect(because('E4~ D4+')).toEqual(['instead of 0: one tube with D4, to which it is joined', null]);
     expect(because('@120 C5/0.25 B4/0.25+ C5/0.25 B4/0.25+')[0]).toBe(
       'instead of T0: stays on the side of B4, with no time to change sides',

@@ -5,11 +5,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
 import type { Finding } from '../../core/rules/rule.ts';
 import { RULES } from '../../core/rules/rules.ts';
-import { part } from './part.ts';
 
 interface Case {
   readonly part: string;
@@ -56,9 +56,9 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     // Without a stopping valve the B♭ side misses most of the scale by a quarter tone.
     { part: 'E5+ C4+', at: [1], horn: 'single-bflat', names: ['single horn in B♭', 'stopping valve'] },
     { part: 'F4+ E5+ D4+', at: [0, 2], horn: 'single-bflat' },
-    { part: '"stop_mute" G4 F2', at: [1], names: ['F2', 'play it open'] },
+    { part: '"stop mute" G4 F2', at: [1], names: ['F2', 'play it open'] },
     // A stopping mute bends by as much as the hand does.
-    { part: '"stop_mute" G4 E5', at: [], horn: 'single-bflat' },
+    { part: '"stop mute" G4 E5', at: [], horn: 'single-bflat' },
   ],
   'rises-not-bends': [
     { part: 'C#4+ D4+ E4+', at: [] },
@@ -66,7 +66,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'C4 Ab3+', at: [1], names: ['A♭3', 'slip up', 'F horn 1+3', 'stopping mute'] },
     { part: 'C#3+', at: [0], names: ['C♯3', 'lip'] },
     { part: 'G3+ C4 Ab3+', at: [0, 2] },
-    { part: '"stopping_mute" Ab3 A3', at: [] },
+    { part: '"stopping mute" Ab3 A3', at: [] },
   ],
   'above-the-hand': [
     { part: 'C5+ E5+ G5', at: [] },
@@ -74,9 +74,9 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'C6+ B5 C6+', at: [0, 2], horn: 'single-f' },
   ],
   'mute-and-hand': [
-    { part: '"con_sord." E4 F4 "senza_sord." G4+', at: [] },
-    { part: '"stop_mute" E4+ F4', at: [] },
-    { part: '"con_sord." E4 F4+', at: [1], names: ['F4', 'mute', 'stopping mute'] },
+    { part: '"con sord." E4 F4 "senza sord." G4+', at: [] },
+    { part: '"stop mute" E4+ F4', at: [] },
+    { part: '"con sord." E4 F4+', at: [1], names: ['F4', 'mute', 'stopping mute'] },
     { part: '"Dämpfer" E4+ F4 "gestopft" G4', at: [0, 2] },
   ],
   'closes-upward': [
@@ -139,11 +139,11 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: '@120 C5/0.25 B4/0.25 C5/0.25 A4/0.25', at: [], horn: 'natural-f' },
     { part: '@120 E5/0.25 C#5/0.25+', at: [1], horn: 'natural-f' },
     // The mute stays in: no hand moves.
-    { part: '@240 "con_sord." E4/0.25 F4/0.25', at: [] },
+    { part: '@240 "con sord." E4/0.25 F4/0.25', at: [] },
   ],
   'sign-against-word': [
     { part: '"gestopft" E4 F4+ "offen" G4 A4o B4+', at: [] },
-    { part: '"con_sord." E4 F4o G4', at: [] },
+    { part: '"con sord." E4 F4o G4', at: [] },
     { part: '"gestopft" E4 F4o G4 A4o', at: [1], names: ['F4', '"gestopft" (bar 1)', 'cancelling word'] },
     { part: '"bouché" E4 F4o "ouvert" G4 A4 "chiuso" A4o B4', at: [1, 4] },
   ],
@@ -151,7 +151,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: '"gestopft" E4 F4 "offen" G4 A4 r/8 E4', at: [] },
     { part: '"gestopft" E4 F4 G4 A4 E4 F4', at: [] },
     { part: '"gestopft" E4 F4 r/2 E4 F4', at: [] },
-    { part: '"gestopft" E4 F4 r/8 "con_sord." E4 F4', at: [] },
+    { part: '"gestopft" E4 F4 r/8 "con sord." E4 F4', at: [] },
     // The long rest is followed by nothing that only the word closes.
     { part: '"gestopft" E4 F4 r/8 E4+ F4+', at: [] },
     {
@@ -160,7 +160,7 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
       names: ['"gestopft" (bar 1)', '3 notes', 'cancelling word'],
     },
     { part: '"gest." E4 F4 r/6 E4 F4 "gest." G4 r/7 A4 B4', at: [2, 5] },
-    { part: '"con_sord." E4 F4 r/8 E4', at: [] },
+    { part: '"con sord." E4 F4 r/8 E4', at: [] },
     {
       part: '"gestopft" E4+ F4+ G4 A4 B4',
       at: [2],
@@ -170,14 +170,14 @@ const CASES: { readonly [id: string]: readonly Case[] } = {
   ],
   'echo-or-stopped': [
     { part: '"bouché" E4 "ouvert" F4', at: [] },
-    { part: '"wie_ein_Echo" E4 F4', at: [] },
+    { part: '"wie ein Echo" E4 F4', at: [] },
     { part: 'D4 "écho" E4 F4', at: [1], names: ['"écho"', 'stopped', 'whole tone'] },
     { part: '"écho" E4 "ouvert" F4 "bouché_(écho)" G4', at: [0, 2] },
   ],
 };
 
 function findingsOf(id: string, { part: text, horn = 'double', settings = {} }: Case): readonly Finding[] {
-  const { findings } = examine(part(text), {
+  const { findings } = examine(passageOf(text), {
     ...DEFAULT_SETTINGS,
     ...settings,
     horn: HORNS.find((known) => known.id === horn)!,

@@ -3,14 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { DOUBLE } from '../../core/horn/horns.ts';
 import { marksFor } from '../../core/marks/marks.ts';
 import { noteResult } from '../../core/marks/result.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { type BassClef, DEFAULT_SETTINGS, type NoteNames } from '../../core/part/settings.ts';
 import { formatPitch, spellCents } from '../../core/pitch/pitch.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from './part.ts';
 
 /** What the notes of a part sound. */
 function sounding(text: string, bassClef: BassClef): string {
-  return examine(part(text), { ...DEFAULT_SETTINGS, bassClef })
+  return examine(passageOf(text), { ...DEFAULT_SETTINGS, bassClef })
     .notes.map(({ soundingCents }) =>
       soundingCents === null ? '?' : formatPitch(spellCents(soundingCents, 'flat')),
     )
@@ -38,7 +38,7 @@ describe('the bass clef', () => {
 
   test('changes the fingering with the reading, and keeps the name in the clef as written', () => {
     const stopped = (bassClef: BassClef) =>
-      examine(part('bass: E3+'), { ...DEFAULT_SETTINGS, bassClef }).notes.map(noteResult)[0]!;
+      examine(passageOf('bass: E3+'), { ...DEFAULT_SETTINGS, bassClef }).notes.map(noteResult)[0]!;
     // Old E3 sounds like treble E4: fingered E♭ on the second valve, by the stopped chart.
     expect(stopped('old')).toMatchObject({ written: 'E3', fingered: 'Eb3', valves: '2', harmonic: 6 });
     expect(stopped('new').harmonic).toBeLessThan(6);
@@ -47,8 +47,8 @@ describe('the bass clef', () => {
 
 describe('names', () => {
   const marks = (text: string, names: NoteNames, bassClef: BassClef = 'auto') =>
-    marksFor(examine(part(text), { ...DEFAULT_SETTINGS, names, bassClef, horn: DOUBLE })).map(({ lines }) =>
-      lines.join('/'),
+    marksFor(examine(passageOf(text), { ...DEFAULT_SETTINGS, names, bassClef, horn: DOUBLE })).map(
+      ({ lines }) => lines.join('/'),
     );
 
   test('in F both readings are one', () => {
@@ -64,7 +64,11 @@ describe('names', () => {
     expect(marks('in:D G4+', 'f-horn')).toEqual(['o F♯/E♭ 2']);
   });
   test('old bass clef notes are named in the octave that sounds', () => {
-    const { notes } = examine(part('bass: E3+'), { ...DEFAULT_SETTINGS, names: 'f-horn', bassClef: 'old' });
+    const { notes } = examine(passageOf('bass: E3+'), {
+      ...DEFAULT_SETTINGS,
+      names: 'f-horn',
+      bassClef: 'old',
+    });
     expect(noteResult(notes[0]!)).toMatchObject({ written: 'E3', fingered: 'Eb4', natural: 'F#4' });
   });
   test('a transposition that changes changes the names with it', () => {

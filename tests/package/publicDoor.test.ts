@@ -51,6 +51,13 @@ describe('the public door', () => {
     expect(readFileSync(new URL('core.js', DIST), 'utf8')).not.toMatch(/^import |\brequire\(|\bprocess\./m);
   });
 
+  test('the editor’s script takes through the door only what it uses', () => {
+    const script = readFileSync(new URL('bellhand/bellhand.js', DIST), 'utf8');
+    expect(script).toContain('handOffsetCents');
+    // Of the acoustics, of the maker of passages.
+    expect(script).not.toMatch(/restingRadiusMetres|ends a slur that never began/);
+  });
+
   test('every export has a comment of its own', () => {
     const silent = exported.filter(({ comment }) => comment === '');
     expect(silent.map(({ file, name }) => `${file}: ${name}`)).toEqual([]);

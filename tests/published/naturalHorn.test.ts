@@ -8,11 +8,11 @@ import { CROOKS } from '../../core/data/crooks.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import { marksFor } from '../../core/marks/marks.ts';
 import type { Passage } from '../../core/part/passage.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { CONCERT_PITCH, formatPitch, type Transposition } from '../../core/pitch/pitch.ts';
 import type { ExaminedNote } from '../../core/plan/examinedNote.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { part } from '../core/part.ts';
 
 const BANDS = ['open', '¼', '½', '¾', 'full'];
 
@@ -22,7 +22,7 @@ function on(hornId: string, passage: Passage): readonly ExaminedNote[] {
 
 /** An unmarked note, as natural horn parts print it, on the F crook. */
 function unmarked(written: string): ExaminedNote {
-  return on('natural-f', part(written))[0]!;
+  return on('natural-f', passageOf(written))[0]!;
 }
 
 function band({ fingering }: ExaminedNote): string {
@@ -113,7 +113,7 @@ describe('Berlioz 1844, Le cor (18 rows, all agree)', () => {
   });
   test('the open 11th is a bit low, the open 13th a bit high', () => {
     expect(unmarked('F#5').fingering!.deviationCents).toBeLessThan(-25);
-    const open13th = on('natural-f', part('Ab5o'))[0]!.fingering!;
+    const open13th = on('natural-f', passageOf('Ab5o'))[0]!.fingering!;
     expect([open13th.harmonic, open13th.deviationCents > 25]).toEqual([13, true]);
   });
 });
@@ -170,7 +170,7 @@ describe('every crook', () => {
   // Written → sounding semitones as the trade has them; the diatonic part only spells.
   const transpositionOf = (semitones: number): Transposition => ({ ...CONCERT_PITCH, chromatic: semitones });
   const inKey = (text: string, semitones: number): Passage => {
-    const passage = part(text);
+    const passage = passageOf(text);
     return {
       ...passage,
       notes: passage.notes.map((note) => ({ ...note, transposition: transpositionOf(semitones) })),
@@ -198,14 +198,14 @@ describe('every crook', () => {
       ]);
       expect(notes[1]!.reading.state).toBe('half-stopped');
     }
-    const names = on('natural', part('in:Eb C5 in:D C5 in:Bb-basso C5')).map(
+    const names = on('natural', passageOf('in:Eb C5 in:D C5 in:Bb-basso C5')).map(
       ({ player }) => player.horn.sides[0]!.name,
     );
     expect(names).toEqual(['Eb', 'D', 'Bb basso']);
   });
 
   test('what is printed: the natural pitch, and the degree below it', () => {
-    const examination = examine(part('C5 A4 B4 C#4'), {
+    const examination = examine(passageOf('C5 A4 B4 C#4'), {
       ...DEFAULT_SETTINGS,
       horn: HORNS.find(({ id }) => id === 'natural-f')!,
     });
@@ -221,7 +221,7 @@ describe('every crook', () => {
 
 // Beethoven, Horn Sonata op. 17, ii: C5 E♭5 B4 D5 B♭4 D♭5 F5 on a natural F horn (open-scores, public domain).
 test('Beethoven, op. 17 ii: every note is played on the F crook, by the hand where the harmonics leave it out', () => {
-  const notes = on('natural-f', part('C5 Eb5 B4 D5 Bb4 Db5 F5'));
+  const notes = on('natural-f', passageOf('C5 Eb5 B4 D5 Bb4 Db5 F5'));
   expect(
     notes.map(({ note, reading, verdict }) => `${formatPitch(note.written)} ${reading.state} ${verdict}`),
   ).toEqual([

@@ -4,9 +4,9 @@
  */
 import { describe, expect, test } from 'vitest';
 import { marksFor } from '../../core/marks/marks.ts';
+import { passageOf } from '../../core/part/passageOf.ts';
 import { printPitch } from '../../core/pitch/pitch.ts';
 import { type Examination, examine } from '../../core/rules/examine.ts';
-import { part } from '../core/part.ts';
 
 function played({ notes }: Examination): string[] {
   return notes.map(
@@ -17,7 +17,7 @@ function played({ notes }: Examination): string[] {
 // C. Saint-Saëns, Morceau de concert op. 94, Adagio, bars 7–9 (Mutopia edition): "sons bouchés", the echo of two open bars.
 describe('Saint-Saëns, op. 94', () => {
   const examination = examine(
-    part('@60 "sons_bouchés" Eb4 F4 Db5 r/1 C5 Ab4 Bb4/0.5 Cb5/0.5 Bb4/0.5 Ab4/0.5 G4/4'),
+    passageOf('@60 "sons bouchés" Eb4 F4 Db5 r/1 C5 Ab4 Bb4/0.5 Cb5/0.5 Bb4/0.5 Ab4/0.5 G4/4'),
   );
 
   test('is stopped throughout by its word, fingered by the chart, and nothing is found', () => {
@@ -47,14 +47,14 @@ describe('Saint-Saëns, op. 94', () => {
 // P. Tchaikovsky, Symphony no. 6, iv, letter K, after J. Boldin's excerpt notes: C♯4 stopped, then C♯3, and both are
 // played; so the low one is a risk and no impossibility.
 test('Tchaikovsky 6, iv: C♯4 is sure, C♯3 a risk that the lip takes', () => {
-  const examination = examine(part('C#4+/4 C#3+/4'));
+  const examination = examine(passageOf('C#4+/4 C#3+/4'));
   expect(played(examination)).toEqual(['C♯4 0 sure', expect.stringMatching(/^C♯3 \S+ risky$/)]);
   expect(examination.findings.map(({ id, noteIndex }) => [id, noteIndex])).toEqual([['rises-not-bends', 1]]);
 });
 
 // G. Mahler, Symphony no. 1, ii, after J. Boldin's excerpt notes: stopped down to A♭3.
 test('Mahler 1, ii: stopped down to A♭3, which can be played', () => {
-  const examination = examine(part('"gestopft" C4 Bb3 Ab3 C4 "offen" C4'));
+  const examination = examine(passageOf('"gestopft" C4 Bb3 Ab3 C4 "offen" C4'));
   expect(examination.notes.map(({ verdict }) => verdict)).not.toContain('impossible');
   expect(examination.notes.map(({ reading }) => reading.state)).toEqual([
     ...Array(4).fill('stopped'),
@@ -64,7 +64,7 @@ test('Mahler 1, ii: stopped down to A♭3, which can be played', () => {
 
 // P. Dukas, Villanelle: editions disagree whether the passage is stopped or echo (after hornmatters.com 2008 and Pizka).
 test('Dukas, Villanelle: "en écho" is read as echo, and the reader is told that others stop it', () => {
-  const { notes, findings } = examine(part('"en_écho" Eb4 Gb4 Ab4 "ouvert" A4'));
+  const { notes, findings } = examine(passageOf('"en_écho" Eb4 Gb4 Ab4 "ouvert" A4'));
   // Echo sounds a semitone below its fingering: E, G and A are fingered open, as the open chart has them.
   expect(notes.slice(0, 3).map(({ fingering }) => fingering!.fingeredSemitones)).toEqual([1, 1, 1]);
   expect(notes.slice(0, 2).map(({ fingering }) => fingering!.printed)).toEqual(['0', '0']);

@@ -1,18 +1,22 @@
 /** `bellhand etude`: composes a fingering-marked étude for the stopping hand. */
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { composeEtude } from '../../../core/etude/compose.ts';
 import {
+  composeEtude,
+  ETUDE_KINDS,
+  type EtudeKind,
   FASTEST_TEMPO,
+  HIGHEST_SEED,
+  type Key,
+  LEVELS,
+  type Level,
   LONGEST_BARS,
   PHRASE_BARS,
+  type Pitch,
+  parseKey,
+  pitchCents,
   SHORTEST_BARS,
   SLOWEST_TEMPO,
-} from '../../../core/etude/etude.ts';
-import { type Key, parseKey } from '../../../core/etude/key.ts';
-import { ETUDE_KINDS, type EtudeKind } from '../../../core/etude/kinds.ts';
-import { LEVELS, type Level } from '../../../core/etude/level.ts';
-import { HIGHEST_SEED } from '../../../core/etude/random.ts';
-import { type Pitch, pitchCents } from '../../../core/pitch/pitch.ts';
+} from '../../../core/index.ts';
 import { documentText } from '../../etude/documentText.ts';
 import { markedEtudeText } from '../../etude/markedEtude.ts';
 import { Failure } from '../failure.ts';

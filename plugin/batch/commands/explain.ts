@@ -1,11 +1,16 @@
 /** `bellhand explain NOTE`: one note, every way to play it. */
 import { Argument, Command, Option } from 'commander';
-import { noteResult } from '../../../core/marks/result.ts';
-import type { Passage } from '../../../core/part/passage.ts';
-import { passageOf } from '../../../core/part/passageOf.ts';
-import { formatPitch, HORN_IN_F, type Pitch, type Transposition } from '../../../core/pitch/pitch.ts';
-import { examine } from '../../../core/rules/examine.ts';
-import type { HandState } from '../../../core/stopping/fingering.ts';
+import {
+  examine,
+  formatPitch,
+  type HandState,
+  HORN_IN_F,
+  noteResult,
+  type Passage,
+  type Pitch,
+  passageOf,
+  type Transposition,
+} from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
 import { writeWhole } from '../files/wholeFile.ts';
 import { noteName, oneOf } from '../options/optionValues.ts';

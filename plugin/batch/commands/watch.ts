@@ -1,7 +1,6 @@
 /** `bellhand watch FILE`: checks again whenever the file is saved, and says what changed. */
 import { Command } from 'commander';
-import { type FindingResult, resultOf } from '../../../core/marks/result.ts';
-import type { Examination } from '../../../core/rules/examine.ts';
+import { type Examination, type FindingResult, resultOf } from '../../../core/index.ts';
 import { EXIT, Failure, faultLine } from '../failure.ts';
 import { examineText, type Reading } from '../files/examinedScore.ts';
 import { openScoreAt } from '../files/scoreAt.ts';

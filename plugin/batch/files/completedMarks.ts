@@ -1,6 +1,5 @@
 /** What annotate adds to a part besides fingerings, in the form MusicXML has for it: a real sign, a word of its own. */
-import type { Mark } from '../../../core/marks/annotation.ts';
-import { type Completion, withCompletions } from '../../../core/marks/completions.ts';
+import { type Completion, type Mark, withCompletions } from '../../../core/index.ts';
 import type { Addition } from '../../musicxml/index.ts';
 import { amount } from '../print/counts.ts';
 

@@ -1,9 +1,13 @@
 /** From a score in a file to its horn parts, examined. */
 
-import type { Passage, PassageNote } from '../../../core/part/passage.ts';
-import type { Settings } from '../../../core/part/settings.ts';
-import type { Transposition } from '../../../core/pitch/pitch.ts';
-import { type Examination, examine } from '../../../core/rules/examine.ts';
+import {
+  type Examination,
+  examine,
+  type Passage,
+  type PassageNote,
+  type Settings,
+  type Transposition,
+} from '../../../core/index.ts';
 import { type HornPart, readScore, type Score } from '../../musicxml/index.ts';
 import { Failure } from '../failure.ts';
 import { named } from './scoreAt.ts';

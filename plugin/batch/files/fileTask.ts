@@ -1,9 +1,14 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
-import type { Mark } from '../../../core/marks/annotation.ts';
-import { completedPassage, completionsFor } from '../../../core/marks/completions.ts';
-import { marksFor, type Show } from '../../../core/marks/marks.ts';
-import { resultOf } from '../../../core/marks/result.ts';
-import { type Examination, examine } from '../../../core/rules/examine.ts';
+import {
+  completedPassage,
+  completionsFor,
+  type Examination,
+  examine,
+  type Mark,
+  marksFor,
+  resultOf,
+  type Show,
+} from '../../../core/index.ts';
 import type { ScoreFile } from '../../musicxml/bytes/files.ts';
 import { clearMarks, markedPieces } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from '../failure.ts';

@@ -1,6 +1,6 @@
 /** Reads the values of options; a bad value is told with what would be good. */
 import { InvalidArgumentError } from 'commander';
-import { type Pitch, parsePitch } from '../../../core/pitch/pitch.ts';
+import { type Pitch, parsePitch } from '../../../core/index.ts';
 
 /** A reader of numbers from `from` to `to`, ends included, in `unit`. */
 export function numberBetween(from: number, to: number, unit: string): (text: string) => number {

@@ -1,7 +1,6 @@
 /** The options that say which parts are horns, and in which key they stand where a score keeps silent. */
 import { type Command, InvalidArgumentError } from 'commander';
-import { crookFromName } from '../../../core/part/crookNames.ts';
-import type { Transposition } from '../../../core/pitch/pitch.ts';
+import { crookFromName, type Transposition } from '../../../core/index.ts';
 import type { Reading } from '../files/examinedScore.ts';
 import { gather } from './optionValues.ts';
 import { type PassageOptions, type PlayerOptions, settingsOf, withPassageOptions } from './playerOptions.ts';

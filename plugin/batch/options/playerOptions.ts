@@ -1,15 +1,15 @@
 /** The options that say who plays: the horn, the ear and the hand. */
 import { parse } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import type { Horn } from '../../../core/horn/horn.ts';
-import { readHornFile } from '../../../core/horn/hornFile.ts';
-import { HORNS } from '../../../core/horn/horns.ts';
 import {
   type BassClef,
   DEFAULT_SETTINGS,
+  HORNS,
+  type Horn,
   type NoteNames,
+  readHornFile,
   type Settings,
-} from '../../../core/part/settings.ts';
+} from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
 import { readWhole } from '../files/wholeFile.ts';
 import { numberBetween, oneOf } from './optionValues.ts';

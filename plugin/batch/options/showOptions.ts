@@ -1,6 +1,6 @@
 /** The options that say what is written over the notes. */
 import type { Command } from 'commander';
-import { SHOW_ALL, type Show } from '../../../core/marks/marks.ts';
+import { SHOW_ALL, type Show } from '../../../core/index.ts';
 import { oneOf, someOf } from './optionValues.ts';
 
 type ShowItem = Exclude<keyof Show, 'repeat'>;

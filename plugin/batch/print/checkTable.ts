@@ -1,11 +1,17 @@
 /** What was found in a score, for people: a table of the notes, then every finding with its remedy. */
 
-import { isHandState } from '../../../core/part/handStates.ts';
-import { printPitch, printPitchClass, type Transposition } from '../../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../../core/plan/examinedNote.ts';
-import type { Examination } from '../../../core/rules/examine.ts';
-import type { Finding } from '../../../core/rules/rule.ts';
-import { fingeredPitch, naturalPitch, printNatural } from '../../../core/stopping/names.ts';
+import {
+  type Examination,
+  type ExaminedNote,
+  type Finding,
+  fingeredPitch,
+  isHandState,
+  naturalPitch,
+  printNatural,
+  printPitch,
+  printPitchClass,
+  type Transposition,
+} from '../../../core/index.ts';
 import { countNotes, countText } from './counts.ts';
 import { signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';

@@ -1,16 +1,17 @@
 /** What the acoustics say of a fingering, beside the rule: the way down as the hand closes, and how far it must. */
 import {
+  type ClosingBand,
+  closingBand,
   closingCurve,
   closingForDrop,
   curveSvg,
   curveText,
+  type ExaminedNote,
+  type Fingering,
   HIGHEST_CURVE_HARMONIC,
-} from '../../../core/acoustics/index.ts';
-import { printPitch } from '../../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../../core/plan/examinedNote.ts';
-import type { Fingering } from '../../../core/stopping/fingering.ts';
-import { naturalPitch } from '../../../core/stopping/names.ts';
-import { type ClosingBand, closingBand } from '../../../core/stopping/stopping.ts';
+  naturalPitch,
+  printPitch,
+} from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
 import { fingeringText } from './fingeringText.ts';
 

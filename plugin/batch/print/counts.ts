@@ -1,8 +1,6 @@
 /** How many notes came out how, in numbers and in words. */
 
-import { isHandState } from '../../../core/part/handStates.ts';
-import type { Examination } from '../../../core/rules/examine.ts';
-import type { Verdict } from '../../../core/stopping/fingering.ts';
+import { type Examination, isHandState, type Verdict } from '../../../core/index.ts';
 
 type ByVerdict = { [verdict in Verdict]: number };
 

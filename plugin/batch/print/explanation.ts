@@ -1,12 +1,16 @@
 /** One note explained to a person: the fingering, what the hand does, what else there is. */
 
-import type { Settings } from '../../../core/part/settings.ts';
-import { printPitch } from '../../../core/pitch/pitch.ts';
-import type { ExaminedNote } from '../../../core/plan/examinedNote.ts';
-import type { Finding } from '../../../core/rules/rule.ts';
-import type { Fingering } from '../../../core/stopping/fingering.ts';
-import { fingeredPitch, naturalPitch, printNatural } from '../../../core/stopping/names.ts';
-import { alternativeTexts } from '../../../core/words/wording.ts';
+import {
+  alternativeTexts,
+  type ExaminedNote,
+  type Finding,
+  type Fingering,
+  fingeredPitch,
+  naturalPitch,
+  printNatural,
+  printPitch,
+  type Settings,
+} from '../../../core/index.ts';
 import { otherBand } from './closing.ts';
 import { centsOff, fingeringText, sideText, signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';

@@ -1,5 +1,5 @@
 /** Fingerings in words, for people at a terminal. */
-import type { Fingering } from '../../../core/stopping/fingering.ts';
+import type { Fingering } from '../../../core/index.ts';
 
 /** `valve 2 on the F side (2)`, `no valve on the B♭ side (T0)`; `F crook` where there are no valves. */
 export function fingeringText(fingering: Fingering): string {

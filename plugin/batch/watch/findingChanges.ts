@@ -1,5 +1,5 @@
 /** What is new and what is gone between two checks of the same score. */
-import type { FindingResult } from '../../../core/marks/result.ts';
+import type { FindingResult } from '../../../core/index.ts';
 
 export interface FindingChanges {
   readonly added: readonly FindingResult[];

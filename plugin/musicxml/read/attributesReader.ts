@@ -1,6 +1,5 @@
 /** Reads `attributes` elements: divisions, time, clefs, and what a part adds to its written notes to sound. */
-import type { PassageNote } from '../../../core/part/passage.ts';
-import type { Transposition } from '../../../core/pitch/pitch.ts';
+import type { PassageNote, Transposition } from '../../../core/index.ts';
 import { Changes } from './changes.ts';
 import type { Clock } from './clock.ts';
 import type { Attributes, ElementReader } from './source.ts';

@@ -1,5 +1,5 @@
 /** Reads `direction` elements: words, tempos, mutes of the playback, and our own marks. */
-import { claimedChordRank } from '../../../core/marks/annotation.ts';
+import { claimedChordRank } from '../../../core/index.ts';
 import { mutedWords } from './handSigns.ts';
 import { isOwnText } from './ownMarks.ts';
 import type { Span } from './score.ts';

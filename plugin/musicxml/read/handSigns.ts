@@ -1,5 +1,5 @@
 /** Which elements of a note are signs for the hand. */
-import type { HandSign } from '../../../core/part/passage.ts';
+import type { HandSign } from '../../../core/index.ts';
 
 /** @source smufl14, brass techniques */
 const GLYPHS: { readonly [glyph: string]: HandSign } = {

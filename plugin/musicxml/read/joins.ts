@@ -1,6 +1,5 @@
 /** What leads from note to note: ties, slurs, glissandi and slides, bends. */
-import type { Join, JoinKind } from '../../../core/part/passage.ts';
-import { pitchCents } from '../../../core/pitch/pitch.ts';
+import { type Join, type JoinKind, pitchCents } from '../../../core/index.ts';
 import type { JoinEnd } from './noteReader.ts';
 import { headOf, type ReadNote } from './readNote.ts';
 

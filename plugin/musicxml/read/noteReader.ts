@@ -1,6 +1,5 @@
 /** Reads one `note` element at a time: what it prints, and where it stands. */
-import type { HandSign, JoinKind } from '../../../core/part/passage.ts';
-import type { Pitch, Step } from '../../../core/pitch/pitch.ts';
+import type { HandSign, JoinKind, Pitch, Step } from '../../../core/index.ts';
 import { ticksOf } from './clock.ts';
 import { handSign, mutedSign } from './handSigns.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';

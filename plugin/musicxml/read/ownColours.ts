@@ -1,5 +1,5 @@
 /** Colours of ours on a note, and where they stand in the text. */
-import { VERDICT_COLOURS } from '../../../core/data/colours.ts';
+import { VERDICT_COLOURS } from '../../../core/index.ts';
 import type { Span } from './score.ts';
 import { spaceBefore } from './whitespace.ts';
 

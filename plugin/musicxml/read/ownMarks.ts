@@ -1,5 +1,5 @@
 /** How our own marks are known again in a text, however they got there. */
-import { isOurMark, MARK_PREFIX } from '../../../core/marks/annotation.ts';
+import { isOurMark, MARK_PREFIX } from '../../../core/index.ts';
 import type { Span } from './score.ts';
 
 /** Every element of ours carries an id of this beginning and a number. */

@@ -1,5 +1,5 @@
 /** The part list at the head of a score: names, sounds and programs of its parts. */
-import { isHornPart, isHornSound } from '../../../core/part/hornNames.ts';
+import { isHornPart, isHornSound } from '../../../core/index.ts';
 import type { ListedPart } from './score.ts';
 import type { Attributes, ElementReader } from './source.ts';
 

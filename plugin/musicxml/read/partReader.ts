@@ -1,6 +1,5 @@
 /** Reads one part, element by element, into a passage and the places of its notes. */
-import type { Join, PassageNote, PassageRest, PassageWord } from '../../../core/part/passage.ts';
-import type { Pitch } from '../../../core/pitch/pitch.ts';
+import type { Join, PassageNote, PassageRest, PassageWord, Pitch } from '../../../core/index.ts';
 import { AttributesReader } from './attributesReader.ts';
 import { Clock } from './clock.ts';
 import { DirectionReader } from './directionReader.ts';

@@ -1,6 +1,5 @@
 /** Notes while their part is being read: chords, signs that rule a chord, and colours that earlier marks of ours gave. */
-import type { HandSign, PassageNote } from '../../../core/part/passage.ts';
-import { pitchCents } from '../../../core/pitch/pitch.ts';
+import { type HandSign, type PassageNote, pitchCents } from '../../../core/index.ts';
 import type { NotePlace } from './notePlaces.ts';
 import { ownColours } from './ownColours.ts';
 import type { Span } from './score.ts';

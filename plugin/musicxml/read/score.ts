@@ -1,5 +1,5 @@
 /** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
-import type { Passage } from '../../../core/part/passage.ts';
+import type { Passage } from '../../../core/index.ts';
 import type { NotePlaces } from './notePlaces.ts';
 
 /** A part as the score lists it. */

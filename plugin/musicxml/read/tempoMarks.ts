@@ -1,5 +1,5 @@
 /** Tempos, which a score states in one part for all of them. */
-import type { PassageTempo } from '../../../core/part/passage.ts';
+import type { PassageTempo } from '../../../core/index.ts';
 import type { Clock } from './clock.ts';
 import { inPlayingOrder } from './playingOrder.ts';
 

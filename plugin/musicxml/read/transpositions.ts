@@ -1,13 +1,14 @@
 /** How a part's printed notes sound, and what its own part would print, wherever the score says it. */
 
-import { crookFromName, type NamedCrook } from '../../../core/part/crookNames.ts';
 import {
   CONCERT_PITCH,
+  crookFromName,
+  type NamedCrook,
   type Pitch,
   soundingPitch,
   type Transposition,
   writtenPitch,
-} from '../../../core/pitch/pitch.ts';
+} from '../../../core/index.ts';
 import type { AttributesReader } from './attributesReader.ts';
 import type { TranspositionOrigin } from './score.ts';
 

@@ -1,6 +1,5 @@
 /** Writes marks into a score's text, and takes them out again, without touching anything else. */
-import { MARK_PREFIX, type Mark, markText } from '../../../core/marks/annotation.ts';
-import type { PassageNote } from '../../../core/part/passage.ts';
+import { MARK_PREFIX, type Mark, markText, type PassageNote } from '../../../core/index.ts';
 import type { NotePlace } from '../read/notePlaces.ts';
 import { foreignIdNumbers, ID_PREFIX } from '../read/ownMarks.ts';
 import { readScore } from '../read/readScore.ts';
