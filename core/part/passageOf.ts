@@ -30,7 +30,7 @@ export interface PassageOptions {
  * | `time:3/4` | a time signature; 4/4 until then |
  * | `in:Eb` `in:Bb-basso` `in:C-alto` `in:concert` `in:?` | the key the part stands in, as its name would say it |
  * | `bass:` `treble:` | a clef |
- * | `v2:` `s2:` | another voice or staff from here on, again from the start of the part |
+ * | `v2:` `s2:` | another voice or staff from here on, again from the start of the part and in the same bars |
  *
  * @returns the passage, notes in playing order
  * @throws {TypeError} when `text` is not a string
@@ -75,6 +75,8 @@ class PassageReader {
   private clef: PassageNote['clef'] = 'treble';
   private onset = 0;
   private barOnset = 0;
+  /** Of every bar so far, in quarters. */
+  private readonly barOnsets = [0];
   private barIndex = 0;
   private beats = 4;
   private beatType = 4;
@@ -113,20 +115,30 @@ class PassageReader {
   }
 
   private place() {
-    for (const length = (4 * this.beats) / this.beatType; this.onset >= this.barOnset + length - ROUNDING; )
-      this.nextBar(this.barOnset + length);
+    while (this.onset >= this.barEnd() - ROUNDING) this.nextBar(this.barEnd());
     const { barIndex, staff, onset } = this;
     const beat = 1 + ((onset - this.barOnset) * this.beatType) / 4;
     return { measureIndex: barIndex, measure: String(barIndex + 1), beat, onsetQuarters: onset, staff };
   }
 
+  /** Where the next bar begins: as another voice has it already, or when this one is full. */
+  private barEnd(): number {
+    return this.barOnsets[this.barIndex + 1] ?? this.barOnset + (4 * this.beats) / this.beatType;
+  }
+
   private nextBar(onset: number): void {
     this.barOnset = onset;
     this.barIndex += 1;
+    this.barOnsets[this.barIndex] = onset;
   }
 
   private startBar(): void {
-    if (this.place().beat > 1) this.nextBar(this.onset);
+    if (this.place().beat === 1) return;
+    if (this.barOnsets[this.barIndex + 1] !== undefined)
+      throw new RangeError(
+        `bar ${this.barIndex + 1} is shorter in one voice than in another: fill it up with rests`,
+      );
+    this.nextBar(this.onset);
   }
 
   private startLine(token: string): void {
@@ -158,6 +170,7 @@ class PassageReader {
   }
 
   private takeRest(durationQuarters: number): void {
+    if (this.chord) throw new RangeError('a rest stands in a chord: write ] before it');
     const { onsetQuarters, staff } = this.place();
     this.rests.push({ onsetQuarters, durationQuarters, staff, voice: this.voice });
     this.onset += durationQuarters;

@@ -25,6 +25,12 @@ describe('notes and time', () => {
     ['r E5 r/2 | F#5', ['1/2 E5 1', '2/1 F#5 1']],
     ['g:D5 C5', ['1/1 D5 0', '1/1 C5 1']],
     ['C5 v2: E4/2', ['1/1 C5 1', '1/1 E4 2']],
+    ['C5 | D5 v2: E4 F4', ['1/1 C5 1', '1/1 E4 1', '2/1 D5 1', '2/1 F4 1']],
+    ['time:3/4 C5/3 D5/3 v2: E4/3 F4', ['1/1 C5 3', '1/1 E4 3', '2/1 D5 3', '2/1 F4 1']],
+    [
+      'C5/4 time:3/4 D5/3 E5/3 v2: A4/4 B4/3 G4',
+      ['1/1 C5 4', '1/1 A4 4', '2/1 D5 3', '2/1 B4 3', '3/1 E5 3', '3/1 G4 1'],
+    ],
     ['[E4 C4] D4', ['1/1 E4 1', '1/1 C4 1', '1/2 D4 1']],
     [
       'C5/1/3 C5/1/3 C5/1/3 C5/3 D5',
@@ -116,6 +122,8 @@ describe('what cannot be read', () => {
     ['@fast', /cannot read "@fast"/],
     ['time:0/4 C5', /cannot read "time:0\/4"/],
     ['C5/0', /"\/0" is no length/],
+    ['C5 C5 | D5 v2: E4 | F4', /bar 1 is shorter in one voice than in another/],
+    ['[C5 r E4]', /a rest stands in a chord/],
     ['(C5 D5', /slur is not closed/],
     ['C5 D5)', /ends a slur that never began/],
     ['[C5 D5', /chord is not closed/],
