@@ -43,12 +43,18 @@ await take('report.png', await report(), { width: 1120, height: 740 }, async (pa
 });
 await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 900, height: 640 });
 await take('etude.png', await etude(), { width: 900, height: 725 });
+await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
 
 async function report(): Promise<string> {
   const score = readScore(readFileSync(DEMO, 'utf8'));
   const examinations = score.horns.map(({ passage }) => examine(passage));
   return reportPage({ name: 'low-water.musicxml', score, examinations, remarks: [] });
+}
+
+/** The card that stands for the plugin in the editor's plugin manager: the hand in the bell, and the sign for it. */
+function entry(): string {
+  return `<body style="margin:0">${readFileSync(`${FOLDER}entry.svg`, 'utf8')}`;
 }
 
 /** An étude alone on a page. */

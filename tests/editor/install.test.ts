@@ -1,12 +1,22 @@
 /** Building the plugin and putting it where the editor finds it. */
 import { mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { runInNewContext } from 'node:vm';
 import { parse } from 'acorn';
+import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildPlugin } from '../../build/bundle.ts';
-import { documentsFolder, installInto, targetsIn } from '../../build/install-plugin.ts';
+import { packPlugin } from '../../build/package/package.ts';
+import about from '../../package.json' with { type: 'json' };
+import { copyPlugin } from '../../plugin/batch/install/copyPlugin.ts';
+import {
+  documentsFolders,
+  type Machine,
+  namedPluginFolder,
+  pluginFolders,
+} from '../../plugin/batch/install/pluginFolders.ts';
+import { bellhand } from '../batch/bellhand.ts';
 
 let folder = '';
 let built = '';
@@ -25,6 +35,7 @@ const FILES = [
   'BellhandPanel.qml',
   'LICENSE.txt',
   'bellhand.js',
+  'bellhand.png',
 ];
 
 describe('the built plugin', () => {
@@ -62,16 +73,63 @@ describe('the built plugin', () => {
     for (const name of FILES.filter((file) => file.endsWith('.qml'))) {
       if ((await readFile(join(built, name), 'utf8')).includes('MuseScore')) plugins.push(name);
     }
-    expect(plugins).toEqual([
-      'Bellhand.qml',
-      'BellhandAnnotate.qml',
-      'BellhandClear.qml',
-      'BellhandDock.qml',
-    ]);
+    // Not the dock, which version 4 would list and cannot open.
+    expect(plugins).toEqual(['Bellhand.qml', 'BellhandAnnotate.qml', 'BellhandClear.qml']);
+  });
+
+  it('says the package’s version in every entry', async () => {
+    for (const name of ['Bellhand.qml', 'BellhandAnnotate.qml', 'BellhandClear.qml', 'BellhandDock.qml']) {
+      expect(await readFile(join(built, name), 'utf8')).toContain(`version: "${about.version}"`);
+    }
+  });
+});
+
+describe('what people download', () => {
+  const packed = () => packPlugin(built, join(folder, 'packages'));
+  const contents = async (path: string) => unzipSync(await readFile(path));
+
+  it('is a zip with one folder, the licence and a guide of one page that says the version', async () => {
+    const { zip } = await packed();
+    expect(basename(zip)).toBe(`bellhand-${about.version}.zip`);
+    const files = await contents(zip);
+    expect(Object.keys(files).sort()).toEqual(
+      [...FILES, 'GUIDE.txt'].map((name) => `bellhand/${name}`).sort(),
+    );
+    const guide = Buffer.from(files['bellhand/GUIDE.txt']!).toString();
+    expect(guide).toContain(`BELLHAND ${about.version}`);
+    expect(guide).not.toContain('{version}');
+    expect(guide.split('\r\n').length).toBeLessThan(60);
+    for (const line of guide.split('\r\n')) expect(line.length).toBeLessThanOrEqual(112);
+    for (const name of FILES)
+      expect(Buffer.compare(files[`bellhand/${name}`]!, await readFile(join(built, name))), name).toBe(0);
+  });
+
+  it('is an extension package whose manifest names files that are in it', async () => {
+    const { extension } = await packed();
+    const files = await contents(extension);
+    const manifest = JSON.parse(Buffer.from(files['manifest.json']!).toString());
+    expect(manifest.version).toBe(about.version);
+    const named = [manifest.thumbnail, ...manifest.actions.map(({ path }: { path: string }) => path)];
+    for (const name of named) expect(Object.keys(files)).toContain(name);
+    expect(Object.keys(files)).not.toContain('BellhandDock.qml');
+  });
+
+  it('has the same bytes on another day and in another place', async () => {
+    const first = await packed();
+    const bytes = [await readFile(first.zip), await readFile(first.extension)];
+    const { TZ } = process.env;
+    process.env.TZ = 'Pacific/Auckland';
+    const again = await packPlugin(await buildPlugin(join(folder, 'built-again')), join(folder, 'again'));
+    if (TZ === undefined) delete process.env.TZ;
+    else process.env.TZ = TZ;
+    expect(bytes[0]!.equals(await readFile(again.zip))).toBe(true);
+    expect(bytes[1]!.equals(await readFile(again.extension))).toBe(true);
   });
 });
 
 describe('installing', () => {
+  const linux = (home: string): Machine => ({ platform: 'linux', home, env: {} });
+
   it('finds the versions in use, leaves out what version 4 cannot open, keeps the user’s choice, drops old files', async () => {
     const documents = join(folder, 'Documents');
     await mkdir(join(documents, 'MuseScore3'), { recursive: true });
@@ -81,9 +139,9 @@ describe('installing', () => {
       '{"horn":"single-f"}',
     );
     await writeFile(join(documents, 'MuseScore4/Plugins/bellhand/Old.qml'), '');
-    const targets = targetsIn(documents);
+    const targets = pluginFolders(linux(folder));
     expect(targets.map(({ version }) => version)).toEqual([3, 4]);
-    const [three, four] = [await installInto(built, targets[0]!), await installInto(built, targets[1]!)];
+    const [three, four] = [await copyPlugin(built, targets[0]!), await copyPlugin(built, targets[1]!)];
     expect(three).toBe(join(documents, 'MuseScore3/Plugins/bellhand'));
     expect((await readdir(three)).sort()).toEqual(FILES);
     expect((await readdir(four)).sort()).toEqual(
@@ -92,18 +150,64 @@ describe('installing', () => {
         .sort(),
     );
     expect((await stat(join(three, 'bellhand.js'))).size).toBeGreaterThan(10_000);
-    expect(targetsIn(join(folder, 'nowhere'))).toEqual([]);
+    expect(pluginFolders(linux(join(folder, 'nowhere')))).toEqual([]);
   });
 
-  it('knows the documents folder by the desktop’s name for it', async () => {
+  it('knows the documents folder by the desktop’s name for it, and where Windows keeps it online', async () => {
     await writeFile(
       join(folder, 'user-dirs.dirs'),
       'XDG_DESKTOP_DIR="$HOME/Tisch"\nXDG_DOCUMENTS_DIR="$HOME/Dokumente"\n',
     );
-    expect(documentsFolder('linux', '/home/anna', folder)).toBe('/home/anna/Dokumente');
-    expect(documentsFolder('linux', '/home/anna', join(folder, 'none'))).toBe(
+    const anna = { platform: 'linux', home: '/home/anna' } as const;
+    expect(documentsFolders({ ...anna, env: { XDG_CONFIG_HOME: folder } })).toEqual(['/home/anna/Dokumente']);
+    expect(documentsFolders({ ...anna, env: { XDG_CONFIG_HOME: join(folder, 'none') } })).toEqual([
       join('/home/anna', 'Documents'),
-    );
-    expect(documentsFolder('darwin', '/Users/anna', folder)).toBe(join('/Users/anna', 'Documents'));
+    ]);
+    expect(documentsFolders({ platform: 'darwin', home: '/Users/anna', env: {} })).toEqual([
+      join('/Users/anna', 'Documents'),
+    ]);
+    expect(
+      documentsFolders({ platform: 'win32', home: 'C:/anna', env: { OneDrive: 'C:/anna/cloud' } }),
+    ).toEqual(expect.arrayContaining([join('C:/anna/cloud', 'Documents'), join('C:/anna', 'Documents')]));
+  });
+
+  it.each([
+    ['/a/MuseScore3/Plugins', 3],
+    ['/a/MuseScore3', 3],
+    ['/a/MuseScore4/Plugins', 4],
+    ['/a/mine', 4],
+  ] as const)('takes %s for a folder of version %i', (path, version) => {
+    expect(namedPluginFolder(path)).toEqual({ version, path });
+  });
+
+  it('is a command: says where the plugin went and what to do next, or why it went nowhere', async () => {
+    const home = join(folder, 'home');
+    await mkdir(join(home, 'Documents/MuseScore4'), { recursive: true });
+    await buildPlugin();
+    const { HOME, XDG_CONFIG_HOME } = process.env;
+    process.env.HOME = home;
+    process.env.XDG_CONFIG_HOME = join(home, '.config');
+    try {
+      const run = bellhand(home, ['install']);
+      const plugin = join(home, 'Documents/MuseScore4/Plugins/bellhand');
+      expect(run).toEqual({
+        exit: 0,
+        stdout: `installed for MuseScore 4: ${plugin}\nNow switch it on, once, in MuseScore 4: Home > Plugins, choose each Bellhand entry, Enable.\n`,
+        stderr: '',
+      });
+      expect(await readdir(plugin)).toContain('Bellhand.qml');
+      await rm(join(home, 'Documents'), { recursive: true });
+      const none = bellhand(home, ['install']);
+      expect(none.exit).toBe(2);
+      expect(none.stderr).toMatch(/^bellhand: neither MuseScore3 nor MuseScore4 is in .*--dir\n$/);
+      await writeFile(join(home, 'file'), '');
+      const refused = bellhand(home, ['install', '--dir', 'file/Plugins']);
+      expect(refused.exit).toBe(2);
+      expect(refused.stderr).toMatch(/^bellhand: .*cannot be written to: .*\n$/);
+    } finally {
+      process.env.HOME = HOME;
+      if (XDG_CONFIG_HOME === undefined) delete process.env.XDG_CONFIG_HOME;
+      else process.env.XDG_CONFIG_HOME = XDG_CONFIG_HOME;
+    }
   });
 });

@@ -6,6 +6,7 @@ import { checkCommand } from './check.ts';
 import { clearCommand } from './clear.ts';
 import { etudeCommand } from './etude.ts';
 import { explainCommand } from './explain.ts';
+import { installCommand } from './install.ts';
 import { reportCommand } from './report.ts';
 import { watchCommand } from './watch.ts';
 
@@ -18,4 +19,5 @@ export const COMMANDS: readonly (() => Command)[] = [
   reportCommand,
   chartCommand,
   watchCommand,
+  installCommand,
 ];

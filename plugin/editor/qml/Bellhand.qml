@@ -13,6 +13,7 @@ MuseScore {
     requiresScore: false
     //4.4 title: "Bellhand"
     //4.4 categoryCode: "composing-arranging-tools"
+    //4.4 thumbnailName: "bellhand.png"
     implicitWidth: 420
     implicitHeight: 640
     width: 420

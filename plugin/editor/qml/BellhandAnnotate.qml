@@ -12,8 +12,14 @@ MuseScore {
     requiresScore: false
     //4.4 title: "Bellhand: annotate"
     //4.4 categoryCode: "composing-arranging-tools"
+    //4.4 thumbnailName: "bellhand.png"
 
     FileIO { id: file }
 
-    onRun: Script.Bellhand.runOnce(Script.Bellhand.hostOf(root, file, Qt), "annotate")
+    onRun: {
+        Script.Bellhand.runOnce(Script.Bellhand.hostOf(root, file, Qt), "annotate")
+        // As part of an extension package this is opened in a window, which has nothing to show.
+        if (root.mscoreVersion >= 40400)
+            root.quit()
+    }
 }

@@ -1,10 +1,11 @@
-// The panel at the side of the score: hosts of version 3 only, the others have no docks.
+// The panel at the side of the score: version 3 only, the others have no docks. They list every file that holds
+// their name, whatever is in it: here its first letter is written as an escape.
 import QtQuick 2.9
-import MuseScore 3.0
+import \u004duseScore 3.0
 import FileIO 3.0
 import "bellhand.js" as Script
 
-MuseScore {
+\u004duseScore {
     id: root
     menuPath: "Plugins.Bellhand.Bellhand at the side"
     description: "Writes the fingering and the natural pitch over stopped horn notes, and says what the hand cannot do"
