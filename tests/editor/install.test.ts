@@ -7,7 +7,7 @@ import { parse } from 'acorn';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildPlugin } from '../../build/bundle.ts';
-import { packPlugin } from '../../build/package/package.ts';
+import { packPlugin } from '../../build/package.ts';
 import about from '../../package.json' with { type: 'json' };
 import { copyPlugin } from '../../plugin/batch/install/copyPlugin.ts';
 import {

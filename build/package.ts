@@ -6,10 +6,10 @@ import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Zippable, zipSync } from 'fflate';
-import about from '../../package.json' with { type: 'json' };
-import { manifestText } from './manifest.ts';
+import about from '../package.json' with { type: 'json' };
+import { manifestText } from './extensionManifest.ts';
 
-const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+const DIST = fileURLToPath(new URL('../dist', import.meta.url));
 const GUIDE = new URL('guide.txt', import.meta.url);
 
 /** Every file carries this day by the local clock, which is how a zip counts, so that the same source gives the same bytes on any day. */
