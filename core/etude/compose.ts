@@ -35,6 +35,11 @@ const ADVICE = 'Rest as long as you have played. Stop when the lip tires or the 
  * composeEtude(asked).etude.bars.length // => 8
  */
 export function composeEtude(request: EtudeRequest): EtudeResult {
+  checkObject(
+    'request',
+    request,
+    'what is asked for: { kind, key, level, bars, tempo, low, high, seed, player }',
+  );
   checkRequest(request);
   const { key, level, player, seed } = request;
   const kind = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;

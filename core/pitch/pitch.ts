@@ -158,7 +158,7 @@ const ALTERS: { readonly [sign: string]: number } = {
  * @throws {RangeError} when the text is not a note name with an octave
  */
 export function parsePitch(text: string): Pitch {
-  const match = PITCH_PATTERN.exec(text.trim());
+  const match = PITCH_PATTERN.exec(String(text).trim());
   if (!match) {
     throw new RangeError(
       `"${text}" is not a note name: write a letter A–G, # or b if needed, and the octave, as in C#5 or Bb4`,

@@ -225,6 +225,21 @@ const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: s
     '"repeat" must be one of "all", "changes", got "never"',
   ],
   [
+    'no note name',
+    () => parsePitch(undefined as Anything),
+    '"undefined" is not a note name: write a letter A–G, # or b if needed, and the octave, as in C#5 or Bb4',
+  ],
+  [
+    'no key',
+    () => parseKey(5 as Anything),
+    '"5" is not a key: write a tonic and, for minor, an m, as in F, Bb, Dm or C# minor',
+  ],
+  [
+    'nothing asked for',
+    () => composeEtude(undefined as Anything),
+    '"request" must be what is asked for: { kind, key, level, bars, tempo, low, high, seed, player }, got undefined',
+  ],
+  [
     'an étude kind',
     () => composeEtude(request({ kind: 'march' })),
     `"kind" must be one of ${ETUDE_KINDS.map(({ kind }) => `"${kind}"`).join(', ')}, got "march"`,
