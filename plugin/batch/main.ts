@@ -3,6 +3,7 @@ import { Command, CommanderError } from 'commander';
 import about from '../../package.json' with { type: 'json' };
 import { COMMANDS } from './commands/commands.ts';
 import { EXIT, faultLine } from './failure.ts';
+import { printLines, warnLines, wasMessageLost } from './output/streams.ts';
 
 const program = new Command('bellhand')
   .description('Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do')
@@ -17,14 +18,16 @@ for (const command of [program, ...program.commands]) {
     .helpOption('--help', 'print this help')
     .exitOverride()
     .configureOutput({
-      outputError: (text, write) => write(`bellhand: ${oneLine(text)} (${helpFor(command)})\n`),
+      writeOut: (text) => printLines(linesOf(text)),
+      writeErr: (text) => warnLines(linesOf(text)),
+      outputError: (text) => warnLines([`${oneLine(text)} (${helpFor(command)})`]),
     });
 }
 
-// Whoever reads along may stop reading, as `head` does; that is no fault.
-process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
-  if (fault.code === 'EPIPE') process.exit();
-  throw fault;
+// What goes wrong between two events must not end with the code that says "impossible".
+process.on('uncaughtException', (fault) => {
+  warnLines([faultLine(fault)]);
+  process.exit(EXIT.failed);
 });
 
 try {
@@ -33,13 +36,18 @@ try {
   if (fault instanceof CommanderError) {
     process.exitCode = fault.exitCode === 0 ? EXIT.fine : EXIT.failed;
   } else {
-    process.stderr.write(`bellhand: ${faultLine(fault)}\n`);
+    warnLines([faultLine(fault)]);
     process.exitCode = EXIT.failed;
   }
 }
+if (wasMessageLost()) process.exitCode = EXIT.failed;
 
 function helpFor(command: Command): string {
   return `see: bellhand ${command === program ? '' : `${command.name()} `}--help`;
+}
+
+function linesOf(text: string): string[] {
+  return text.replace(/\n$/, '').split('\n');
 }
 
 function oneLine(text: string): string {

@@ -6,7 +6,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
 
-const COMMAND = fileURLToPath(new URL('../../dist/bellhand.js', import.meta.url));
+/** Path of the built command. */
+export const COMMAND = fileURLToPath(new URL('../../dist/bellhand.js', import.meta.url));
 
 export interface Run {
   readonly exit: number | null;

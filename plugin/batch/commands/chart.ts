@@ -5,9 +5,10 @@ import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
 import { EngravingError } from '../../pages/engrave.ts';
 import { Failure } from '../failure.ts';
-import { STANDARD, writeWhole } from '../files/wholeFile.ts';
 import { oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { isStandardOutput, printLines } from '../output/streams.ts';
+import { writeWhole } from '../output/wholeFile.ts';
 
 interface ChartOptions extends PlayerOptions {
   readonly format: 'html' | 'musicxml';
@@ -46,5 +47,5 @@ async function writeChart(options: ChartOptions): Promise<void> {
         });
   const output = options.output ?? `chart-${player.horn.id}.${options.format}`;
   writeWhole(output, new TextEncoder().encode(text));
-  if (output !== STANDARD) process.stdout.write(`${output}: ${chartTitle(player)}\n`);
+  if (!isStandardOutput(output)) printLines([`${output}: ${chartTitle(player)}`]);
 }

@@ -1,6 +1,7 @@
 /** `bellhand check FILE…`: says what was found, and writes nothing. Ends with 1 when a note is impossible. */
 import { Command } from 'commander';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
+import { refuseInputAsStandardOutput } from '../files/outputs.ts';
 import { oneOf } from '../options/optionValues.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
@@ -23,6 +24,7 @@ export function checkCommand(): Command {
     'table',
   );
   return withJobs(command).action(async (files: string[], options: CheckOptions) => {
+    refuseInputAsStandardOutput(files);
     const pairs = files.map((input) => ({ input, output: input }));
     process.exitCode = await runFiles(
       { kind: 'check', reading: readingOf(options), format: options.format, isOneOfMany: files.length > 1 },

@@ -20,9 +20,10 @@ import {
 import { documentText } from '../../etude/documentText.ts';
 import { markedEtudeText } from '../../etude/markedEtude.ts';
 import { Failure } from '../failure.ts';
-import { STANDARD, writeWhole } from '../files/wholeFile.ts';
 import { noteName, numberBetween, oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
+import { writeWhole } from '../output/wholeFile.ts';
 
 interface EtudeOptions extends PlayerOptions {
   readonly kind: EtudeKind;
@@ -80,8 +81,8 @@ function writeEtude(options: EtudeOptions): void {
   const { etude } = result;
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
   writeWhole(output, new TextEncoder().encode(markedEtudeText(etude, player, documentText)));
-  const line = `${output}: ${etude.title} (${etude.subtitle})\n`;
-  (output === STANDARD ? process.stderr : process.stdout).write(line);
+  const tell = isStandardOutput(output) ? warnLines : printLines;
+  tell([`${output}: ${etude.title} (${etude.subtitle})`]);
 }
 
 /** Seeds drawn for the user are short enough to be told on. */

@@ -12,10 +12,12 @@ import {
   type Transposition,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
-import { writeWhole } from '../files/wholeFile.ts';
 import { noteName, oneOf } from '../options/optionValues.ts';
 import { keyNamed } from '../options/partOptions.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { printableJson } from '../output/printable.ts';
+import { printLines } from '../output/streams.ts';
+import { writeWhole } from '../output/wholeFile.ts';
 import { closingLines, closingPicture } from '../print/closing.ts';
 import { explanation } from '../print/explanation.ts';
 
@@ -79,10 +81,10 @@ function explain(written: Pitch, options: ExplainOptions): void {
   }
   const { measure: _, beat: __, ...result } = noteResult(examined);
   const lines =
-    format === 'json' ? [JSON.stringify(result)] : explanation(examined, examination.findings, settings);
+    format === 'json' ? [printableJson(result)] : explanation(examined, examination.findings, settings);
   if (curve === true) lines.push('', ...closingLines(examined).map((line) => `  ${line}`));
   else if (curve !== undefined) writeWhole(curve, new TextEncoder().encode(`${closingPicture(examined)}\n`));
-  process.stdout.write(`${lines.join('\n')}\n`);
+  printLines(lines);
 }
 
 /** A part of one note, long enough for any hand. */

@@ -5,10 +5,12 @@ import { EngravingError } from '../../pages/engrave.ts';
 import { reportPage } from '../../pages/reportPage.ts';
 import { EXIT, Failure } from '../failure.ts';
 import { examineText } from '../files/examinedScore.ts';
+import { refuseInputAsStandardOutput } from '../files/outputs.ts';
 import { openScoreAt } from '../files/scoreAt.ts';
-import { STANDARD, writeWhole } from '../files/wholeFile.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
+import { isStandardOutput, printLines, STANDARD, warnLines } from '../output/streams.ts';
+import { writeWhole } from '../output/wholeFile.ts';
 
 interface ReportOptions extends PlayerOptions, PartOptions {
   readonly output?: string;
@@ -25,6 +27,7 @@ export function reportCommand(): Command {
 }
 
 async function writeReport(file: string, options: ReportOptions): Promise<void> {
+  refuseInputAsStandardOutput([file]);
   const { text } = openScoreAt(file);
   const examined = examineText(text, file, readingOf(options));
   const name = file === STANDARD ? 'this part' : basename(file);
@@ -33,8 +36,8 @@ async function writeReport(file: string, options: ReportOptions): Promise<void> 
   });
   const output = options.output ?? defaultOutput(file);
   writeWhole(output, new TextEncoder().encode(page));
-  if (output !== STANDARD) process.stdout.write(`${output}: ready to open in a browser\n`);
-  for (const remark of examined.remarks) process.stderr.write(`bellhand: ${remark}\n`);
+  if (!isStandardOutput(output)) printLines([`${output}: ready to open in a browser`]);
+  warnLines(examined.remarks);
   process.exitCode = EXIT.fine;
 }
 

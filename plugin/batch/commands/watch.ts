@@ -4,9 +4,9 @@ import { type Examination, type FindingResult, resultOf } from '../../../core/in
 import { EXIT, Failure, faultLine } from '../failure.ts';
 import { examineText, type Reading } from '../files/examinedScore.ts';
 import { openScoreAt } from '../files/scoreAt.ts';
-import { STANDARD } from '../files/wholeFile.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
+import { hasReaderLeft, printLines, STANDARD, warnLines } from '../output/streams.ts';
 import { countNotes, countText } from '../print/counts.ts';
 import { findingChanges } from '../watch/findingChanges.ts';
 import { SavedFile } from '../watch/savedFile.ts';
@@ -30,8 +30,13 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
   let findings: readonly FindingResult[] = [];
   let faultTold: string | null = null;
   let looks = 0;
+  const end = new AbortController();
+  const tell = (lines: readonly string[]): void => {
+    printLines(lines);
+    if (hasReaderLeft()) end.abort();
+  };
   const saved = new SavedFile(file, {
-    gone: () => tell(`${file} is gone; waiting for it to come back`),
+    gone: () => tell([`${file} is gone; waiting for it to come back`]),
     saved: () => {
       let examinations: readonly Examination[];
       try {
@@ -41,74 +46,65 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
         if (looks < LOOKS_BEFORE_FAULT) return saved.lookAgain();
         looks = 0;
         const line = faultLine(fault);
-        if (line !== faultTold) process.stderr.write(`bellhand: ${line}\n`);
+        if (line !== faultTold) warnLines([line]);
         faultTold = line;
         return;
       }
       looks = 0;
       faultTold = null;
       const now = resultOf(examinations).findings;
-      tell(changesText(file, findings, now, examinations));
+      tell(changeLines(file, findings, now, examinations));
       findings = now;
     },
   });
   try {
     // Watched from before it is read, so that no save falls between.
-    findings = firstLook(file, reading);
-    await untilInterrupted();
+    const examinations = examined(file, reading);
+    findings = resultOf(examinations).findings;
+    tell([
+      `${file}: ${countText(countNotes(examinations))}`,
+      ...findings.flatMap((finding) => findingLines('·', finding)),
+      'watching; Ctrl-C ends it',
+    ]);
+    await untilInterrupted(end.signal);
   } finally {
     saved.close();
   }
   process.exitCode = EXIT.fine;
 }
 
-function firstLook(file: string, reading: Reading): readonly FindingResult[] {
-  const examinations = examined(file, reading);
-  const { findings } = resultOf(examinations);
-  tell(
-    [
-      `${file}: ${countText(countNotes(examinations))}`,
-      ...findings.map((finding) => findingText('·', finding)),
-      'watching; Ctrl-C ends it',
-    ].join('\n'),
-  );
-  return findings;
-}
-
 function examined(file: string, reading: Reading): readonly Examination[] {
   return examineText(openScoreAt(file).text, file, reading).examinations;
 }
 
-function changesText(
+function changeLines(
   file: string,
   before: readonly FindingResult[],
   now: readonly FindingResult[],
   examinations: readonly Examination[],
-): string {
+): string[] {
   const { added, gone } = findingChanges(before, now);
   const counts = countText(countNotes(examinations));
-  if (added.length + gone.length === 0) return `${file}: ${counts}; nothing new`;
+  if (added.length + gone.length === 0) return [`${file}: ${counts}; nothing new`];
   return [
     `${file}: ${counts}`,
-    ...gone.map((finding) => findingText('−', finding)),
-    ...added.map((finding) => findingText('+', finding)),
-  ].join('\n');
+    ...gone.flatMap((finding) => findingLines('−', finding)),
+    ...added.flatMap((finding) => findingLines('+', finding)),
+  ];
 }
 
 /** One finding: new ones with their reason and remedy, gone ones by name. */
-function findingText(sign: '+' | '−' | '·', finding: FindingResult): string {
+function findingLines(sign: '+' | '−' | '·', finding: FindingResult): string[] {
   const { id, severity, part, measure, beat, written, message, remedy } = finding;
   const head = `  ${sign} ${part}, bar ${measure}, beat ${beat}, ${written}: ${severity} (${id})`;
-  return sign === '−' ? `${head} is gone` : `${head}\n      ${message}\n      ${remedy}`;
+  return sign === '−' ? [`${head} is gone`] : [head, `      ${message}`, `      ${remedy}`];
 }
 
-function tell(text: string): void {
-  process.stdout.write(`${text}\n`);
-}
-
-/** Resolves when the user or the system asks for an end. */
-function untilInterrupted(): Promise<void> {
+/** Resolves when the user or the system asks for an end, or nobody reads along any more. */
+function untilInterrupted(end: AbortSignal): Promise<void> {
   return new Promise((resolve) => {
+    if (end.aborted) resolve();
+    end.addEventListener('abort', () => resolve());
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
   });
 }

@@ -3,6 +3,7 @@ import { availableParallelism } from 'node:os';
 import type { Command } from 'commander';
 import { EXIT, type ExitCode } from '../failure.ts';
 import { wholeNumber } from '../options/optionValues.ts';
+import { hasReaderLeft, printLines, warnLines } from '../output/streams.ts';
 import { amount } from '../print/counts.ts';
 import { type FileTask, type Outcome, runFileTask } from './fileTask.ts';
 import type { FilePair } from './outputs.ts';
@@ -18,16 +19,25 @@ export function withJobs(command: Command): Command {
  * Does a task on every file and prints what comes of it, in the order of the files. An interrupt lets the files that
  * were begun come to their end; a second one does not wait.
  * @returns the worst exit code of any file
+ * @throws {Failure} when results cannot be printed; files that were begun are finished
  */
 export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs: number): Promise<ExitCode> {
   const progress = new Progress(pairs.length);
+  const end = new AbortController();
+  let fault: unknown = null;
   let worst: ExitCode = EXIT.fine;
   let done = 0;
   let failed = 0;
-  const tell = ({ stdout, stderr, exit }: Outcome): void => {
+  const tell = ({ lines, messages, exit }: Outcome): void => {
     progress.hide();
-    process.stdout.write(stdout);
-    process.stderr.write(stderr);
+    try {
+      if (!fault) printLines(lines);
+    } catch (refused) {
+      fault = refused;
+    }
+    // A check that nobody reads is in vain; files that are written are not.
+    if (fault || (task.kind === 'check' && hasReaderLeft())) end.abort();
+    warnLines(messages);
     if (exit > worst) worst = exit;
     if (exit === EXIT.failed) failed += 1;
     done += 1;
@@ -35,19 +45,21 @@ export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs:
   if (pairs.length === 1 || jobs === 1) {
     // One thread is enough, and this one is already running.
     for (const pair of pairs) {
+      if (end.signal.aborted) break;
       tell(runFileTask(task, pair));
       progress.show(done);
     }
   } else {
-    const interrupt = new AbortController();
-    const stop = () => interrupt.abort();
+    const stop = () => end.abort();
     process.once('SIGINT', stop).once('SIGTERM', stop);
-    await runOnAll(task, pairs, jobs, tell, (finished) => progress.show(finished), interrupt.signal);
+    await runOnAll(task, pairs, jobs, tell, (finished) => progress.show(finished), end.signal);
     process.off('SIGINT', stop).off('SIGTERM', stop);
   }
   progress.hide();
+  if (fault) throw fault;
+  if (hasReaderLeft() && task.kind === 'check') return worst;
   const left = pairs.length - done;
-  if (pairs.length > 1) process.stderr.write(`bellhand: ${summary(pairs.length, failed, left)}\n`);
+  if (pairs.length > 1) warnLines([summary(pairs.length, failed, left)]);
   return left > 0 ? EXIT.failed : worst;
 }
 

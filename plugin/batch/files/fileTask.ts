@@ -12,13 +12,15 @@ import {
 import type { ScoreFile } from '../../musicxml/bytes/files.ts';
 import { clearMarks, markedPieces } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from '../failure.ts';
+import { printableJson } from '../output/printable.ts';
+import { isStandardOutput } from '../output/streams.ts';
+import { writeWhole } from '../output/wholeFile.ts';
 import { checkTable } from '../print/checkTable.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from '../print/counts.ts';
 import { completedMarks, completionText } from './completedMarks.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import type { FilePair } from './outputs.ts';
 import { named, openScoreAt } from './scoreAt.ts';
-import { STANDARD, writeWhole } from './wholeFile.ts';
 
 /** The task of a run; plain data, the same for every file. */
 export type FileTask = AnnotateTask | ClearTask | CheckTask;
@@ -45,10 +47,10 @@ interface CheckTask {
   readonly isOneOfMany: boolean;
 }
 
-/** What one file leads to. Texts end with a line end or are empty. */
+/** What one file leads to: lines for standard output, messages for standard error. */
 export interface Outcome {
-  readonly stdout: string;
-  readonly stderr: string;
+  readonly lines: readonly string[];
+  readonly messages: readonly string[];
   readonly exit: ExitCode;
 }
 
@@ -63,8 +65,8 @@ export function runFileTask(task: FileTask, pair: FilePair): Outcome {
     const line = fault instanceof Failure ? fault.message : `${pair.input}: ${faultLine(fault)}`;
     const isData = task.kind === 'check' && task.format === 'json' && task.isOneOfMany;
     return {
-      stdout: isData ? `${JSON.stringify({ file: pair.input, error: line })}\n` : '',
-      stderr: lines([line]),
+      lines: isData ? [printableJson({ file: pair.input, error: line })] : [],
+      messages: [line],
       exit: EXIT.failed,
     };
   }
@@ -123,25 +125,21 @@ function clear(pair: FilePair, file: ScoreFile): Outcome {
 function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {
   const { examinations, remarks } = examineText(file.text, path, reading);
   const result = resultOf(examinations);
-  const stdout =
+  const lines =
     format === 'json'
-      ? JSON.stringify(isOneOfMany ? { file: path, ...result } : result)
-      : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''].join('\n');
+      ? [printableJson(isOneOfMany ? { file: path, ...result } : result)]
+      : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''];
   const isImpossible = impossibleCount(countNotes(examinations)) > 0;
   return {
-    stdout: `${stdout}\n`,
-    stderr: lines(remarks),
+    lines,
+    messages: remarks,
     exit: isImpossible ? EXIT.impossible : EXIT.fine,
   };
 }
 
 /** Tells where the result went; on standard error when the result itself went to standard output. */
 function outcome({ input, output }: FilePair, text: string, notes: readonly string[]): Outcome {
-  if (output === STANDARD)
-    return { stdout: '', stderr: lines([`${input}: ${text}`, ...notes]), exit: EXIT.fine };
-  return { stdout: `${output}: ${text}\n`, stderr: lines(notes), exit: EXIT.fine };
-}
-
-function lines(texts: readonly string[]): string {
-  return texts.map((text) => `bellhand: ${text}\n`).join('');
+  if (isStandardOutput(output))
+    return { lines: [], messages: [`${input}: ${text}`, ...notes], exit: EXIT.fine };
+  return { lines: [`${output}: ${text}`], messages: notes, exit: EXIT.fine };
 }

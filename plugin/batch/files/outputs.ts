@@ -2,7 +2,7 @@
 import { mkdirSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { basename, dirname, join, parse, resolve } from 'node:path';
 import { Failure, systemReason } from '../failure.ts';
-import { STANDARD } from './wholeFile.ts';
+import { isStandardOutput, STANDARD } from '../output/streams.ts';
 
 /** What the user said about the place of results. */
 export interface OutputWishes {
@@ -39,6 +39,9 @@ export function pairOutputs(
   if (output !== undefined && !isFolder && inputs.length > 1) {
     throw new Failure(`${output}: ${inputs.length} results do not fit into one file: name a folder with -o`);
   }
+  if (output === undefined && inputs.length > 1 && inputs.includes(STANDARD)) {
+    throw new Failure('standard input among other files: its result needs a place: name a folder with -o');
+  }
   if (isFolder) makeFolder(output);
   const pairs = inputs.map((input): FilePair => {
     if (output === undefined) {
@@ -55,7 +58,18 @@ export function pairOutputs(
       );
     }
   }
+  refuseInputAsStandardOutput(inputs);
   return distinct(pairs);
+}
+
+/**
+ * Refuses a command whose standard output was sent into one of its own inputs.
+ * @throws {Failure} when it was
+ */
+export function refuseInputAsStandardOutput(inputs: readonly string[]): void {
+  const target = inputs.find((input) => input !== STANDARD && isStandardOutput(input));
+  if (target !== undefined && whatIsAt(target)?.isFile())
+    throw new Failure(`${target}: standard output goes into this input: send it to another file`);
 }
 
 /** `part.musicxml` becomes `part.marked.musicxml`; what was marked before is not marked twice in the name. */

@@ -72,8 +72,8 @@ export async function runOnAll(
         }
         const remedy = 'try it alone, with --jobs 1';
         finish(place, {
-          stdout: '',
-          stderr: `bellhand: ${pairs[place]!.input}: could not be worked on (${cause}): ${remedy}\n`,
+          lines: [],
+          messages: [`${pairs[place]!.input}: could not be worked on (${cause}): ${remedy}`],
           exit: EXIT.failed,
         });
         if (isLeft()) work().then(resolve);

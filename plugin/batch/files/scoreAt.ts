@@ -1,9 +1,8 @@
 /** Scores by their path: opened from disk or standard input, their faults told under the file's name. */
 import { openScoreFile, type ScoreFile } from '../../musicxml/bytes/files.ts';
-import { LARGEST_ENTRY } from '../../musicxml/bytes/zip.ts';
 import { ScoreError } from '../../musicxml/index.ts';
 import { Failure } from '../failure.ts';
-import { readWhole } from './wholeFile.ts';
+import { readWhole } from './input.ts';
 
 /**
  * Opens the score file at a path, plain or compressed, in whatever encoding; `-` is standard input.
@@ -11,12 +10,6 @@ import { readWhole } from './wholeFile.ts';
  */
 export function openScoreAt(path: string): ScoreFile {
   const bytes = readWhole(path);
-  if (bytes.length > LARGEST_ENTRY) {
-    const megabytes = Math.round(bytes.length / 1048576);
-    throw new Failure(
-      `${path}: it has ${megabytes} MB, more than any score needs: check where it comes from`,
-    );
-  }
   return named(path, () => openScoreFile(bytes));
 }
 

@@ -11,7 +11,7 @@ import {
   type Settings,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
-import { readWhole } from '../files/wholeFile.ts';
+import { readWhole } from '../files/input.ts';
 import { numberBetween, oneOf } from './optionValues.ts';
 
 /** As commander hands them over. */

@@ -5,30 +5,14 @@ import {
   closeSync,
   fsyncSync,
   openSync,
-  readFileSync,
   realpathSync,
   renameSync,
   statSync,
   unlinkSync,
-  writeSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { Failure, systemReason } from '../failure.ts';
-
-/** The path that stands for standard input or standard output. */
-export const STANDARD = '-';
-
-/**
- * Reads a file, or standard input for `-`.
- * @throws {Failure} when it is missing, a folder or may not be read
- */
-export function readWhole(path: string): Uint8Array {
-  try {
-    return readFileSync(path === STANDARD ? 0 : path);
-  } catch (fault) {
-    throw new Failure(`${path === STANDARD ? 'standard input' : path}: ${systemReason(fault)}`);
-  }
-}
+import { isStandardOutput, printBytes, writeAll } from './streams.ts';
 
 /**
  * Writes a file, or standard output for `-`, by way of a new one beside it that takes its name when complete. A file that is replaced keeps its
@@ -36,8 +20,8 @@ export function readWhole(path: string): Uint8Array {
  * @throws {Failure} when it cannot be written; the target is then as it was
  */
 export function writeWhole(path: string, bytes: Uint8Array): void {
-  if (path === STANDARD) {
-    writeAll(1, bytes);
+  if (isStandardOutput(path)) {
+    printBytes(bytes);
     return;
   }
   try {
@@ -80,8 +64,4 @@ function writeTo(file: number, bytes: Uint8Array): void {
   } finally {
     closeSync(file);
   }
-}
-
-function writeAll(file: number, bytes: Uint8Array): void {
-  for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
 }

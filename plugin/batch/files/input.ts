@@ -1,0 +1,64 @@
+/** Files and standard input, read whole. */
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { Failure, systemReason } from '../failure.ts';
+import { isNotReady, pause, STANDARD } from '../output/streams.ts';
+
+/** The largest file that is read, in bytes: the largest symphonies stay under a sixth of it. */
+export const LARGEST_FILE = 128 * 1024 * 1024;
+
+const PIECE = 65536;
+
+/**
+ * Reads a file, or standard input for `-`.
+ * @throws {Failure} when it is missing, a folder, too large, or may not be read
+ */
+export function readWhole(path: string): Uint8Array {
+  const name = path === STANDARD ? 'standard input' : path;
+  try {
+    return path === STANDARD ? readAll(0, name) : readFrom(path);
+  } catch (fault) {
+    throw fault instanceof Failure ? fault : new Failure(`${name}: ${systemReason(fault)}`);
+  }
+}
+
+function readFrom(path: string): Uint8Array {
+  const file = openSync(path, 'r');
+  try {
+    return readAll(file, path);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Reads to the end, however long a pipe lets it wait; never more than is allowed, however much there is. */
+function readAll(file: number, name: string): Uint8Array {
+  const about = fstatSync(file);
+  if (about.isFile() && about.size > LARGEST_FILE) throw tooLarge(name);
+  let bytes = Buffer.allocUnsafe(about.isFile() ? about.size + 1 : PIECE);
+  let length = 0;
+  for (;;) {
+    const count = readPiece(file, bytes, length);
+    if (count === 0) return bytes.subarray(0, length);
+    length += count;
+    if (length > LARGEST_FILE) throw tooLarge(name);
+    if (length === bytes.length) bytes = Buffer.concat([bytes, Buffer.allocUnsafe(Math.max(PIECE, length))]);
+  }
+}
+
+function readPiece(file: number, bytes: Buffer, at: number): number {
+  for (;;) {
+    try {
+      return readSync(file, bytes, at, bytes.length - at, null);
+    } catch (fault) {
+      if (!isNotReady(fault)) throw fault;
+      pause();
+    }
+  }
+}
+
+function tooLarge(name: string): Failure {
+  const megabytes = LARGEST_FILE / 1048576;
+  return new Failure(
+    `${name}: larger than ${megabytes} MB, the most that is read: check where it comes from, or export the horn parts alone`,
+  );
+}

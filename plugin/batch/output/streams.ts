@@ -1,0 +1,118 @@
+/**
+ * The one way out to standard output and standard error. What is written arrives whole, whatever stands at the other end:
+ * a slow pipe is waited for, a reader who left is let go quietly, and a full disk is said in a sentence.
+ */
+import { fstatSync, statSync, writeSync } from 'node:fs';
+import { isatty } from 'node:tty';
+import { Failure, systemReason } from '../failure.ts';
+import { printable } from './printable.ts';
+
+/** The path that stands for standard input or standard output. */
+export const STANDARD = '-';
+
+const OUT = 1;
+const ERROR = 2;
+
+let isReaderGone = false;
+let isMessageLost = false;
+
+/** True once nobody reads standard output any more, so that more of it is in vain. */
+export function hasReaderLeft(): boolean {
+  return isReaderGone;
+}
+
+/** True when a line for standard error could not be written: its place is full, say. */
+export function wasMessageLost(): boolean {
+  return isMessageLost;
+}
+
+/**
+ * Writes lines to standard output, each made printable and ended.
+ * @throws {Failure} when they cannot be written
+ */
+export function printLines(lines: readonly string[]): void {
+  printBytes(bytesOf(lines));
+}
+
+/**
+ * Writes bytes to standard output as they are.
+ * @throws {Failure} when they cannot be written
+ */
+export function printBytes(bytes: Uint8Array): void {
+  if (isReaderGone) return;
+  try {
+    writeAll(OUT, bytes);
+  } catch (fault) {
+    if (isLeaving(fault)) isReaderGone = true;
+    else throw new Failure(`standard output cannot be written: ${systemReason(fault)}`);
+  }
+}
+
+/** Writes messages to standard error, one a line, each under the program's name. Never throws: there is nowhere to tell. */
+export function warnLines(messages: readonly string[]): void {
+  sendToError(bytesOf(messages.map((message) => `bellhand: ${message}`)));
+}
+
+/** Writes to standard error as it is, for what draws on a terminal. */
+export function drawOnError(text: string): void {
+  sendToError(Buffer.from(text));
+}
+
+/** True when a person watches standard error. */
+export function isErrorWatched(): boolean {
+  return isatty(ERROR);
+}
+
+/** True for `-` and for any other name of the place where standard output goes, such as `/dev/stdout`. */
+export function isStandardOutput(path: string): boolean {
+  if (path === STANDARD) return true;
+  try {
+    const [there, here] = [statSync(path), fstatSync(OUT)];
+    return there.dev === here.dev && there.ino === here.ino;
+  } catch {
+    // Nothing there yet, or standard output is closed.
+    return false;
+  }
+}
+
+/** Writes all of it, waiting where the other end is not ready. */
+export function writeAll(file: number, bytes: Uint8Array): void {
+  for (let done = 0; done < bytes.length; ) {
+    try {
+      done += writeSync(file, bytes, done);
+    } catch (fault) {
+      if (!isNotReady(fault)) throw fault;
+      pause();
+    }
+  }
+}
+
+/** True for a fault that only says "later": the other end of a pipe that somebody made not to wait. */
+export function isNotReady(fault: unknown): boolean {
+  const code = (fault as NodeJS.ErrnoException).code;
+  return code === 'EAGAIN' || code === 'EINTR';
+}
+
+const PAUSE_MS = 2;
+const clock = new Int32Array(new SharedArrayBuffer(4));
+
+/** Sleeps a little, so that waiting costs nothing. */
+export function pause(): void {
+  Atomics.wait(clock, 0, 0, PAUSE_MS);
+}
+
+function sendToError(bytes: Uint8Array): void {
+  try {
+    writeAll(ERROR, bytes);
+  } catch (fault) {
+    if (!isLeaving(fault)) isMessageLost = true;
+  }
+}
+
+function isLeaving(fault: unknown): boolean {
+  return (fault as NodeJS.ErrnoException).code === 'EPIPE';
+}
+
+function bytesOf(lines: readonly string[]): Uint8Array {
+  return Buffer.from(lines.map((line) => `${printable(line)}\n`).join(''));
+}
