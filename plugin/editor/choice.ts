@@ -1,5 +1,6 @@
 /** What the user chose in the panel, kept with the score and as the user's default. */
 import { DEFAULT_SETTINGS, HORNS, type Settings, SHOW_ALL, type Show } from '../../core/index.ts';
+import { keepBeside, readBeside } from './besidePlugin.ts';
 import type { Host, HostScore } from './hostApi.ts';
 
 /** The panel's controls. Horns by their id. */
@@ -27,13 +28,13 @@ export const HAND_OFFSET_RANGE = { from: -60, to: 60 } as const;
 
 /** The name under which a score carries our choice among its properties. */
 const TAG = 'bellhand';
-/** Beside the plugin, so that it goes when the plugin goes. */
+/** Beside the plugin. */
 const DEFAULT_FILE = 'bellhand-choice.json';
 
 /** The choice kept with the score, else the user's own default, else ours. */
 export function chosenFor(host: Host, score: HostScore | null): Choice {
   const kept = score ? score.metaTag(TAG) : '';
-  return parsed(kept) ?? parsed(readDefault(host)) ?? DEFAULT_CHOICE;
+  return parsed(kept) ?? parsed(readBeside(host, DEFAULT_FILE)) ?? DEFAULT_CHOICE;
 }
 
 /** Keeps the choice with the score. The host saves it with the next save; undo does not know of it. */
@@ -42,10 +43,9 @@ export function keepWithScore(score: HostScore, choice: Choice): void {
   if (score.metaTag(TAG) !== text) score.setMetaTag(TAG, text);
 }
 
-/** Keeps the choice for scores that carry none. A folder that cannot be written to keeps the default as it was. */
-export function keepAsDefault({ file, engine }: Host, choice: Choice): void {
-  file.source = defaultPath(engine.resolvedUrl(DEFAULT_FILE));
-  file.write(JSON.stringify(choice));
+/** Keeps the choice for scores that carry none. */
+export function keepAsDefault(host: Host, choice: Choice): void {
+  keepBeside(host, DEFAULT_FILE, JSON.stringify(choice));
 }
 
 /** The settings the core works with. */
@@ -56,16 +56,6 @@ export function settingsOf(choice: Choice): Settings {
     toleranceCents: choice.tolerance,
     handOffsetCents: choice.handOffset,
   };
-}
-
-function readDefault({ file, engine }: Host): string {
-  file.source = defaultPath(engine.resolvedUrl(DEFAULT_FILE));
-  return file.exists() ? file.read() : '';
-}
-
-/** The host's file object wants plain paths: `file:///C:/x` is `C:/x`, `file:///x` is `/x`. */
-function defaultPath(url: unknown): string {
-  return decodeURIComponent(String(url)).replace(/^file:\/\/(?:\/(?=[A-Za-z]:))?/, '');
 }
 
 /** Reads what an earlier version, or a curious user, left; what makes no sense falls back to the default. */

@@ -16,6 +16,7 @@ import { hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
 import { showNote } from './showNote.ts';
+import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
 /** A score that takes longer than this to read, in milliseconds, is read only when asked: nobody's typing waits for it. */
 const READING_LIMIT_MS = 600;
@@ -195,6 +196,15 @@ export class Panel {
       this.shown = null;
     }
     if (!this.shown) this.sentence = this.words.notShown;
+  }
+
+  /** The size the window had the last time, or `null`. */
+  windowSize(): WindowSize | null {
+    return keptWindowSize(this.host);
+  }
+
+  keepWindowSize(width: number, height: number): void {
+    keepWindowSize(this.host, { width, height });
   }
 
   private choose(choice: Choice): void {

@@ -24,6 +24,7 @@ MuseScore {
     BellhandPanel {
         id: panel
         anchors.fill: parent
+        keepsSize: true
     }
 
     onRun: panel.open(Script.Bellhand, root, file)

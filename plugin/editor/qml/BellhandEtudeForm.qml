@@ -1,6 +1,5 @@
 // The part of the panel that composes an étude: it gathers what is asked for and hands it over.
 import QtQuick 2.9
-import QtQuick.Controls 2.3
 import QtQuick.Layouts 1.3
 
 ColumnLayout {
@@ -21,17 +20,14 @@ ColumnLayout {
         }
     }
 
-    Button {
+    BellhandButton {
         id: etude
         objectName: "etude"
         property bool isOpen: false
         Layout.fillWidth: true
-        implicitHeight: 28
-        flat: true
+        isQuiet: true
         text: (isOpen ? "\u25be " : "\u25b8 ") + (form.view ? form.view.words.etude : "")
         onClicked: isOpen = !isOpen
-        Keys.onReturnPressed: clicked()
-        Keys.onEnterPressed: clicked()
     }
 
     GridLayout {
@@ -41,84 +37,73 @@ ColumnLayout {
         rowSpacing: 4
         Layout.fillWidth: true
 
-        Label { text: form.view ? form.view.words.etudeKind : "" }
-        ComboBox {
+        BellhandText { text: form.view ? form.view.words.etudeKind : "" }
+        BellhandComboBox {
             id: etudeKind
             objectName: "etudeKind"
             Layout.fillWidth: true
             Layout.preferredWidth: 190
-            implicitHeight: 32
             model: form.view ? form.view.etudeKinds : []
             Accessible.name: form.view ? form.view.words.etudeKind : ""
         }
-        Label { text: form.view ? form.view.words.etudeKey : "" }
-        ComboBox {
+        BellhandText { text: form.view ? form.view.words.etudeKey : "" }
+        BellhandComboBox {
             id: etudeKey
             objectName: "etudeKey"
             Layout.fillWidth: true
             Layout.preferredWidth: 190
-            implicitHeight: 32
             model: form.view ? form.view.etudeKeys : []
             Accessible.name: form.view ? form.view.words.etudeKey : ""
         }
-        Label { text: form.view ? form.view.words.etudeLevel : "" }
-        SpinBox {
+        BellhandText { text: form.view ? form.view.words.etudeLevel : "" }
+        BellhandSpinBox {
             id: etudeLevel
             objectName: "etudeLevel"
-            implicitHeight: 32
             from: 1
             to: 3
             value: 1
             Accessible.name: form.view ? form.view.words.etudeLevel : ""
         }
-        Label { text: form.view ? form.view.words.etudeLength : "" }
-        SpinBox {
+        BellhandText { text: form.view ? form.view.words.etudeLength : "" }
+        BellhandSpinBox {
             id: etudeBars
             objectName: "etudeBars"
-            implicitHeight: 32
             from: form.view ? form.view.etudeBars.from : 4
             to: form.view ? form.view.etudeBars.to : 64
             stepSize: form.view ? form.view.etudeBars.step : 4
             value: 16
             Accessible.name: form.view ? form.view.words.etudeLength : ""
         }
-        Label {
+        BellhandText {
             text: form.view ? form.view.words.etudeTempo : ""
-            wrapMode: Text.WordWrap
             Layout.fillWidth: true
         }
-        SpinBox {
+        BellhandSpinBox {
             id: etudeTempo
             objectName: "etudeTempo"
             editable: true
-            implicitHeight: 32
             from: 0
             to: 132
             stepSize: 4
             value: 0
             Accessible.name: form.view ? form.view.words.etudeTempo : ""
         }
-        Label {
+        BellhandText {
             text: form.view ? form.view.words.etudeCompass : ""
-            wrapMode: Text.WordWrap
             Layout.fillWidth: true
         }
-        TextField {
+        BellhandTextField {
             id: etudeRange
             objectName: "etudeRange"
-            implicitHeight: 32
             Layout.preferredWidth: 130
             Accessible.name: form.view ? form.view.words.etudeCompass : ""
         }
-        Button {
+        BellhandButton {
             objectName: "compose"
             Layout.fillWidth: true
             Layout.columnSpan: form.width < 300 ? 1 : 2
-            implicitHeight: 34
             text: form.view ? form.view.words.compose : ""
             onClicked: form.wanted()
-            Keys.onReturnPressed: clicked()
-            Keys.onEnterPressed: clicked()
         }
     }
 }

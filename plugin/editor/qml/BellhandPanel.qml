@@ -7,7 +7,7 @@ import QtQuick.Layouts 1.3
 
 Pane {
     id: pane
-    padding: 10
+    padding: 4
 
     property var panel: null
     property var view: null
@@ -17,10 +17,47 @@ Pane {
         try {
             panel = script.openPanel(script.hostOf(root, file, Qt))
             refresh()
-            annotate.forceActiveFocus()
+            restoreSize(root)
+            annotate.forceActiveFocus(Qt.TabFocusReason)
         } catch (error) {
             failure = "" + error
         }
+    }
+
+    // A window of its own keeps the size the user gives it; at the side of the score there is none to keep.
+    property bool keepsSize: false
+    // As text, which can be compared.
+    readonly property string size: Math.round(width) + "x" + Math.round(height)
+    property string keptSize: ""
+    property string lastSize: ""
+
+    function restoreSize(root) {
+        var window = keepsSize ? pane.Window.window : null
+        if (!window)
+            return
+        if (root.mscoreVersion >= 40000) {
+            // Version 4 nails the window to the size of what is in it.
+            window.minimumWidth = 280
+            window.minimumHeight = 320
+            window.maximumWidth = window.maximumHeight = 16777215
+            root.width = Qt.binding(function () { return window.width })
+            root.height = Qt.binding(function () { return window.height })
+        }
+        var kept = panel.windowSize()
+        if (kept) {
+            window.width = kept.width
+            window.height = kept.height
+        }
+        keptSize = lastSize = size
+    }
+
+    // Waits until the user lets the window's edge go.
+    function keepSize() {
+        if (keepsSize && size === lastSize && size !== keptSize) {
+            panel.keepWindowSize(pane.width, pane.height)
+            keptSize = size
+        }
+        lastSize = size
     }
 
     function refresh() {
@@ -38,26 +75,8 @@ Pane {
         }
     }
 
-    // The editor's own colours, in its light and its dark theme.
-    SystemPalette { id: system }
-    palette.window: system.window
-    palette.windowText: system.windowText
-    palette.base: system.base
-    palette.text: system.text
-    // Dark themes give buttons the colour of the ground they stand on.
-    palette.button: isDark ? Qt.lighter(system.button, 1.7) : system.button
-    palette.buttonText: system.buttonText
-    palette.highlight: system.highlight
-    palette.highlightedText: system.highlightedText
-    palette.mid: system.mid
-    palette.midlight: system.midlight
-    palette.dark: system.dark
-    palette.light: system.light
-
-    readonly property bool isDark: system.window.hslLightness < 0.5
-    // Okabe and Ito's vermillion and blue, light enough to be read on a dark ground.
-    readonly property color impossibleColour: isDark ? "#ff9a5c" : "#a84300"
-    readonly property color riskyColour: isDark ? "#7fc4f5" : "#005a8f"
+    readonly property BellhandTheme theme: BellhandTheme {}
+    background: Rectangle { color: pane.theme.ground }
 
     Timer {
         interval: 300
@@ -67,6 +86,7 @@ Pane {
             // The editor keeps a closed panel alive, hidden, and tells it nothing.
             if (pane.Window.window && !pane.Window.window.visible)
                 return
+            pane.keepSize()
             try {
                 if (pane.panel.tick())
                     pane.refresh()
@@ -82,22 +102,24 @@ Pane {
         anchors.fill: parent
         clip: true
         contentWidth: width
-        contentHeight: Math.max(height, column.implicitHeight)
+        contentHeight: Math.max(height, column.implicitHeight + 12)
         boundsBehavior: Flickable.StopAtBounds
         ScrollBar.vertical: ScrollBar {}
 
         ColumnLayout {
             id: column
-            width: flick.width
-            height: flick.contentHeight
+            // Room for the ring around what has the focus.
+            x: 6
+            y: 6
+            width: flick.width - 12
+            height: flick.contentHeight - 12
             spacing: 6
             enabled: pane.view !== null
 
-            ComboBox {
+            BellhandComboBox {
                 id: horn
                 objectName: "horn"
                 Layout.fillWidth: true
-                implicitHeight: 34
                 model: pane.view ? pane.view.horns : []
                 currentIndex: pane.view ? pane.view.hornIndex : -1
                 Accessible.name: pane.view ? pane.view.words.horn : ""
@@ -107,48 +129,39 @@ Pane {
             GridLayout {
                 columns: pane.width < 240 ? 1 : 2
                 Layout.fillWidth: true
-                Button {
+                BellhandButton {
                     id: annotate
                     objectName: "annotate"
                     Layout.fillWidth: true
-                    implicitHeight: 34
+                    Layout.preferredWidth: 1
                     text: pane.view ? pane.view.words.annotate : ""
-                    highlighted: true
+                    isMain: true
                     onClicked: pane.act(function () { pane.panel.annotate() })
-                    Keys.onReturnPressed: clicked()
-                    Keys.onEnterPressed: clicked()
                 }
-                Button {
+                BellhandButton {
                     objectName: "clear"
                     Layout.fillWidth: true
-                    implicitHeight: 34
+                    Layout.preferredWidth: 1
                     text: pane.view ? pane.view.words.clear : ""
                     onClicked: pane.act(function () { pane.panel.clear() })
-                    Keys.onReturnPressed: clicked()
-                    Keys.onEnterPressed: clicked()
                 }
             }
 
-            Label {
+            BellhandText {
                 objectName: "sentence"
                 Layout.fillWidth: true
-                wrapMode: Text.WordWrap
-                textFormat: Text.PlainText
                 text: pane.failure !== "" ? pane.failure : pane.view ? pane.view.sentence : ""
                 visible: text !== ""
             }
 
-            Button {
+            BellhandButton {
                 id: options
                 objectName: "options"
                 property bool areOpen: pane.height > 560
                 Layout.fillWidth: true
-                implicitHeight: 28
-                flat: true
+                isQuiet: true
                 text: (areOpen ? "\u25be " : "\u25b8 ") + (pane.view ? pane.view.words.print : "")
                 onClicked: areOpen = !areOpen
-                Keys.onReturnPressed: clicked()
-                Keys.onEnterPressed: clicked()
             }
 
             GridLayout {
@@ -160,10 +173,9 @@ Pane {
 
                 Repeater {
                     model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges"]
-                    CheckBox {
+                    BellhandCheckBox {
                         id: box
                         objectName: "show-" + modelData
-                        padding: 3
                         Layout.fillWidth: true
                         text: pane.view ? pane.view.words[modelData] : ""
                         checked: !pane.view ? false
@@ -184,16 +196,16 @@ Pane {
                 rowSpacing: 4
                 Layout.fillWidth: true
 
-                Label {
+                BellhandText {
                     text: pane.view ? pane.view.words.tolerance : ""
-                    wrapMode: Text.WordWrap
                     Layout.fillWidth: true
+                    Layout.preferredHeight: tolerance.implicitHeight
+                    verticalAlignment: Text.AlignVCenter
                 }
-                SpinBox {
+                BellhandSpinBox {
                     id: tolerance
                     objectName: "tolerance"
                     editable: true
-                    implicitHeight: 32
                     stepSize: 5
                     from: pane.view ? pane.view.toleranceRange.from : 0
                     to: pane.view ? pane.view.toleranceRange.to : 0
@@ -206,16 +218,16 @@ Pane {
                     onValueModified: pane.act(function () { pane.panel.chooseTolerance(tolerance.value) })
                 }
 
-                Label {
+                BellhandText {
                     text: pane.view ? pane.view.words.handOffset : ""
-                    wrapMode: Text.WordWrap
                     Layout.fillWidth: true
+                    Layout.preferredHeight: handOffset.implicitHeight
+                    verticalAlignment: Text.AlignVCenter
                 }
-                SpinBox {
+                BellhandSpinBox {
                     id: handOffset
                     objectName: "handOffset"
                     editable: true
-                    implicitHeight: 32
                     stepSize: 5
                     from: pane.view ? pane.view.handOffsetRange.from : 0
                     to: pane.view ? pane.view.handOffsetRange.to : 0
@@ -238,16 +250,15 @@ Pane {
 
             RowLayout {
                 Layout.fillWidth: true
-                Label {
+                BellhandText {
                     Layout.fillWidth: true
                     font.bold: true
                     text: pane.view ? pane.view.words.findings + " (" + pane.view.findings.length + ")" : ""
                 }
-                Button {
+                BellhandButton {
                     objectName: "lookAgain"
                     visible: pane.view !== null && !pane.view.seesEveryEdit
-                    implicitHeight: 26
-                    flat: true
+                    isQuiet: true
                     text: pane.view ? pane.view.words.lookAgain : ""
                     onClicked: pane.act(function () { pane.panel.lookAgain() })
                 }
@@ -266,51 +277,25 @@ Pane {
                 boundsBehavior: Flickable.StopAtBounds
                 model: pane.view ? pane.view.findings : []
                 ScrollBar.vertical: ScrollBar {}
+                Keys.onShortcutOverride: function (event) { event.accepted = pane.theme.isPanelKey(event.key) }
                 Keys.onReturnPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
                 Keys.onEnterPressed: pane.act(function () { pane.panel.show(list.currentIndex) })
                 Keys.onSpacePressed: pane.act(function () { pane.panel.show(list.currentIndex) })
 
-                Label {
+                BellhandText {
                     visible: list.count === 0 && pane.view !== null && pane.view.isChecked
                     width: parent.width
-                    wrapMode: Text.WordWrap
                     text: pane.view ? pane.view.words.nothingFound : ""
                 }
 
-                delegate: ItemDelegate {
-                    width: list.width - 8
-                    padding: 6
-                    highlighted: list.activeFocus && ListView.isCurrentItem
+                delegate: BellhandFinding {
+                    width: list.width
+                    finding: modelData
+                    instead: pane.view ? pane.view.words.instead : ""
+                    isCurrent: list.activeFocus && ListView.isCurrentItem
                     onClicked: {
                         list.currentIndex = index
                         pane.act(function () { pane.panel.show(index) })
-                    }
-                    Accessible.name: modelData.place + ", " + modelData.written + ", " + modelData.label + ": " + modelData.message
-
-                    contentItem: Column {
-                        spacing: 2
-                        Label {
-                            width: parent.width
-                            wrapMode: Text.WordWrap
-                            textFormat: Text.PlainText
-                            font.bold: true
-                            text: modelData.place + "  " + modelData.written + "  " + modelData.label
-                            color: modelData.severity === "impossible" ? pane.impossibleColour
-                                : modelData.severity === "risky" ? pane.riskyColour : system.windowText
-                        }
-                        Label {
-                            width: parent.width
-                            wrapMode: Text.WordWrap
-                            textFormat: Text.PlainText
-                            text: modelData.message
-                        }
-                        Label {
-                            width: parent.width
-                            wrapMode: Text.WordWrap
-                            textFormat: Text.PlainText
-                            visible: modelData.remedy !== ""
-                            text: (pane.view ? pane.view.words.instead : "") + " " + modelData.remedy
-                        }
                     }
                 }
             }
