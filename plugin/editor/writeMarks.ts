@@ -59,10 +59,15 @@ function carryOutPlace(
   });
 }
 
-/** Writes texts that look as marks look, in the score and in the part scores that the host keeps in step with it. */
+/**
+ * Writes texts that look as marks look, in the score and in the part scores that the host keeps in step with it. The
+ * only place that makes elements, and `add` the only way to one: from 4.0 on the host frees an element that was made and
+ * never added a second time, and dies of it.
+ */
 class MarkPen {
   private readonly host: Host;
   private readonly step: UndoStep;
+  /** A mark in the score. */
   private pattern: HostText | null = null;
 
   constructor(host: Host, step: UndoStep) {
@@ -71,12 +76,8 @@ class MarkPen {
   }
 
   write(cursor: HostCursor, text: string, track: number): void {
-    this.pattern ??= this.patternAt(cursor);
-    const element = this.pattern?.clone ? this.pattern.clone() : this.blank();
-    element.text = escapedText(text);
-    cursor.add(element);
-    this.step.changes += 1;
-    this.style(element, track);
+    this.pattern = this.pattern ? this.add(cursor, text, this.pattern) : this.addFirst(cursor, text);
+    this.style(this.pattern, track);
   }
 
   /** A mark that came in with a file has the size and place of any other text. */
@@ -98,21 +99,23 @@ class MarkPen {
    * A size set on a text in the score does not reach its copies in part scores, and one set before it is added is lost.
    * A clone of a text that had its size in the score keeps it, and so do the copies of the clone.
    */
-  private patternAt(cursor: HostCursor): HostText | null {
-    const { root } = this.host;
-    const first = this.blank();
-    if (typeof first.clone !== 'function' || typeof root.removeElement !== 'function') return null;
-    first.text = 'o';
-    cursor.add(first);
-    this.step.changes += 1;
-    this.style(first, 0);
-    const pattern = first.clone();
-    root.removeElement(first);
-    return pattern;
+  private addFirst(cursor: HostCursor, text: string): HostText {
+    const unlike = this.add(cursor, text, null);
+    if (typeof unlike.clone !== 'function') return unlike;
+    this.style(unlike, 0);
+    const first = this.add(cursor, text, unlike);
+    remove(this.host, unlike, this.step);
+    return first;
   }
 
-  private blank(): HostText {
-    return this.host.root.newElement(this.host.root.Element.STAFF_TEXT);
+  /** Makes a text, like another one or plain, and adds it: nothing in between can fail. */
+  private add(cursor: HostCursor, text: string, like: HostText | null): HostText {
+    const { root } = this.host;
+    const element = like?.clone ? like.clone() : root.newElement(root.Element.STAFF_TEXT);
+    element.text = escapedText(text);
+    cursor.add(element);
+    this.step.changes += 1;
+    return element;
   }
 }
 

@@ -1,6 +1,7 @@
 /** Inside the real editor: what annotating and looking for edits cost, against the editor's own export of the same score. */
-import { HOST, inHost, skipLoudly } from '../editor/rig/host.ts';
+import { HOST_3 } from '../editor/rig/host3.ts';
 import { longPart } from '../editor/rig/music.ts';
+import { skipLoudly } from '../editor/rig/programs.ts';
 import type { BenchRow } from './benchRow.ts';
 
 const NOTES = 2000;
@@ -11,14 +12,14 @@ const COMPARE_RATIO = 3;
 
 /** Rows for a part of 2,000 stopped notes; none where the editor is not installed. */
 export async function hostBench(): Promise<BenchRow[]> {
-  if (!HOST) {
+  if (!HOST_3.isInstalled) {
     skipLoudly(
       'the bench in the real editor, which is not installed',
       'apt-get install --no-install-recommends musescore3',
     );
     return [];
   }
-  const { results } = await inHost(longPart(NOTES), [
+  const { results } = await HOST_3.run(longPart(NOTES), [
     { do: 'measure', what: 'export', times: 7 },
     { do: 'measure', what: 'annotate', times: 3 },
     { do: 'measure', what: 'tick', times: 15 },

@@ -9,8 +9,8 @@ import { examine } from '../../core/rules/examine.ts';
 import { readScore } from '../../plugin/musicxml/read/readScore.ts';
 import { FIXTURES } from './rig/fixtures.ts';
 import { removeFolders } from './rig/folders.ts';
-import { skipLoudly } from './rig/host.ts';
 import { open, rest, scoreOf, stopped } from './rig/music.ts';
+import { skipLoudly } from './rig/programs.ts';
 import { ENGINES, type EngineStep, inEngine, standInOf, trialsIn } from './rig/standIn.ts';
 
 afterAll(removeFolders);

@@ -1,13 +1,13 @@
 /** Études from the panel, in the real editor: composed by the plugin's script, opened as a score of their own. */
 import { readFile } from 'node:fs/promises';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { LANGUAGES } from '../../plugin/editor/languages.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
-import { HOST, inHost } from './rig/host.ts';
+import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, stopped } from './rig/music.ts';
 
 afterAll(removeFolders);
@@ -15,18 +15,18 @@ afterAll(removeFolders);
 const PART = hornScore([[stopped('C5', 4)]]);
 const FORM = { kindIndex: 0, keyIndex: 4, level: 2, bars: 8, tempo: 0, range: '' };
 
-describe.skipIf(!HOST)('études from the panel', () => {
+inEveryHost('études from the panel', (host) => {
   it.each(ETUDE_KINDS.map(({ kind }, kindIndex) => [kind, kindIndex] as const))(
     '%s: opens whole, marked, and holds nothing impossible',
     async (kind, kindIndex) => {
-      const run = await inHost(PART, [
+      const run = await host.run(PART, [
         { do: 'etude', form: { ...FORM, kindIndex } },
         { do: 'save', as: 'etude.musicxml' },
       ]);
       const { sentence, findings } = run.results[0] as { sentence: string; findings: { severity: string }[] };
       expect(sentence).toMatch(/^A new score is open: .+\.$/);
       expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
-      const text = await readFile(run.path('etude.musicxml'), 'utf8');
+      const text = await run.text("etude.musicxml");
       const [horn] = readScore(text).horns;
       expect(horn!.passage.notes.length).toBeGreaterThan(8);
       expect(text.split(MARK_PREFIX).length).toBeGreaterThan(kind === 'bend' ? 3 : 8);
@@ -40,7 +40,7 @@ describe.skipIf(!HOST)('études from the panel', () => {
     ['a range too small', { ...FORM, range: 'C5-C5' }, /^Nothing was changed: /],
     ['a tempo nobody plays', { ...FORM, tempo: 12 }, /^Nothing was changed: /],
   ])('%s: one sentence, and the score stays open', async (_, form, sentence) => {
-    const run = await inHost(PART, [
+    const run = await host.run(PART, [
       { do: 'etude', form },
       { do: 'save', as: 'same.musicxml' },
     ]);

@@ -7,13 +7,15 @@ import { promisify } from 'node:util';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
-import { differingPixels, HOST, inHost, skipLoudly } from './rig/host.ts';
+import { HOST_3 } from './rig/host3.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
+import { differingPixels } from './rig/pictures.ts';
+import { skipLoudly } from './rig/programs.ts';
 import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
 
 afterAll(removeFolders);
 
-if (HOST && !CAN_SHOW_WINDOWS)
+if (HOST_3.isInstalled && !CAN_SHOW_WINDOWS)
   skipLoudly('the panel in a window', 'apt-get install xvfb xdotool imagemagick');
 
 let editor: EditorWindow | null = null;
@@ -26,7 +28,7 @@ const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3'
 
 /** The part in the editor's own format, so that saving asks nothing. */
 async function ownFormat(name: string): Promise<string> {
-  const run = await inHost(PART, [{ do: 'save', as: name }]);
+  const run = await HOST_3.run(PART, [{ do: 'save', as: name }]);
   return run.path(name);
 }
 
@@ -93,7 +95,7 @@ describe.skipIf(!CAN_SHOW_WINDOWS)('the panel in the editor’s window', () => {
       const bars = Array.from({ length: 8 }, (_, i) => [
         i === 0 ? { ...rest(4), words: 'gestopft' } : rest(4),
       ]);
-      const run = await inHost(hornScore(bars), [{ do: 'save', as: 'part.mscx' }]);
+      const run = await HOST_3.run(hornScore(bars), [{ do: 'save', as: 'part.mscx' }]);
       const path = run.path('part.mscx');
       await writeFile(path, (await readFile(path, 'utf8')).replace('<Style>', `<Style>${style}`));
       editor = await openEditor(path);

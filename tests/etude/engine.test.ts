@@ -10,7 +10,8 @@ import { describe, expect, it } from 'vitest';
 import { editorScript } from '../../build/bundle.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import type { EtudeWish } from '../../plugin/etude/etudeOnWish.ts';
-import { freshProfile, HOST, skipLoudly } from '../editor/rig/host.ts';
+import { freshProfile, PROGRAM_3 } from '../editor/rig/host3.ts';
+import { skipLoudly } from '../editor/rig/programs.ts';
 import { wished } from './engineEntry.ts';
 
 const ENTRY = fileURLToPath(new URL('engineEntry.ts', import.meta.url));
@@ -47,7 +48,7 @@ describe('an étude on wish', () => {
   });
 });
 
-if (!HOST) {
+if (!PROGRAM_3) {
   skipLoudly(
     'études in the real editor, which is not installed',
     'apt-get install --no-install-recommends musescore3',
@@ -63,7 +64,7 @@ if (!HOST) {
         const start = wished(WISHES[0]!, 'double');
         await writeFile(join(folder, 'start.musicxml'), start.ok ? start.text : '');
         await promisify(execFile)(
-          HOST!,
+          PROGRAM_3!,
           ['-p', join(folder, 'compose.qml'), join(folder, 'start.musicxml')],
           {
             env: { ...env, QT_QPA_PLATFORM: 'offscreen' },

@@ -17,7 +17,7 @@ import { treeText } from '../../plugin/etude/treeText.ts';
 import { element } from '../../plugin/etude/xmlTree.ts';
 import { clearMarks, readScore } from '../../plugin/musicxml/index.ts';
 import { engrave } from '../../plugin/pages/engrave.ts';
-import { skipLoudly } from '../editor/rig/host.ts';
+import { skipLoudly } from '../editor/rig/programs.ts';
 import { SCHEMA_FOLDER, schemaErrors } from './schemaErrors.ts';
 
 const KINDS: readonly EtudeKind[] = ETUDE_KINDS.map(({ kind }) => kind);

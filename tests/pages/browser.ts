@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { describe, it } from 'vitest';
-import { programNamed, skipLoudly } from '../editor/rig/host.ts';
+import { programNamed, skipLoudly } from '../editor/rig/programs.ts';
 
 const PROGRAM = programNamed('chromium', 'chromium-browser', 'google-chrome');
 

@@ -7,8 +7,8 @@ import { promisify } from 'node:util';
 import { buildPlugin, editorScript } from '../../../build/bundle.ts';
 import { fifthsOf, type Pitch, parsePitch, pitchCents, soundingPitch } from '../../../core/pitch/pitch.ts';
 import { temporaryFolder } from './folders.ts';
-import { programNamed } from './host.ts';
 import type { PartOptions, Played } from './music.ts';
+import { programNamed } from './programs.ts';
 
 const run = promisify(execFile);
 

@@ -11,35 +11,61 @@ MuseScore {
 
     FileIO { id: file }
     FileIO { id: own; source: Qt.resolvedUrl("steps.json").toString().replace("file://", "") }
-    property var failing: null
 
-    // The plugin's host with one fault built in: the n-th text cannot be added.
+    readonly property bool isVersion4: root.mscoreVersion >= 40000
+
+    // An object of the editor's with some of its members replaced; `real` is the object itself.
+    function altered(object, replacements) {
+        return new Proxy({}, {
+            get: function (_, key) {
+                if (key === "real") return object
+                if (key in replacements) return replacements[key]
+                var value = object[key]
+                return typeof value === "function" ? function (a, b, c) { return object[key](a, b, c) } : value
+            },
+            set: function (_, key, value) { object[key] = value; return true }
+        })
+    }
+
+    // The plugin's host with some members of its root item and of its cursors replaced.
+    function alteredHost(members, cursorMembers) {
+        var score = altered(curScore, { newCursor: function () {
+            var cursor = curScore.newCursor()
+            return altered(cursor, cursorMembers(cursor))
+        } })
+        members.curScore = score
+        members.writeScore = function (_, path, extension) { return writeScore(curScore, path, extension) }
+        var host = Script.Bellhand.hostOf(root, file, Qt)
+        return { root: altered(root, members), file: host.file, engine: host.engine }
+    }
+
+    // The plugin's host, if asked for with a fault built in: the n-th text cannot be added.
     function hostFor(step) {
         if (step.failAfter === undefined)
             return Script.Bellhand.hostOf(root, file, Qt)
         var left = step.failAfter
-        function faulty(object, name, replacement) {
-            return new Proxy({}, {
-                get: function (_, key) {
-                    if (key === name) return replacement
-                    var value = object[key]
-                    return typeof value === "function" ? function (a, b, c) { return object[key](a, b, c) } : value
-                },
-                set: function (_, key, value) { object[key] = value; return true }
-            })
+        return alteredHost({}, function (cursor) {
+            return { add: function (element) {
+                var fails = left-- <= 0
+                // Version 4 dies of an element that is made and not added.
+                if (!fails || isVersion4) cursor.add(element)
+                if (fails) throw new Error("no more texts")
+            } }
+        })
+    }
+
+    // The plugin's host, which counts the elements that are made and those that are added.
+    function countingHost(counted) {
+        function made(element) {
+            counted.made += 1
+            return altered(element, { clone: function () { return made(element.clone()) } })
         }
-        function newCursor() {
-            var cursor = curScore.newCursor()
-            return faulty(cursor, "add", function (element) {
-                if (left-- <= 0) throw new Error("no more texts")
-                cursor.add(element)
-            })
-        }
-        var score = faulty(curScore, "newCursor", newCursor)
-        var host = Script.Bellhand.hostOf(root, file, Qt)
-        return { root: faulty(faulty(root, "curScore", score), "writeScore", function (_, path, extension) {
-            return writeScore(curScore, path, extension)
-        }), file: host.file, engine: host.engine }
+        return alteredHost({
+            newElement: function (type) { return made(newElement(type)) },
+            removeElement: function (element) { removeElement(element.real || element) }
+        }, function (cursor) {
+            return { add: function (element) { counted.added += 1; cursor.add(element.real) } }
+        })
     }
 
     function nthNote(nth) {
@@ -48,6 +74,14 @@ MuseScore {
         cursor.rewind(0)
         for (var i = 0; i < nth; i++) cursor.next()
         return cursor.element.notes[0]
+    }
+
+    function nthChord(nth) {
+        var cursor = curScore.newCursor()
+        cursor.track = 0
+        cursor.rewind(0)
+        for (var i = 0; ; cursor.next())
+            if (cursor.element.type === Element.CHORD && i++ === nth) return cursor.element
     }
 
     function wait(milliseconds) {
@@ -69,18 +103,35 @@ MuseScore {
             if (step.choice) curScore.setMetaTag("bellhand", JSON.stringify(step.choice))
             return Script.Bellhand.runOnce(hostFor(step), "annotate")
         },
+        "count": function () {
+            var counted = { made: 0, added: 0 }
+            Script.Bellhand.runOnce(countingHost(counted), "annotate")
+            return counted
+        },
         "clear": function (step) { return Script.Bellhand.runOnce(hostFor(step), "clear") },
         "undo": function () { cmd("undo") },
         "redo": function () { cmd("redo") },
         "select-all": function () { cmd("select-all") },
         "deselect": function () { cmd("escape") },
         "select": function (step) {
+            if (isVersion4) {
+                var chords = []
+                for (var k = step.from; k < step.from + step.length; k++) chords.push(nthChord(k))
+                var last = chords[chords.length - 1], end = last.parent.tick + last.actualDuration.ticks
+                curScore.startCmd()
+                if (step.length === 1) curScore.selection.select(last.notes[0])
+                else curScore.selection.selectRange(chords[0].parent.tick, end, 0, 1)
+                curScore.endCmd()
+                return selected()
+            }
             cmd("escape"); cmd("first-element"); cmd("next-chord")
             for (var i = 0; i < step.from; i++) cmd("next-chord")
             for (var j = 1; j < step.length; j++) cmd("select-next-chord")
             return selected()
         },
         "save": function (step, folder) {
+            // The editor itself writes at the end of the run.
+            if (isVersion4) return null
             var path = folder + "/" + step.as
             return writeScore(curScore, path, step.as.split(".").pop())
         },
@@ -141,8 +192,8 @@ MuseScore {
     onRun: {
         var input = JSON.parse(own.read())
         var answer = { results: [] }
-        // The editor brackets a plugin of this kind in a step of its history: ours are to be the only ones.
-        curScore.endCmd()
+        // Version 3 brackets a plugin of this kind in a step of its history: ours are to be the only ones.
+        if (!isVersion4) curScore.endCmd()
         try {
             for (var i = 0; i < input.steps.length; i++) {
                 var returned = takes[input.steps[i].do](input.steps[i], input.folder)

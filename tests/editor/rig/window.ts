@@ -3,11 +3,14 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { builtPlugin, differingPixels, freshProfile, HOST, programNamed } from './host.ts';
+import { freshProfile, PROGRAM_3 } from './host3.ts';
+import { differingPixels } from './pictures.ts';
+import { programNamed } from './programs.ts';
+import { builtPlugin } from './steps.ts';
 
 /** True where everything a window test needs is installed. */
 export const CAN_SHOW_WINDOWS =
-  HOST !== null && ['Xvfb', 'xdotool', 'import'].every((program) => programNamed(program) !== null);
+  PROGRAM_3 !== null && ['Xvfb', 'xdotool', 'import'].every((program) => programNamed(program) !== null);
 
 /** Plugins by their file, and the shortcut each is given. */
 const SHORTCUTS: { readonly [plugin: string]: string } = {
@@ -67,7 +70,10 @@ export async function openEditor(
   await writeFile(join(folder, 'data/MuseScore/MuseScore3/plugins.xml'), pluginList(plugin));
   const { screen, display } = await startScreen();
   const onScreen = { ...env, DISPLAY: display };
-  const editor = spawn(HOST!, ['-m', '-w', score], { env: onScreen, stdio: ['ignore', 'ignore', 'pipe'] });
+  const editor = spawn(PROGRAM_3!, ['-m', '-w', score], {
+    env: onScreen,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
   let complaints = '';
   editor.stderr!.on('data', (chunk) => {
     complaints += chunk;

@@ -1,0 +1,91 @@
+/** Version 3.2.3, as Debian packages it. */
+import { execFile } from 'node:child_process';
+import { chmod, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { temporaryFolder } from './folders.ts';
+import type { Host } from './host.ts';
+import { onWhite } from './pictures.ts';
+import { programNamed } from './programs.ts';
+import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+
+const execute = promisify(execFile);
+
+/** Where the program is; null where it is not installed. */
+export const PROGRAM_3 = programNamed('mscore3', 'musescore3');
+
+export const HOST_3: Host = {
+  version: '3.2.3',
+  major: 3,
+  isInstalled: PROGRAM_3 !== null,
+  install: 'apt-get install --no-install-recommends musescore3',
+  run,
+  inConcertPitch,
+  pictureOf,
+};
+
+/** A fresh home for the editor. */
+export async function freshProfile(): Promise<{ readonly folder: string; readonly env: NodeJS.ProcessEnv }> {
+  const folder = await temporaryFolder('host');
+  for (const name of ['config', 'data', 'run']) await mkdir(join(folder, name));
+  await chmod(join(folder, 'run'), 0o700);
+  return {
+    folder,
+    env: {
+      PATH: process.env.PATH,
+      LANG: 'C.UTF-8',
+      HOME: folder,
+      XDG_CONFIG_HOME: join(folder, 'config'),
+      XDG_DATA_HOME: join(folder, 'data'),
+      XDG_RUNTIME_DIR: join(folder, 'run'),
+      // The editor's socket for finding an instance that already runs lies here: none of ours finds another's.
+      TMPDIR: join(folder, 'run'),
+    },
+  };
+}
+
+async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
+  const { folder, env } = await freshProfile();
+  const plugin = join(folder, 'plugin');
+  await cp(await builtPlugin(), plugin, { recursive: true });
+  let score = input;
+  if (input.startsWith('<')) {
+    score = join(folder, 'input.musicxml');
+    await writeFile(score, input);
+  }
+  await writeFile(join(plugin, 'steps.json'), JSON.stringify({ folder, steps }));
+  const { stderr } = await execute(PROGRAM_3!, ['-p', join(plugin, 'steps.qml'), score], {
+    env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
+    timeout: 60_000,
+    maxBuffer: 1e8,
+  });
+  const answer = await readFile(join(folder, 'results.json'), 'utf8').catch(() => '');
+  return {
+    folder,
+    results: resultsIn(answer, stderr),
+    path: (name) => join(folder, name),
+    text: (name) => readFile(join(folder, name), 'utf8'),
+  };
+}
+
+/** The command for it needs a window. */
+async function inConcertPitch(input: string): Promise<string> {
+  const saved = await run(input, [{ do: 'save', as: 'concert.mscx' }]);
+  const path = saved.path('concert.mscx');
+  const text = await saved.text('concert.mscx');
+  await writeFile(path, text.replace('<Style>', '<Style><concertPitch>1</concertPitch>'));
+  return path;
+}
+
+async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
+  const { folder, env } = await freshProfile();
+  await execute(
+    PROGRAM_3!,
+    ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : []), '-o', join(folder, 'page.png'), score],
+    {
+      env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
+      timeout: 60_000,
+    },
+  );
+  return onWhite(join(folder, 'page-1.png'));
+}

@@ -1,0 +1,145 @@
+/**
+ * Version 4.6.5, unpacked where the environment's HOST46 says. Plugins cannot save there: what a step saves is what the
+ * editor itself writes at the end of a run that takes the steps up to it.
+ */
+import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { chmod, cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { extname, join } from 'node:path';
+import { promisify } from 'node:util';
+import { temporaryFolder } from './folders.ts';
+import type { Host } from './host.ts';
+import { onWhite } from './pictures.ts';
+import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+
+const execute = promisify(execFile);
+
+/** Where the program is, or would be. */
+export const PROGRAM_4 = join(process.env.HOST46 ?? '', 'inst/bin/mscore');
+
+export const HOST_4: Host = {
+  version: '4.6.5',
+  major: 4,
+  isInstalled: Boolean(process.env.HOST46) && existsSync(PROGRAM_4),
+  install: 'unpack ../shared/host46 as .ci/run does, and set HOST46 to the folder that holds inst/',
+  run,
+  inConcertPitch,
+  pictureOf,
+};
+
+/** A plugin's address: its path below the folder of plugins. */
+export const uriOf = (plugin: string): string => `musescore://extensions/v1/bellhand/${plugin.toLowerCase()}`;
+
+/** A fresh home for the editor, with the plugin installed and switched on. */
+export async function freshProfile4(
+  settings: readonly string[] = [],
+): Promise<{ readonly folder: string; readonly plugin: string; readonly env: NodeJS.ProcessEnv }> {
+  const folder = await temporaryFolder('host');
+  const at = (...names: string[]) => join(folder, ...names);
+  const plugin = at('Documents/MuseScore4/Plugins/bellhand');
+  for (const name of ['config/MuseScore', 'data/MuseScore/MuseScore4/extensions', 'cache', 'state', 'run'])
+    await mkdir(at(name), { recursive: true });
+  await chmod(at('run'), 0o700);
+  await cp(await builtPlugin(), plugin, { recursive: true });
+  const plugins = (await readdir(plugin)).filter((name) => name.endsWith('.qml'));
+  const switchedOn = plugins.map((name) => ({
+    uri: uriOf(name),
+    actions: [{ code: 'main', exec_point: 'manually' }],
+  }));
+  await writeFile(at('data/MuseScore/MuseScore4/extensions/config.json'), JSON.stringify(switchedOn));
+  await writeFile(at('config/MuseScore/MuseScore4.ini'), [...SETTINGS, ...settings, ''].join('\n'));
+  return {
+    folder,
+    plugin,
+    env: {
+      PATH: process.env.PATH,
+      LANG: 'C.UTF-8',
+      LC_ALL: 'C.UTF-8',
+      NO_AT_BRIDGE: '1',
+      HOME: folder,
+      XDG_CONFIG_HOME: at('config'),
+      XDG_DATA_HOME: at('data'),
+      XDG_CACHE_HOME: at('cache'),
+      XDG_STATE_HOME: at('state'),
+      XDG_RUNTIME_DIR: at('run'),
+      TMPDIR: at('run'),
+    },
+  };
+}
+
+/** Nothing that asks, greets or looks for news. A section may be opened more than once. */
+const SETTINGS = [
+  '[application]',
+  'hasCompletedFirstLaunchSetup=true',
+  'welcomeDialogShowOnStartup=false',
+  'welcomeDialogLastShownVersion=4.6.5',
+  'checkForUpdate=false',
+  'startup\\modeStart=0',
+  '[musesounds]',
+  'checkForUpdate=false',
+  '[project]',
+  'disableVersionChecking=true',
+  'autoSaveEnabled=false',
+  '[ui]',
+  'application\\startup\\showSplashScreen=false',
+  'application\\followSystemTheme=false',
+];
+
+/** It takes its windows' system from its own variable before Qt's. */
+const WITHOUT_SCREEN = { QT_QPA_PLATFORM: 'offscreen', MU_QT_QPA_PLATFORM: 'offscreen' };
+
+async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
+  const { folder, plugin, env } = await freshProfile4();
+  let score = input;
+  if (input.startsWith('<')) {
+    score = join(folder, 'input.musicxml');
+    await writeFile(score, input);
+  }
+  const path = (name: string) => join(folder, `saved ${name}`, name);
+  const take = async (taken: readonly Step[], output: string) => {
+    // Writing `.mscx`, the editor empties the folder it writes to: every output has a folder of its own.
+    await mkdir(join(output, '..'), { recursive: true });
+    await writeFile(join(plugin, 'steps.json'), JSON.stringify({ folder, steps: taken }));
+    await writeFile(join(folder, 'results.json'), '');
+    const { stderr } = await execute(PROGRAM_4, ['--extension', uriOf('steps.qml'), '-o', output, score], {
+      env: { ...env, ...WITHOUT_SCREEN },
+      timeout: 60_000,
+      maxBuffer: 1e8,
+    });
+    return resultsIn(await readFile(join(folder, 'results.json'), 'utf8'), stderr);
+  };
+  const last = steps.at(-1);
+  for (const [i, step] of steps.entries()) {
+    if (step.do === 'save' && step !== last) await take(steps.slice(0, i), path(step.as));
+  }
+  const results = await take(steps, path(last?.do === 'save' ? last.as : 'unused.mscz'));
+  return { folder, results, path, text: (name) => textOf(path(name)) };
+}
+
+/** A saved score as text: `.mscx` keeps part scores and styles in files of their own, and numbers its elements by chance. */
+async function textOf(path: string): Promise<string> {
+  if (extname(path) !== '.mscx') return readFile(path, 'utf8');
+  const below = await readdir(join(path, '..'), { recursive: true });
+  const named = (extension: string) => below.filter((name) => extname(name) === extension).sort();
+  const files = [...named('.mscx'), ...named('.mss')];
+  const texts = await Promise.all(files.map((name) => readFile(join(path, '..', name), 'utf8')));
+  return texts.join('\n').replace(/\s*<(eid|linkedTo)>.*?<\/\1>/g, '');
+}
+
+async function inConcertPitch(input: string): Promise<string> {
+  const saved = await run(input, [
+    { do: 'command', name: 'concert-pitch' },
+    { do: 'save', as: 'concert.mscx' },
+  ]);
+  return saved.path('concert.mscx');
+}
+
+async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
+  const { folder, env } = await freshProfile4();
+  await execute(
+    PROGRAM_4,
+    ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : []), '-o', join(folder, 'page.png'), score],
+    { env: { ...env, ...WITHOUT_SCREEN }, timeout: 60_000 },
+  );
+  return onWhite(join(folder, 'page-1.png'));
+}

@@ -1,0 +1,18 @@
+/** Pictures that the editor made, and how much two of them differ. */
+import { execFile, spawnSync } from 'node:child_process';
+import { promisify } from 'node:util';
+
+/** Gives a picture a white ground, in place: the editor paints on nothing, where black on black would compare equal. */
+export async function onWhite(picture: string): Promise<string> {
+  await promisify(execFile)('convert', [picture, '-background', 'white', '-alpha', 'remove', picture]);
+  return picture;
+}
+
+/** How many pixels of two pictures differ. */
+export async function differingPixels(one: string, other: string): Promise<number> {
+  const compared = spawnSync('compare', ['-metric', 'AE', one, other, 'null:'], { encoding: 'utf8' });
+  const count = Number.parseFloat(compared.stderr);
+  if (compared.status === null || compared.status > 1 || Number.isNaN(count))
+    throw new Error(`compare: ${compared.stderr}`);
+  return count;
+}

@@ -1,0 +1,69 @@
+/** What tests have the editor do: `steps.qml` takes these steps inside it. */
+import { cp } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { buildPlugin } from '../../../build/bundle.ts';
+import { temporaryFolder } from './folders.ts';
+
+/** One thing to do in the editor. */
+export type Step =
+  /** What the panel's buttons do. `choice` replaces the choice kept with the score. */
+  | { readonly do: 'annotate' | 'clear'; readonly choice?: object; readonly failAfter?: number }
+  /** Annotates and counts the elements that were made and those that were added to the score. */
+  | { readonly do: 'count' }
+  | { readonly do: 'undo' | 'redo' | 'select-all' | 'deselect' }
+  /** Selects the n-th chord of the score's first track, counted from 0, and `length` chords in all. */
+  | { readonly do: 'select'; readonly from: number; readonly length: number }
+  /** Writes the score; the name is in the run's folder. */
+  | { readonly do: 'save'; readonly as: string }
+  /** What the command line would print of the same music. */
+  | { readonly do: 'result' }
+  /** What the panel would list. */
+  | { readonly do: 'findings' }
+  | { readonly do: 'show'; readonly row: number }
+  /** Composes an étude from what the panel's controls say; in version 3 it becomes the open score. */
+  | { readonly do: 'etude'; readonly form: object }
+  | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
+  | { readonly do: 'text'; readonly nth: number; readonly text: string }
+  | { readonly do: 'command'; readonly name: string }
+  /** `tick` is a look at the notes, `rare tick` one that compares the score as written too. */
+  | {
+      readonly do: 'measure';
+      readonly what: 'annotate' | 'export' | 'tick' | 'rare tick';
+      readonly times: number;
+    }
+  | { readonly do: 'follow'; readonly name: string };
+
+export interface HostRun {
+  readonly folder: string;
+  /** What each step returned, in order. */
+  readonly results: readonly unknown[];
+  /** A file that a step saved. */
+  path(name: string): string;
+  /** What a step saved as text, part scores included, without what the editor makes up anew with every run. */
+  text(name: string): Promise<string>;
+}
+
+/** Plugins that have an entry in the editor's menu. */
+export const PLUGINS = ['Bellhand.qml', 'BellhandAnnotate.qml', 'BellhandClear.qml'] as const;
+
+let pluginFolder: Promise<string> | null = null;
+
+/** The built plugin, with the tests' own steps beside it. Built once. */
+export function builtPlugin(): Promise<string> {
+  pluginFolder ??= (async () => {
+    const folder = await temporaryFolder('plugin');
+    await buildPlugin(join(folder, 'bellhand'));
+    await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'bellhand/steps.qml'));
+    return join(folder, 'bellhand');
+  })();
+  return pluginFolder;
+}
+
+/** The answer that `steps.qml` left. @throws what went wrong inside the editor */
+export function resultsIn(answer: string, complaints: string): readonly unknown[] {
+  if (answer === '') throw new Error(`the editor gave no answer:\n${complaints}`);
+  const { results, error } = JSON.parse(answer) as { results: unknown[]; error?: string };
+  if (error) throw new Error(`step ${results.length + 1} failed in the editor: ${error}`);
+  return results;
+}
