@@ -26,7 +26,7 @@ inEveryHost('études from the panel', (host) => {
       const { sentence, findings } = run.results[0] as { sentence: string; findings: { severity: string }[] };
       expect(sentence).toMatch(/^A new score is open: .+\.$/);
       expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
-      const text = await run.text("etude.musicxml");
+      const text = await run.text('etude.musicxml');
       const [horn] = readScore(text).horns;
       expect(horn!.passage.notes.length).toBeGreaterThan(8);
       expect(text.split(MARK_PREFIX).length).toBeGreaterThan(kind === 'bend' ? 3 : 8);
