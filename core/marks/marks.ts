@@ -4,11 +4,14 @@ import { VERDICT_COLOURS } from '../data/colours.ts';
 import { checkOneOf } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import { type PassageNote, playerOf } from '../part/passage.ts';
-import { printPitchClass } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { Examination } from '../rules/examine.ts';
-import type { Finding } from '../rules/rule.ts';
-import { fingeredPitch, naturalPitch, printNatural } from '../stopping/names.ts';
+import type { Finding } from '../rules/rules.ts';
+import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
+import { findingText } from '../words/findings.ts';
+import { closingText } from '../words/fingerings.ts';
+import { ENGLISH_READER, type Reader } from '../words/language.ts';
+import { naturalName, noteClassName } from '../words/noteNames.ts';
 import type { Mark } from './annotation.ts';
 
 /** What to print; everything by default. */
@@ -39,11 +42,16 @@ export const SHOW_ALL: Show = {
 
 /**
  * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them.
+ * @param reader in whose language notes and verdicts are named; English by default
  * @throws {RangeError} when `show.repeat` is neither of its values
  * @example
  * marksFor(examine(passageOf('C5+')))[0].lines // => ['o C♯', 'B 2']
  */
-export function marksFor(examination: Examination, show: Show = SHOW_ALL): readonly Mark[] {
+export function marksFor(
+  examination: Examination,
+  show: Show = SHOW_ALL,
+  reader: Reader = ENGLISH_READER,
+): readonly Mark[] {
   checkOneOf('repeat', show.repeat, REPEATS);
   const worst = worstFindings(examination.findings);
   const printed = new Map<string, string>();
@@ -51,7 +59,7 @@ export function marksFor(examination: Examination, show: Show = SHOW_ALL): reado
   for (const examined of examination.notes) {
     const finding = worst.get(examined.note.index);
     const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible';
-    const mark = isMarked ? markFor(examined, finding, show) : null;
+    const mark = isMarked ? markFor(examined, finding, show, reader) : null;
     const kept =
       mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
     if (show.repeat === 'changes') printed.set(playerOf(examined.note), mark?.lines.join('\n') ?? '');
@@ -90,10 +98,11 @@ function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, 
   return printed.get(playerOf(note)) === lines.join('\n');
 }
 
-function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show): Mark {
-  const lines = isHandState(examined.reading.state) ? fingeringLines(examined, show) : [];
+function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show, reader: Reader): Mark {
+  const lines = isHandState(examined.reading.state) ? fingeringLines(examined, show, reader) : [];
   if (show.verdict) {
-    if (examined.verdict === 'impossible') lines.unshift(`× ${finding?.brief ?? 'no fingering'}`);
+    if (examined.verdict === 'impossible')
+      lines.unshift(finding ? `× ${findingText(finding, reader).brief}` : '×');
     else if (examined.verdict === 'risky') lines[0] = `≈ ${lines[0] ?? ''}`.trim();
   }
   return {
@@ -108,14 +117,18 @@ function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Sho
  * From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). A horn
  * without valves fingers nothing: there the degree of closing stands alone (`½`).
  */
-function fingeringLines({ namedFrom, fingering, player }: ExaminedNote, show: Show): string[] {
+function fingeringLines(
+  { namedFrom, fingering, player }: ExaminedNote,
+  show: Show,
+  reader: Reader,
+): string[] {
   if (!fingering) return [];
   const fingered = [
-    fingering.band ?? '',
-    show.fingered && !player.horn.natural ? printPitchClass(fingeredPitch(namedFrom, fingering)) : '',
+    fingering.band ? closingText(fingering.band, reader) : '',
+    show.fingered && !player.horn.natural ? noteClassName(fingeredPitch(namedFrom, fingering), reader) : '',
     show.valves ? fingering.printed : '',
   ].filter((part) => part !== '');
-  const lines = show.natural ? [`o ${printNatural(naturalPitch(namedFrom, fingering))}`] : [];
+  const lines = show.natural ? [`o ${naturalName(naturalPitch(namedFrom, fingering), reader)}`] : [];
   if (fingered.length > 0) lines.push(fingered.join(' '));
   return lines;
 }

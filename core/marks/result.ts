@@ -1,4 +1,4 @@
-/** An examination as plain data for other programs: what `check --format json` prints, from either door. */
+/** An examination as plain data for other programs, in English whoever reads: what `check --format json` prints, from either door. */
 
 import { isHandState } from '../part/handStates.ts';
 import { formatPitch, type Pitch, type Transposition } from '../pitch/pitch.ts';
@@ -7,7 +7,9 @@ import type { Examination } from '../rules/examine.ts';
 import type { Severity } from '../rules/rule.ts';
 import type { Fingering } from '../stopping/fingering.ts';
 import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
-import { alternativeTexts, reasonText } from '../words/wording.ts';
+import { findingText } from '../words/findings.ts';
+import { alternativeTexts, choiceText, reasonText } from '../words/fingerings.ts';
+import { ENGLISH_READER } from '../words/language.ts';
 
 /** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch, or as the F horn reads them. */
 export interface FingeringResult {
@@ -111,12 +113,14 @@ export function noteResult(examined: ExaminedNote): NoteResult {
     dropCents: chosen?.dropCents ?? null,
     deviationCents: chosen?.deviationCents ?? null,
     ...(chosen?.closing === undefined ? {} : { closing: chosen.closing }),
-    reasons: (chosen ? chosen.reasons : []).concat(chosenBecause ?? []),
+    reasons: (chosen ? chosen.reasons : []).concat(
+      chosenBecause ? choiceText(chosenBecause, ENGLISH_READER) : [],
+    ),
     alternatives: candidates
       .filter((candidate) => candidate !== fingering)
       .map((candidate) => ({
         ...fingeringResult(namedFrom, candidate),
-        reasons: alternativeTexts(candidate, reading.state),
+        reasons: alternativeTexts(candidate, reading.state, ENGLISH_READER),
       })),
   };
 }
@@ -132,12 +136,14 @@ function fingeringResult(namedFrom: Pitch, fingering: Fingering): FingeringResul
     deviationCents: round(fingering.deviationCents, 1),
     ...(fingering.band === null ? {} : { closing: fingering.band }),
     verdict: fingering.verdict,
-    reasons: fingering.reasons.map(reasonText),
+    reasons: fingering.reasons.map((reason) => reasonText(reason, ENGLISH_READER)),
   };
 }
 
 function findingResults({ passage, findings }: Examination): FindingResult[] {
-  return findings.map(({ id, severity, noteIndex, message, remedy }) => {
+  return findings.map((finding) => {
+    const { id, severity, noteIndex } = finding;
+    const { message, remedy } = findingText(finding, ENGLISH_READER);
     const note = passage.notes[noteIndex]!;
     return {
       id,

@@ -4,6 +4,17 @@ import type { HandReading } from '../part/handStates.ts';
 import type { PassageNote } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { Fingering, Player, Verdict } from '../stopping/fingering.ts';
+import type { ChoiceReason } from './plan.ts';
+
+/** Why a note leaves its standard fingering; `choiceText` puts it into words. */
+export interface ChosenBecause {
+  readonly kind: ChoiceReason['kind'];
+  /** The standard fingering. */
+  readonly insteadOf: Fingering;
+  /** The note that made it leave: its place in the passage, from 0, and its written pitch. */
+  readonly neighbourIndex: number;
+  readonly neighbour: Pitch;
+}
 
 /** One note as it was read, with the fingering chosen for it. */
 export interface ExaminedNote {
@@ -22,6 +33,6 @@ export interface ExaminedNote {
   /** What comes closest when there is no fingering. */
   readonly nearest: Fingering | null;
   /** Why this fingering and not the standard one, or null when it is the standard one. */
-  readonly chosenBecause: string | null;
+  readonly chosenBecause: ChosenBecause | null;
   readonly verdict: Verdict;
 }

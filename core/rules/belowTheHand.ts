@@ -3,9 +3,18 @@
  * Why: the lowest harmonic a hand or a lip can hold stopped is the 3rd; the 2nd has only the fundamental beneath it.
  * @source commonPractice
  */
-import { printPitch } from '../pitch/pitch.ts';
+import type { Horn } from '../horn/horn.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { HandState } from '../stopping/fingering.ts';
 import { lowestStoppableCents } from '../stopping/reach.ts';
 import { noteRule } from './rule.ts';
+
+/** The note, what the hand is asked to do there, and the horn that holds nothing so low. */
+export interface BelowTheHand {
+  readonly written: Pitch;
+  readonly state: HandState;
+  readonly horn: Horn;
+}
 
 export const belowTheHand = noteRule(
   'below-the-hand',
@@ -15,11 +24,7 @@ export const belowTheHand = noteRule(
       ? fingering.reasons.indexOf('below-the-hand') >= 0
       : reading.state === 'stopped' && soundingCents < lowestStoppableCents(player);
     if (!isTooLow) return null;
-    return {
-      severity: 'impossible',
-      brief: 'too low',
-      message: `${printPitch(note.written)} ${reading.state} lies below every note that the hand holds there on a ${player.horn.label}.`,
-      remedy: 'Write it open, use a stopping mute, or put it an octave higher.',
-    };
+    const cause: BelowTheHand = { written: note.written, state: reading.state, horn: player.horn };
+    return { severity: 'impossible', cause };
   },
 );

@@ -3,30 +3,36 @@
  * Why: closing the hand brings a tone down. Only in the low register does it let one slide up, by a semitone.
  * @source smalley; commonPractice
  */
-import { printPitch } from '../pitch/pitch.ts';
-import { closesTo, handJoinsOf, opensTo, reachText } from './handJoin.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import { closesTo, handJoinsOf, opensTo, type Reach } from './handJoin.ts';
 import type { Rule } from './rule.ts';
 
-export const closesUpward: Rule = {
+/** The open note and the closed one above it. */
+export interface ClosesUpward {
+  readonly from: Pitch;
+  readonly to: Pitch;
+  /** Where the open note falls as the hand closes, the player's first choices first; may be empty. */
+  readonly falls: readonly Reach[];
+  /** Open notes that fall to the closed one, and that the slide could start from; may be empty. */
+  readonly starts: readonly Reach[];
+}
+
+export const closesUpward: Rule<'closes-upward', ClosesUpward> = {
   id: 'closes-upward',
   check(context) {
     return handJoinsOf(context)
       .filter(({ closes, riseCents, isPlayable }) => closes && riseCents > 0 && !isPlayable)
-      .map(({ from, to }) => {
-        const start = printPitch(from.note.written);
-        const end = printPitch(to.note.written);
-        const falls = reachText(closesTo(from, to));
-        const starts = reachText(opensTo(to));
-        return {
-          id: this.id,
-          severity: 'impossible',
-          noteIndex: to.note.index,
-          brief: 'closes upward',
-          message: `From ${start} open to ${end} closed the music goes up, but closing the hand brings a tone down${falls ? `: ${start} falls to ${falls}` : ''}.`,
-          remedy: starts
-            ? `Start from ${starts}, which the hand brings down to ${end}, or leave the line out and let the player change.`
-            : 'Turn the line round, or leave it out and let the player change.',
-        };
-      });
+      .map(({ from, to }) => ({
+        id: this.id,
+        severity: 'impossible',
+        noteIndex: to.note.index,
+        otherIndex: from.note.index,
+        cause: {
+          from: from.note.written,
+          to: to.note.written,
+          falls: closesTo(from, to),
+          starts: opensTo(to),
+        },
+      }));
   },
 };

@@ -4,27 +4,35 @@
  * tone apart. Editions of one passage of Dukas, Villanelle, disagree. @source smalley, hand positions; pizka
  */
 import { readHandText } from '../part/handWords.ts';
-import { printPitch } from '../pitch/pitch.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { HandState } from '../stopping/fingering.ts';
+import type { FoundBy, Rule } from './rule.ts';
 
-export const echoOrStopped: Rule = {
+/** The word, and how it is read from a note on. */
+export interface EchoOrStopped {
+  /** As printed. */
+  readonly word: string;
+  /** `echo`, or what it is taken for. */
+  readonly state: HandState;
+  readonly from: Pitch;
+}
+
+export const echoOrStopped: Rule<'echo-or-stopped', EchoOrStopped> = {
   id: 'echo-or-stopped',
   check({ handNotes }) {
-    const found: Finding[] = [];
+    const found: FoundBy<'echo-or-stopped', EchoOrStopped>[] = [];
     const reported = new Set<number>();
     for (const { note, reading } of handNotes) {
       const { word } = reading;
       if (!word || reading.from !== 'word' || reported.has(word.wordIndex)) continue;
       if (!readHandText(word.text).namesEcho) continue;
       reported.add(word.wordIndex);
-      const other = word.state === 'echo' ? 'stopped' : 'echo horn';
       found.push({
         id: this.id,
         severity: 'advice',
         noteIndex: note.index,
-        brief: 'echo or stopped',
-        message: `"${word.text}" is read as ${word.state} from ${printPitch(note.written)} on; other editions would mean ${other}, which is fingered a whole tone ${word.state === 'echo' ? 'lower' : 'higher'}.`,
-        remedy: 'Write + over the notes if the bell is to be stopped, or "echo horn" if it is not.',
+        otherIndex: null,
+        cause: { word: word.text, state: word.state, from: note.written },
       });
     }
     return found;

@@ -21,9 +21,8 @@ import type { ExaminedNote } from '../plan/examinedNote.ts';
 import { planLine } from '../plan/plan.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
 import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
-import { choiceText } from '../words/wording.ts';
-import type { Finding, RuleContext } from './rule.ts';
-import { RULES } from './rules.ts';
+import type { RuleContext } from './rule.ts';
+import { type Finding, RULES } from './rules.ts';
 
 /** A whole passage, examined. */
 export interface Examination {
@@ -137,12 +136,17 @@ function planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): v
     if (!because) return;
     const examined = notes[line[at]!]!;
     const fingering = examined.candidates[option]!;
-    const neighbour = notes[line[because.neighbour]!]!.note.written;
+    const neighbourIndex = line[because.neighbour]!;
     notes[line[at]!] = {
       ...examined,
       fingering,
       verdict: fingering.verdict,
-      chosenBecause: choiceText(because, examined.candidates[0]!, neighbour),
+      chosenBecause: {
+        kind: because.kind,
+        insteadOf: examined.candidates[0]!,
+        neighbourIndex,
+        neighbour: notes[neighbourIndex]!.note.written,
+      },
     };
   });
 }

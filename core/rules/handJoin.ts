@@ -5,12 +5,11 @@
 
 import { joinsByHand, movesHand } from '../part/handMotion.ts';
 import { closedness } from '../part/handStates.ts';
-import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { Fingering } from '../stopping/fingering.ts';
 import { nameNear } from '../stopping/names.ts';
 import { ECHO_DROP_CENTS, stop } from '../stopping/stopping.ts';
-import { fingeringText } from '../words/wording.ts';
 import type { RuleContext } from './rule.ts';
 
 /** Two notes that the hand is asked to join. */
@@ -99,13 +98,6 @@ export function nearestReach(reached: readonly Reach[], wanted: Pitch): Reach | 
   let nearest: Reach | null = null;
   for (const reach of reached) if (!nearest || gap(reach, wanted) < gap(nearest, wanted)) nearest = reach;
   return nearest;
-}
-
-/** In words: "C♯4 (open F horn) or D4 (F horn 1+2)". */
-export function reachText(reached: readonly Reach[]): string {
-  return reached
-    .map(({ written, fingering }) => `${printPitch(written)} (${fingeringText(fingering)})`)
-    .join(' or ');
 }
 
 /** More than this many ways help nobody. */

@@ -4,16 +4,18 @@
  * @source commonPractice
  */
 import { closedness } from '../part/handStates.ts';
-import { printPitch } from '../pitch/pitch.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { HandState } from '../stopping/fingering.ts';
 import { noteRule } from './rule.ts';
+
+/** The note under the mute, and what the hand is to do there. */
+export interface MuteAndHand {
+  readonly written: Pitch;
+  readonly state: HandState;
+}
 
 export const muteAndHand = noteRule('mute-and-hand', ({ note, reading }) => {
   if (reading.mute !== 'straight' || closedness(reading.state) === 0) return null;
-  return {
-    severity: 'impossible',
-    brief: 'mute in',
-    message: `${printPitch(note.written)} is to be ${reading.state} while the mute is still in the bell, where the hand cannot go.`,
-    remedy:
-      'Take the mute out first (and say so in the part, with time to do it), or ask for a stopping mute.',
-  };
+  const cause: MuteAndHand = { written: note.written, state: reading.state };
+  return { severity: 'impossible', cause };
 });

@@ -4,27 +4,41 @@
  * engraver who forgot "open" gets a stopped movement. @source commonPractice
  */
 import { forgottenWordsIn } from '../plan/forgottenWords.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { HandState } from '../stopping/fingering.ts';
+import type { FoundBy, Rule } from './rule.ts';
 
-export const neverOpened: Rule = {
+/** A word that goes on holding, and how far. */
+export interface NeverOpened {
+  /** As printed. */
+  readonly word: string;
+  readonly state: HandState;
+  /** The measure it stands in, as printed. */
+  readonly sinceMeasure: string;
+  /** Notes from this one on that hang on the word alone. */
+  readonly affectedCount: number;
+  /** True when the word's signs have ended, so that the notes are read open; else they are read as the word says. */
+  readonly isLapsed: boolean;
+}
+
+export const neverOpened: Rule<'never-opened', NeverOpened> = {
   id: 'never-opened',
   check({ lines, notes, handNotes, passage }) {
-    const found: Finding[] = [];
+    const found: FoundBy<'never-opened', NeverOpened>[] = [];
     if (!handNotes.some(({ reading }) => reading.word)) return found;
     for (const line of lines) {
       for (const { word, affected, isLapsed } of forgottenWordsIn(line, notes)) {
-        const since = passage.words[word.wordIndex]!.measure;
         found.push({
           id: this.id,
           severity: 'advice',
           noteIndex: affected[0]!,
-          brief: 'still closed',
-          message: isLapsed
-            ? `"${word.text}" (bar ${since}) was never cancelled, but its signs end before this note: ${affected.length === 1 ? 'it is' : `the ${affected.length} unmarked notes from here on are`} read open.`
-            : `"${word.text}" (bar ${since}) was never cancelled, so ${affected.length === 1 ? 'this note is' : `the ${affected.length} notes from this entry on are`} read ${word.state} as well.`,
-          remedy: isLapsed
-            ? 'Write the cancelling word here, or the sign over every note that it still closes.'
-            : 'Write the cancelling word where open playing begins, or repeat the word here if it still holds.',
+          otherIndex: null,
+          cause: {
+            word: word.text,
+            state: word.state,
+            sinceMeasure: passage.words[word.wordIndex]!.measure,
+            affectedCount: affected.length,
+            isLapsed,
+          },
         });
       }
     }

@@ -3,40 +3,44 @@
  * Why: the hand moves one harmonic of one tube, from its open to its stopped pitch and no further; another valve is
  * another tone. @source smalley; commonPractice
  */
-import { printPitch } from '../pitch/pitch.ts';
-import { closesTo, type HandJoin, handJoinsOf, nearestReach, opensTo, reachText } from './handJoin.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import { closesTo, type HandJoin, handJoinsOf, nearestReach, opensTo, type Reach } from './handJoin.ts';
 import type { Rule } from './rule.ts';
 
-export const noCommonTube: Rule = {
+/** Two notes in the right direction, and what the hand does instead of joining them. */
+export interface NoCommonTube {
+  readonly from: Pitch;
+  readonly to: Pitch;
+  /** From open towards stopped. */
+  readonly closes: boolean;
+  /** Where the hand takes the first note; empty when nowhere that has a name. */
+  readonly reached: readonly Reach[];
+  /** The nearest of those to the note that is wanted. */
+  readonly nearest: Reach | null;
+  /** First notes from which the hand does reach the second, open when it closes and closed when it opens. */
+  readonly starts: readonly Reach[];
+}
+
+export const noCommonTube: Rule<'no-common-tube', NoCommonTube> = {
   id: 'no-common-tube',
   check(context) {
     return handJoinsOf(context)
       .filter((join) => goesRightWay(join) && !join.isPlayable && hasFingerings(join))
       .map(({ from, to, closes }) => {
-        const start = printPitch(from.note.written);
-        const end = printPitch(to.note.written);
         const reached = closes ? closesTo(from, to) : opensTo(from);
-        const nearest = nearestReach(reached, to.note.written);
-        const starts = reachText(closes ? opensTo(to) : closesTo(to, from));
         return {
           id: this.id,
           severity: 'impossible',
           noteIndex: to.note.index,
-          brief: 'no one tube',
-          message:
-            `No one fingering holds both ${start} and ${end}, and the hand moves only one` +
-            (reached.length > 0
-              ? `: ${closes ? 'closing' : 'opening'} takes ${start} to ${reachText(reached)}.`
-              : `; on none of the fingerings of ${start} does it reach a note of the scale.`),
-          remedy: [
-            nearest ? `End on ${reachText([nearest])}, the nearest it reaches` : '',
-            starts ? `start from ${starts}${closes ? '' : ' closed'}` : '',
-          ]
-            .filter((way) => way !== '')
-            .join(', or ')
-            .replace(/^./, (letter) => letter.toUpperCase())
-            .concat('.')
-            .replace(/^\.$/, 'Leave the line out and let the player change.'),
+          otherIndex: from.note.index,
+          cause: {
+            from: from.note.written,
+            to: to.note.written,
+            closes,
+            reached,
+            nearest: nearestReach(reached, to.note.written),
+            starts: closes ? opensTo(to) : closesTo(to, from),
+          },
         };
       });
   },

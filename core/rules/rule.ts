@@ -10,19 +10,17 @@ import type { ExaminedNote } from '../plan/examinedNote.ts';
 /** `impossible` cannot be played as written; `risky` can, with luck; `advice` concerns the page and not the hand. */
 export type Severity = 'impossible' | 'risky' | 'advice';
 
-/** A problem in the music, as data; the doors show it, each in its way. */
-export interface Finding {
+/** A problem in the music, as data: `findingText` puts it into words. */
+export interface FoundBy<Id extends string, Cause> {
   /** The rule's own id, e.g. `closes-upward`. */
-  readonly id: string;
+  readonly id: Id;
   readonly severity: Severity;
   /** Index of the note it stands at. */
   readonly noteIndex: number;
-  /** Two words or so for the page, after the ×. */
-  readonly brief: string;
-  /** What is wrong and why, in the trade's words. */
-  readonly message: string;
-  /** What to do instead. */
-  readonly remedy: string;
+  /** Index of the other note it is about: where a glissando starts, what the hand left; null where it is about one. */
+  readonly otherIndex: number | null;
+  /** What is wrong, by the fields of the rule. */
+  readonly cause: Cause;
 }
 
 /** What a rule may look at. */
@@ -39,24 +37,24 @@ export interface RuleContext {
   readonly handSteps: readonly Step[];
 }
 
-/** One check. Rules hold no state and change nothing. */
-export interface Rule {
-  readonly id: string;
-  check(context: RuleContext): Finding[];
+/** One check. Rules hold no state, change nothing and build no sentence. */
+export interface Rule<Id extends string = string, Cause = unknown> {
+  readonly id: Id;
+  check(context: RuleContext): FoundBy<Id, Cause>[];
 }
 
 /** A rule that looks at one note at a time, of those that concern the hand. */
-export function noteRule(
-  id: string,
-  look: (examined: ExaminedNote, context: RuleContext) => Omit<Finding, 'id' | 'noteIndex'> | null,
-): Rule {
+export function noteRule<Id extends string, Cause>(
+  id: Id,
+  look: (examined: ExaminedNote, context: RuleContext) => { severity: Severity; cause: Cause } | null,
+): Rule<Id, Cause> {
   return {
     id,
     check(context) {
-      const findings: Finding[] = [];
+      const findings: FoundBy<Id, Cause>[] = [];
       for (const examined of context.handNotes) {
         const found = look(examined, context);
-        if (found) findings.push({ id, noteIndex: examined.note.index, ...found });
+        if (found) findings.push({ id, noteIndex: examined.note.index, otherIndex: null, ...found });
       }
       return findings;
     },

@@ -10,14 +10,13 @@ import { noCommonTube } from './noCommonTube.ts';
 import { offPitch } from './offPitch.ts';
 import { opensDownward } from './opensDownward.ts';
 import { risesNotBends } from './risesNotBends.ts';
-import type { Rule } from './rule.ts';
+import type { FoundBy, Rule, RuleContext } from './rule.ts';
 import { signAgainstWord } from './signAgainstWord.ts';
 import { slurLeaps } from './slurLeaps.ts';
 import { unknownKey } from './unknownKey.ts';
 import { whichOctave } from './whichOctave.ts';
 
-/** Every rule, in the order in which findings at one note are listed. */
-export const RULES: readonly Rule[] = [
+const LIST = [
   // What the part leaves open.
   unknownKey,
   whichOctave,
@@ -37,4 +36,15 @@ export const RULES: readonly Rule[] = [
   signAgainstWord,
   neverOpened,
   echoOrStopped,
-];
+] as const;
+
+type FindingOf<R> = R extends Rule<infer Id, infer Cause> ? FoundBy<Id, Cause> : never;
+
+/** A problem in the music, as data; its `id` tells which fields its `cause` has. */
+export type Finding = FindingOf<(typeof LIST)[number]>;
+
+/** The name of a rule. */
+export type RuleId = Finding['id'];
+
+/** Every rule, in the order in which findings at one note are listed. */
+export const RULES: readonly { readonly id: RuleId; check(context: RuleContext): Finding[] }[] = LIST;

@@ -3,16 +3,29 @@
  * Why: the sign rules its own note only, so the unmarked notes after it fall back under the word, which is seldom meant.
  * @source commonPractice
  */
-
 import { isHandState } from '../part/handStates.ts';
 import { playerOf } from '../part/passage.ts';
-import { printPitch } from '../pitch/pitch.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { HandState } from '../stopping/fingering.ts';
+import type { FoundBy, Rule } from './rule.ts';
 
-export const signAgainstWord: Rule = {
+/** The note with the sign, and the word that says otherwise. */
+export interface SignAgainstWord {
+  readonly written: Pitch;
+  /** What the sign says. */
+  readonly state: HandState;
+  /** As printed. */
+  readonly word: string;
+  /** What the word says. */
+  readonly wordState: HandState;
+  /** The measure the word stands in, as printed. */
+  readonly sinceMeasure: string;
+}
+
+export const signAgainstWord: Rule<'sign-against-word', SignAgainstWord> = {
   id: 'sign-against-word',
   check({ handNotes, passage }) {
-    const found: Finding[] = [];
+    const found: FoundBy<'sign-against-word', SignAgainstWord>[] = [];
     const reported = new Set<string>();
     for (const { note, reading } of handNotes) {
       const { word, from, state } = reading;
@@ -24,12 +37,14 @@ export const signAgainstWord: Rule = {
         id: this.id,
         severity: 'advice',
         noteIndex: note.index,
-        brief: 'sign or word',
-        message: `The sign at ${printPitch(note.written)} says ${state}, but "${word.text}" (bar ${passage.words[word.wordIndex]!.measure}) still holds: unmarked notes after it are ${word.state} again.`,
-        remedy:
-          state === 'open'
-            ? 'Write a cancelling word here if the notes from here on are open, or mark each of them.'
-            : 'Cancel the word, or take the sign away.',
+        otherIndex: null,
+        cause: {
+          written: note.written,
+          state,
+          word: word.text,
+          wordState: word.state,
+          sinceMeasure: passage.words[word.wordIndex]!.measure,
+        },
       });
     }
     return found;

@@ -3,14 +3,21 @@
  * Why: while the hand moves the tone bends, and a change of valves on top of it breaks the line; what is meant to be
  * joined is heard as a leap. @source commonPractice
  */
-import { printPitch } from '../pitch/pitch.ts';
+import type { Pitch } from '../pitch/pitch.ts';
 import { fitsOneTube } from './handJoin.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { FoundBy, Rule } from './rule.ts';
 
-export const slurLeaps: Rule = {
+/** Two notes that are meant to be joined, and by what. */
+export interface SlurLeaps {
+  readonly from: Pitch;
+  readonly to: Pitch;
+  readonly joined: 'slur' | 'tie';
+}
+
+export const slurLeaps: Rule<'slur-leaps', SlurLeaps> = {
   id: 'slur-leaps',
   check({ notes, handSteps }) {
-    const found: Finding[] = [];
+    const found: FoundBy<'slur-leaps', SlurLeaps>[] = [];
     for (const { from: fromIndex, to: toIndex, joined, isSlurred } of handSteps) {
       // A glissando or bend under the slur has rules of its own.
       if (!isSlurred || joined === 'glissando') continue;
@@ -21,9 +28,12 @@ export const slurLeaps: Rule = {
         id: this.id,
         severity: 'risky',
         noteIndex: toIndex,
-        brief: 'slur breaks',
-        message: `${printPitch(from.note.written)} and ${printPitch(to.note.written)} are ${joined === 'tie' ? 'tied' : 'slurred'} across a change of the hand, and no one fingering holds both: the tone jumps.`,
-        remedy: `Tongue the second note, break the ${joined === 'tie' ? 'tie' : 'slur'} there, or keep both notes on one side of the change.`,
+        otherIndex: fromIndex,
+        cause: {
+          from: from.note.written,
+          to: to.note.written,
+          joined: joined === 'tie' ? 'tie' : 'slur',
+        },
       });
     }
     return found;

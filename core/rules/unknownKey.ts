@@ -5,12 +5,15 @@
  */
 
 import { isHandState } from '../part/handStates.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { FoundBy, Rule } from './rule.ts';
 
-export const unknownKey: Rule = {
+/** The part says nothing, and so does the cause. */
+export type UnknownKey = { readonly [field: string]: never };
+
+export const unknownKey: Rule<'unknown-key', UnknownKey> = {
   id: 'unknown-key',
   check({ handNotes }) {
-    const found: Finding[] = [];
+    const found: FoundBy<'unknown-key', UnknownKey>[] = [];
     let isKnown = true;
     for (const { note, soundingCents, reading } of handNotes) {
       if (!isHandState(reading.state)) continue;
@@ -19,9 +22,8 @@ export const unknownKey: Rule = {
           id: this.id,
           severity: 'advice',
           noteIndex: note.index,
-          brief: 'which key',
-          message: 'The part does not say how it transposes here, so its stopped notes have no fingering.',
-          remedy: 'Give the part its transposition, or name the horn with its key, as in "Horn in F".',
+          otherIndex: null,
+          cause: {},
         });
       isKnown = soundingCents !== null;
     }

@@ -1,13 +1,10 @@
 /** Note names for what a player fingers and what sounds open, always in the part's own written pitch. */
 
-import { type Pitch, pitchCents, printPitchClass, spellCents } from '../pitch/pitch.ts';
+import { type Pitch, pitchCents, spellCents } from '../pitch/pitch.ts';
 import type { Fingering } from './fingering.ts';
 
 /** Black keys as horn charts name them: C♯, E♭, F♯, A♭, B♭. @source commonPractice, as in the usual open chart */
 const SHARP_BLACK_KEYS: readonly number[] = [1, 6];
-
-/** A natural pitch this far or further from the nearest named note gets an arrow, in cents: about the 11th and 13th harmonics. */
-const ARROW_CENTS = 38;
 
 /** A named note with what the name leaves out. */
 export interface NamedPitch {
@@ -26,12 +23,6 @@ export function naturalPitch(written: Pitch, fingering: Fingering): NamedPitch {
   const cents = pitchCents(written) + fingering.deviationCents + fingering.dropCents;
   const pitch = nameNear(written, cents);
   return { pitch, deviationCents: cents - pitchCents(pitch) };
-}
-
-/** A natural pitch as printed: `C♯`, with an arrow where it lies nearly between two notes. */
-export function printNatural({ pitch, deviationCents }: NamedPitch): string {
-  const arrow = deviationCents >= ARROW_CENTS ? '↑' : deviationCents <= -ARROW_CENTS ? '↓' : '';
-  return printPitchClass(pitch) + arrow;
 }
 
 /**

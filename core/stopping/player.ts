@@ -19,7 +19,7 @@ export type HandState = (typeof HAND_STATES)[number];
 /** Whether a note can be played as it is written: `sure`, `risky` with luck, or `impossible`. */
 export type Verdict = 'sure' | 'risky' | 'impossible';
 
-/** Why a fingering is not simply sure. Words for it are in wording.ts. */
+/** Why a fingering is not simply sure. `reasonText` puts it into words. */
 export type FingeringReason = LowRegisterLimit | 'nothing-changes' | 'off-pitch' | 'unusual-degree';
 
 /** One way to play a note. Pitches sound, in cents above MIDI note 0. */

@@ -1,5 +1,12 @@
 /** What the panel shows and what its buttons do. The QML beside it draws this and nothing else. */
-import { HORNS, isHandState, printPitch, type Severity } from '../../core/index.ts';
+import {
+  ENGLISH_READER,
+  findingText,
+  HORNS,
+  isHandState,
+  printPitch,
+  type Severity,
+} from '../../core/index.ts';
 import { annotate, clear, type ExaminedPart, examineScore } from './annotateScore.ts';
 import { ChangeWatch } from './changeWatch.ts';
 import {
@@ -228,14 +235,15 @@ export class Panel {
     for (const { part, examination } of parts) {
       for (const finding of examination.findings) {
         const note = part.passage.notes[finding.noteIndex]!;
+        const { message, remedy } = findingText(finding, ENGLISH_READER);
         const where = `${words.bar} ${note.measure}, ${words.beat} ${Math.round(note.beat * 100) / 100}`;
         rows.push({
           place: parts.length > 1 ? `${part.passage.name}, ${where}` : where,
           written: printPitch(note.written),
           severity: finding.severity,
           label: words[finding.severity],
-          message: finding.message,
-          remedy: finding.remedy,
+          message,
+          remedy,
         });
         addresses.push(addressOf(part.places[finding.noteIndex]!));
       }

@@ -1,10 +1,16 @@
 /** The fingering chart as a page: one card for each note, made for an A4 sheet on the stand. */
 
-import { type FingeringReason, pitchCents, printPitch, type Settings } from '../../core/index.ts';
+import {
+  type FingeringReason,
+  pitchCents,
+  printPitch,
+  type Settings,
+  signedCents,
+} from '../../core/index.ts';
 import { type ChartNote, chartNotes } from './chartNotes.ts';
 import { chartScoreText } from './chartScore.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
-import { centsText, fingeredText, naturalText, signedCents } from './fingeringTable.ts';
+import { centsText, fingeredText, naturalText } from './fingeringTable.ts';
 import { Html, html } from './html.ts';
 import { pageText } from './page.ts';
 import { VERDICT_INKS, VERDICT_SIGNS } from './verdicts.ts';

@@ -1,17 +1,19 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
 
 import {
+  ENGLISH_READER,
   type Examination,
   type ExaminedNote,
   type Fingering,
   fingeredPitch,
   isHandState,
+  naturalName,
   naturalPitch,
   type Pitch,
   pitchCents,
-  printNatural,
   printPitch,
   printPitchClass,
+  signedCents,
 } from '../../core/index.ts';
 import { type Html, html } from './html.ts';
 import { barId } from './onePart.ts';
@@ -62,7 +64,7 @@ export function fingeredText(written: Pitch, fingering: Fingering): string {
 
 /** The natural pitch after the open sign: `o C♯`. */
 export function naturalText(written: Pitch, fingering: Fingering): string {
-  return `o ${printNatural(naturalPitch(written, fingering))}`;
+  return `o ${naturalName(naturalPitch(written, fingering), ENGLISH_READER)}`;
 }
 
 /** Other ways to play a note, the usual first: `1 (+12), T23 (−8)`, in cents off. */
@@ -80,12 +82,6 @@ export function otherWays(written: Pitch, others: readonly Fingering[]): string 
 /** Cents without a sign: `167`. */
 export function centsText(cents: number): string {
   return `${Math.round(cents)} ¢`;
-}
-
-/** Cents off, sharp or flat: `+12`, `−8`, `0`. */
-export function signedCents(cents: number): string {
-  const rounded = Math.round(cents);
-  return rounded === 0 ? '0' : rounded > 0 ? `+${rounded}` : `−${-rounded}`;
 }
 
 function barList(bars: Row['bars'], count: number, part: number): Html {

@@ -3,6 +3,7 @@
 import {
   closedness,
   closesTo,
+  ENGLISH_READER,
   type Examination,
   type ExaminedNote,
   type Finding,
@@ -26,19 +27,14 @@ export interface GlissandoPath {
   readonly closes: boolean;
 }
 
-/** The findings that are about a glissando, slide or bend. */
-const ABOUT_GLISSANDI = ['closes-upward', 'opens-downward', 'no-common-tube'];
-
 /** The path behind a finding, or null when it is about something else. */
-export function glissandoPath(finding: Finding, { notes }: Examination): GlissandoPath | null {
-  if (!ABOUT_GLISSANDI.includes(finding.id)) return null;
-  const to = notes[finding.noteIndex]!;
-  const from = notes.find(({ note }) =>
-    note.joins.some(
-      ({ kind, to: end }) => end === finding.noteIndex && (kind === 'glissando' || kind === 'bend'),
-    ),
-  );
-  if (!from) return null;
+export function glissandoPath(
+  { id, noteIndex, otherIndex }: Finding,
+  { notes }: Examination,
+): GlissandoPath | null {
+  if (id !== 'closes-upward' && id !== 'opens-downward' && id !== 'no-common-tube') return null;
+  const from = notes[otherIndex!]!;
+  const to = notes[noteIndex]!;
   const closes = closedness(to.reading.state) > closedness(from.reading.state);
   return { from: from.note.written, wanted: to.note.written, reached: reachedFrom(from, to, closes), closes };
 }
@@ -81,7 +77,7 @@ ${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="
 function inWords({ from, wanted, reached, closes }: GlissandoPath): string {
   const [start, end] = closes ? ['open', 'stopped'] : ['stopped', 'open'];
   const hand = reached
-    ? `The hand, ${closes ? 'closing' : 'opening'}, takes ${printPitch(from)} to ${printPitch(reached.written)} (${fingeringText(reached.fingering)}).`
+    ? `The hand, ${closes ? 'closing' : 'opening'}, takes ${printPitch(from)} to ${printPitch(reached.written)} (${fingeringText(reached.fingering, ENGLISH_READER)}).`
     : 'The hand reaches no note that has a name.';
   return `The music leads from ${printPitch(from)} ${start} to ${printPitch(wanted)} ${end}. ${hand}`;
 }

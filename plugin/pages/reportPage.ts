@@ -1,8 +1,10 @@
 /** The report: a horn part as a marked proof, its findings beside their bars, its fingerings in a table. */
 
 import {
+  ENGLISH_READER,
   type Examination,
   type Finding,
+  findingText,
   isHandState,
   marksFor,
   printPitch,
@@ -164,6 +166,7 @@ const SEVERITY_WORDS: { readonly [severity in Severity]: string } = {
 
 function remarkOf(finding: Finding, examination: Examination, part: number, number: number): Remark {
   const { note } = examination.notes[finding.noteIndex]!;
+  const { brief, message, remedy } = findingText(finding, ENGLISH_READER);
   const path = glissandoPath(finding, examination);
   const className = CLASS_NAMES[finding.severity];
   const place = `Bar ${note.measure}, beat ${beatText(note.beat)}`;
@@ -171,10 +174,10 @@ function remarkOf(finding: Finding, examination: Examination, part: number, numb
     number,
     noteId: noteId(part, finding.noteIndex),
     barId: barId(part, note.measureIndex),
-    label: `Bar ${note.measure}: ${finding.brief}`,
+    label: `Bar ${note.measure}: ${brief}`,
     className,
     content: html`<h3><a href="#ring-${number}">${number}. ${place}</a>, ${printPitch(note.written)} <span class="${className}">${SEVERITY_WORDS[finding.severity]}</span></h3>
-<p>${finding.message}</p>${path && glissandoPicture(path, `path-${number}`)}<p class="remedy">${finding.remedy}</p>`,
+<p>${message}</p>${path && glissandoPicture(path, `path-${number}`)}<p class="remedy">${remedy}</p>`,
   };
 }
 

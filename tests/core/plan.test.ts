@@ -8,6 +8,8 @@ import { type PlannedNote, pathCost } from '../../core/plan/pathCost.ts';
 import { planLine } from '../../core/plan/plan.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { fingerings, type HandState } from '../../core/stopping/fingering.ts';
+import { choiceText } from '../../core/words/fingerings.ts';
+import { ENGLISH_READER } from '../../core/words/language.ts';
 
 const NOTES = ['C4', 'C#4', 'D4', 'E4', 'F4', 'G4', 'Ab4', 'A4', 'Bb4', 'B4', 'C5', 'Db5', 'D5', 'E5'];
 const STATES: readonly HandState[] = ['open', 'stopped', 'half-stopped', 'echo'];
@@ -137,7 +139,9 @@ describe('as players finger', () => {
 
   test('a note that leaves its standard fingering says why, and over which', () => {
     const because = (text: string) =>
-      examine(passageOf(text)).notes.map(({ chosenBecause }) => chosenBecause);
+      examine(passageOf(text)).notes.map(
+        ({ chosenBecause }) => chosenBecause && choiceText(chosenBecause, ENGLISH_READER),
+      );
     expect(because('E4~ D4+')).toEqual(['instead of 0: one tube with D4, to which it is joined', null]);
     expect(because('@120 C5/0.25 B4/0.25+ C5/0.25 B4/0.25+')[0]).toBe(
       'instead of T0: stays on the side of B4, with no time to change sides',

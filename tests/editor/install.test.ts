@@ -48,10 +48,10 @@ const FILES = [
 ];
 
 describe('the built plugin', () => {
-  it('is one script under 200 kB, with what the QML calls, beside it', async () => {
+  it('is one script under 300 kB, with what the QML calls, beside it', async () => {
     expect((await readdir(built)).sort()).toEqual(FILES);
     const script = await readFile(join(built, 'bellhand.js'), 'utf8');
-    expect(script.length).toBeLessThan(200_000);
+    expect(script.length).toBeLessThan(300_000);
     const scope: { Bellhand?: Record<string, unknown> } = {};
     runInNewContext(script, scope);
     expect(Object.keys(scope.Bellhand!)).toEqual(expect.arrayContaining(['hostOf', 'openPanel', 'runOnce']));

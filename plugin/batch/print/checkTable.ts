@@ -1,19 +1,22 @@
 /** What was found in a score, for people: a table of the notes, then every finding with its remedy. */
 
 import {
+  choiceText,
+  ENGLISH_READER,
   type Examination,
   type ExaminedNote,
   type Finding,
+  findingText,
   fingeredPitch,
   isHandState,
+  naturalName,
   naturalPitch,
-  printNatural,
   printPitch,
   printPitchClass,
+  signedCents,
   type Transposition,
 } from '../../../core/index.ts';
 import { countNotes, countText } from './counts.ts';
-import { signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that tell about one part. */
@@ -24,7 +27,8 @@ export function checkTable(examination: Examination): string[] {
   const lines = [`  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]))}`];
   if (shown.length > 0) lines.push('', ...noteTable(shown));
   findings.forEach((finding, i) => {
-    const { id, severity, noteIndex, message, remedy } = finding;
+    const { id, severity, noteIndex } = finding;
+    const { message, remedy } = findingText(finding, ENGLISH_READER);
     const { measure, beat, written } = passage.notes[noteIndex]!;
     if (!isMoreOf(finding, findings[i - 1])) lines.push('');
     lines.push(
@@ -37,8 +41,11 @@ export function checkTable(examination: Examination): string[] {
 }
 
 /** True for findings of the same kind with the same remedy: they are told together. */
-function isMoreOf({ id, remedy }: Finding, other: Finding | undefined): boolean {
-  return other?.id === id && other.remedy === remedy;
+function isMoreOf(finding: Finding, other: Finding | undefined): boolean {
+  return (
+    other?.id === finding.id &&
+    findingText(other, ENGLISH_READER).remedy === findingText(finding, ENGLISH_READER).remedy
+  );
 }
 
 function noteTable(shown: readonly ExaminedNote[]): string[] {
@@ -65,13 +72,13 @@ function noteTable(shown: readonly ExaminedNote[]): string[] {
         ? [
             printPitchClass(fingeredPitch(namedFrom, fingering)),
             fingering.printed,
-            printNatural(naturalPitch(namedFrom, fingering)),
+            naturalName(naturalPitch(namedFrom, fingering), ENGLISH_READER),
             String(Math.round(fingering.dropCents)),
             signedCents(fingering.deviationCents),
           ]
         : ['–', '', '', '', '']),
       verdict,
-      chosenBecause ?? '',
+      chosenBecause ? choiceText(chosenBecause, ENGLISH_READER) : '',
     ]),
     '    ',
   );

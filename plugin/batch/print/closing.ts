@@ -6,14 +6,15 @@ import {
   closingForDrop,
   curveSvg,
   curveText,
+  ENGLISH_READER,
   type ExaminedNote,
   type Fingering,
+  fingeringText,
   HIGHEST_CURVE_HARMONIC,
   naturalPitch,
   printPitch,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
-import { fingeringText } from './fingeringText.ts';
 
 /** The curve of a note's fingering as lines for a terminal. */
 export function closingLines(examined: ExaminedNote): readonly string[] {
@@ -26,7 +27,7 @@ export function closingPicture(examined: ExaminedNote): string {
   const { written } = examined.note;
   const natural = printPitch(naturalPitch(written, fingering).pitch);
   return curveSvg(curveOf(fingering), {
-    title: `${printPitch(written)} from ${natural}: ${fingeringText(fingering)}, as the hand closes`,
+    title: `${printPitch(written)} from ${natural}: ${fingeringText(fingering, ENGLISH_READER)}, as the hand closes`,
     wanted: { harmonicNumber: fingering.harmonic, dropCents: Math.max(0, fingering.dropCents) },
   });
 }

@@ -2,17 +2,24 @@
 
 import {
   alternativeTexts,
+  arrowOf,
+  choiceText,
+  deviationText,
+  ENGLISH_READER,
   type ExaminedNote,
   type Finding,
   type Fingering,
+  findingText,
   fingeredPitch,
+  fingeringText,
+  keyText,
+  naturalName,
   naturalPitch,
-  printNatural,
   printPitch,
   type Settings,
+  signedCents,
 } from '../../../core/index.ts';
 import { otherBand } from './closing.ts';
-import { centsOff, fingeringText, sideText, signedCents } from './fingeringText.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that explain a note. */
@@ -26,11 +33,15 @@ export function explanation(
   const lines = [`${written} ${reading.state}, on a ${settings.horn.label}: ${verdict}`, ''];
   if (fingering) {
     lines.push(...facts(examined, fingering));
-    if (examined.chosenBecause) lines.push(`  chosen because   ${examined.chosenBecause}`);
+    if (examined.chosenBecause)
+      lines.push(`  chosen because   ${choiceText(examined.chosenBecause, ENGLISH_READER)}`);
   } else {
     lines.push('  no fingering');
   }
-  for (const { message, remedy } of findings) lines.push('', `  ${message}`, `  ${remedy}`);
+  for (const finding of findings) {
+    const { message, remedy } = findingText(finding, ENGLISH_READER);
+    lines.push('', `  ${message}`, `  ${remedy}`);
+  }
   const others = candidates.filter((candidate) => candidate !== fingering);
   if (others.length > 0) lines.push('', '  Other ways, best first', ...alternatives(examined, others));
   return lines;
@@ -39,10 +50,19 @@ export function explanation(
 function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
   const natural = naturalPitch(namedFrom, fingering);
   const rows: [string, string][] = [
-    ['finger', `${printPitch(fingeredPitch(namedFrom, fingering))}, ${fingeringText(fingering)}`],
+    [
+      'finger',
+      [
+        printPitch(fingeredPitch(namedFrom, fingering)),
+        fingering.printed,
+        `(${fingeringText(fingering, ENGLISH_READER)})`,
+      ]
+        .filter((piece) => piece !== '')
+        .join(' '),
+    ],
     [
       'natural pitch',
-      `${printPitch(natural.pitch)}${printNatural(natural).replace(/[^↑↓]/g, '')}, harmonic ${fingering.harmonic}`,
+      `${printPitch(natural.pitch)}${arrowOf(natural.deviationCents)}, harmonic ${fingering.harmonic}`,
     ],
   ];
   if (fingering.band) {
@@ -53,7 +73,7 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
     ]);
   }
   if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
-  rows.push(['comes out', centsOff(fingering.deviationCents)]);
+  rows.push(['comes out', deviationText(fingering.deviationCents, ENGLISH_READER)]);
   return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
 }
 
@@ -74,14 +94,14 @@ function alternatives({ namedFrom, reading }: ExaminedNote, others: readonly Fin
     others.map((other) => [
       printPitch(fingeredPitch(namedFrom, other)),
       other.printed,
-      sideText(other),
+      keyText(other.tube.side.name, ENGLISH_READER),
       String(other.harmonic),
-      printNatural(naturalPitch(namedFrom, other)),
+      naturalName(naturalPitch(namedFrom, other), ENGLISH_READER),
       other.band ?? '',
       String(Math.round(other.dropCents)),
       signedCents(other.deviationCents),
       other.verdict,
-      alternativeTexts(other, reading.state).join('; '),
+      alternativeTexts(other, reading.state, ENGLISH_READER).join('; '),
     ]),
     '    ',
   );

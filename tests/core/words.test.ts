@@ -1,0 +1,265 @@
+/**
+ * The words of every language: all there, its own, and with every value in them. What a language shares with English
+ * stands in a list with its reason.
+ */
+import { describe, expect, test } from 'vitest';
+import { HORNS } from '../../core/horn/horns.ts';
+import { type Pitch, parsePitch } from '../../core/pitch/pitch.ts';
+import type { Reach } from '../../core/rules/handJoin.ts';
+import { RULES } from '../../core/rules/rules.ts';
+import type { FingeringReason, HandState } from '../../core/stopping/fingering.ts';
+import { fingerings as de } from '../../core/words/de.ts';
+import { fingerings as en } from '../../core/words/en.ts';
+import { fingerings as es } from '../../core/words/es.ts';
+import { findingText } from '../../core/words/findings.ts';
+import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
+import { fingerings as fr } from '../../core/words/fr.ts';
+import { fingerings as it } from '../../core/words/it.ts';
+import {
+  ENGLISH_READER,
+  LANGUAGES,
+  type Language,
+  languageOf,
+  type Reader,
+  readerOf,
+} from '../../core/words/language.ts';
+import { noteClassName, noteName } from '../../core/words/noteNames.ts';
+import { CASES, findingsOf } from './ruleCases.ts';
+
+const FOREIGN = LANGUAGES.filter((language) => language !== 'en');
+
+/** Every finding of every case. */
+const FINDINGS = Object.entries(CASES).flatMap(([id, cases]) =>
+  cases.flatMap((example) => findingsOf(id, example)),
+);
+
+describe.each(LANGUAGES)('findings in %s', (language) => {
+  const reader = readerOf(language);
+
+  test('every rule is spoken of, in two or three words and in sentences', () => {
+    expect(new Set(FINDINGS.map(({ id }) => id)).size).toBe(RULES.length);
+    for (const finding of FINDINGS) {
+      const { brief, message, remedy } = findingText(finding, reader);
+      expect(brief.split(' ').length, brief).toBeLessThanOrEqual(3);
+      for (const sentence of [message, remedy]) {
+        expect(sentence).toMatch(/^(["„«]|[A-ZÄÖÜÀÉ]).*\.$/);
+        expect(sentence).not.toMatch(/undefined|NaN|\bnull\b|\.\.|\[object| {2}/);
+      }
+    }
+  });
+
+  test('nothing falls back to English', () => {
+    if (language === 'en') return;
+    for (const finding of FINDINGS) {
+      const own = findingText(finding, reader);
+      const english = findingText(finding, { language: 'en', noteNaming: reader.noteNaming });
+      expect(own.brief).not.toBe(english.brief);
+      expect(own.message).not.toBe(english.message);
+      expect(own.remedy).not.toBe(english.remedy);
+    }
+  });
+
+  test('every note, fingering, word and number of the cause is told', () => {
+    for (const finding of FINDINGS) {
+      const { message, remedy } = findingText(finding, reader);
+      const said = `${message} ${remedy}`;
+      for (const value of valuesOf(finding.cause, reader))
+        expect(said, `${finding.id}: ${said}`).toContain(value);
+    }
+  });
+});
+
+/** What must be read somewhere: all that has a name or a number. */
+function valuesOf(cause: object, reader: Reader): string[] {
+  return Object.entries(cause).flatMap(([field, value]: [string, unknown]): string[] => {
+    if (isPitch(value)) return [noteName(value, reader)];
+    if (Array.isArray(value)) return (value as Reach[]).flatMap((reach) => reachValues(reach, reader));
+    if (field === 'nearest' && isReach(value)) return reachValues(value, reader);
+    if (field === 'word' || field === 'sinceMeasure') return [value as string];
+    if (field === 'affectedCount') return value === 1 ? [] : [String(value)];
+    if (field === 'assumedQuartersPerMinute') return value === null ? [] : [String(value)];
+    if (field === 'neededSeconds') return [decimalText(value as number, 2, reader)];
+    if (field === 'horn') return [];
+    return [];
+  });
+}
+
+function reachValues({ written, fingering }: Reach, reader: Reader): string[] {
+  return [noteName(written, reader), fingeringText(fingering, reader)];
+}
+
+function isPitch(value: unknown): value is Pitch {
+  return typeof value === 'object' && value !== null && 'octave' in value;
+}
+
+function isReach(value: unknown): value is Reach {
+  return typeof value === 'object' && value !== null && 'written' in value;
+}
+
+describe('plurals', () => {
+  /** The words of one rule with a count in it. */
+  const spoken = (language: Language, affectedCount: number) => {
+    const finding = FINDINGS.find(({ id }) => id === 'never-opened')!;
+    const counted = { ...finding, cause: { ...finding.cause, affectedCount } } as typeof finding;
+    return findingText(counted, readerOf(language)).message;
+  };
+
+  test.each([
+    ['en', 'this note is read', 'the 2 notes from this entry on are read'],
+    ['de', 'wird auch dieser Ton als gestopft gelesen', 'werden auch die 2 Töne ab diesem Einsatz'],
+    ['fr', 'cette note aussi est lue', 'les 2 notes à partir de cette entrée aussi sont lues'],
+    ['it', 'anche questa nota è letta', 'anche le 2 note da questa entrata in poi sono lette'],
+    ['es', 'también esta nota se lee', 'también las 2 notas desde esta entrada se leen'],
+  ] as const)('%s: one note and two', (language, one, two) => {
+    expect(spoken(language, 1)).toContain(one);
+    expect(spoken(language, 2)).toContain(two);
+    expect(spoken(language, 5)).toContain(two.replace('2', '5'));
+  });
+
+  test('cents: 0 stands for itself, 1, 2 and 5 have their forms', () => {
+    const forms = (language: Language) =>
+      [0, 1, 2, 5, -1, -5].map((cents) => deviationText(cents, readerOf(language)));
+    expect(forms('en')).toEqual([
+      'in tune',
+      '1 cent sharp',
+      '2 cents sharp',
+      '5 cents sharp',
+      '1 cent flat',
+      '5 cents flat',
+    ]);
+    expect(forms('de')[1]).toBe('1 Cent zu hoch');
+    expect(forms('de')[5]).toBe('5 Cent zu tief');
+    expect(forms('fr').slice(1, 3)).toEqual(['trop haut de 1 cent', 'trop haut de 2 cents']);
+    expect(forms('it').slice(1, 3)).toEqual(['crescente di 1 cent', 'crescente di 2 cent']);
+    expect(forms('es').slice(1, 3)).toEqual(['1 cent alto', '2 cents alto']);
+  });
+});
+
+/** What a language may share with English, and why. */
+const SHARED: { readonly [language in Language]: readonly string[] } = {
+  en: [],
+  de: [],
+  fr: [],
+  it: [],
+  es: [],
+};
+
+describe.each(FOREIGN)('fingerings in %s', (language) => {
+  const words = { de, fr, it, es, en }[language];
+  const table = (from: typeof en): { readonly [name: string]: string } => {
+    const texts: { [name: string]: string } = {};
+    for (const [area, entry] of Object.entries(from)) {
+      if (typeof entry === 'string') texts[area] = entry;
+      else if (typeof entry === 'function')
+        texts[area] = (entry as (...args: string[]) => string)('QX', 'QY');
+      else
+        for (const [name, text] of Object.entries(entry))
+          texts[`${area}.${name}`] =
+            typeof text === 'function'
+              ? (text as (...args: string[]) => string)('QX', 'QY')
+              : (text as string);
+    }
+    return texts;
+  };
+
+  test('say nothing in English', () => {
+    const english = table(en);
+    const same = Object.entries(table(words)).filter(([name, text]) => text === english[name]);
+    // Crooks keep their Italian names in German and English.
+    const crooks = language === 'de' ? ['keys.alto', 'keys.basso'] : [];
+    expect(same.map(([name]) => name).sort()).toEqual([...SHARED[language], ...crooks].sort());
+  });
+
+  test('put every value into their texts', () => {
+    const english = table(en);
+    for (const [name, text] of Object.entries(table(words)))
+      for (const value of ['QX', 'QY'])
+        expect(text.includes(value), `${name}: ${text}`).toBe(english[name]!.includes(value));
+  });
+
+  test('name every horn, each otherwise', () => {
+    const reader = readerOf(language);
+    const names = HORNS.map((horn) => hornText(horn, reader));
+    expect(new Set(names).size).toBe(HORNS.length);
+    for (const [i, horn] of HORNS.entries()) expect(names[i]).not.toBe(horn.label);
+  });
+});
+
+test('English horns are called as their label says', () => {
+  for (const horn of HORNS) expect(hornText(horn, ENGLISH_READER)).toBe(horn.label);
+});
+
+test('every reason and every state has its words in every language', () => {
+  const reasons: FingeringReason[] = [
+    'wants-to-rise',
+    'lip-only',
+    'below-the-hand',
+    'nothing-changes',
+    'off-pitch',
+    'unusual-degree',
+  ];
+  const states: HandState[] = ['open', 'half-stopped', 'stopped', 'echo', 'stopping-mute', 'straight-mute'];
+  for (const words of [en, de, fr, it, es]) {
+    for (const reason of reasons) {
+      expect(words.reasons[reason]).toMatch(/\p{L}{3}/u);
+      expect(words.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);
+    }
+    expect(new Set(states.map((state) => words.states[state])).size).toBe(6);
+  }
+});
+
+describe('names of notes', () => {
+  test.each([
+    ['C5', 'C5', 'c″', 'do5', 'do5'],
+    ['C#5', 'C♯5', 'cis″', 'do♯5', 'do♯5'],
+    ['B4', 'B4', 'h′', 'si4', 'si4'],
+    ['Bb4', 'B♭4', 'b′', 'si♭4', 'si♭4'],
+    ['Bbb4', 'B♭♭4', 'heses′', 'si♭♭4', 'si♭♭4'],
+    ['Eb4', 'E♭4', 'es′', 'mi♭4', 'mi♭4'],
+    ['Ab3', 'A♭3', 'as', 'la♭3', 'la♭3'],
+    ['D2', 'D2', 'D', 'ré2', 're2'],
+    ['F#1', 'F♯1', 'Fis₁', 'fa♯1', 'fa♯1'],
+    ['G6', 'G6', 'g‴', 'sol6', 'sol6'],
+  ])('%s is %s, %s, %s, %s', (text, english, german, french, spanish) => {
+    const pitch = parsePitch(text);
+    expect(noteName(pitch, ENGLISH_READER)).toBe(english);
+    expect(noteName(pitch, readerOf('de'))).toBe(german);
+    expect(noteName(pitch, readerOf('fr'))).toBe(french);
+    expect(noteName(pitch, readerOf('es'))).toBe(spanish);
+    expect(noteName(pitch, readerOf('it'))).toBe(spanish);
+  });
+
+  test('follow the setting and not the language, where one is set', () => {
+    const pitch = parsePitch('Bb4');
+    expect(noteClassName(pitch, readerOf('de', 'english'))).toBe('B♭');
+    expect(noteClassName(pitch, readerOf('en', 'german'))).toBe('B');
+    expect(noteClassName(pitch, readerOf('fr', 'german'))).toBe('B');
+  });
+
+  test.each([
+    ['Bb', 'B♭', 'B', 'si♭'],
+    ['high F', 'high F', 'Hoch-F', 'fa aigu'],
+    ['C basso', 'C basso', 'C basso', 'do grave'],
+    ['Bb alto', 'B♭ alto', 'B alto', 'si♭ aigu'],
+    ['my bass side', 'my bass side', 'my bass side', 'my bass side'],
+  ])('the key %s is %s, %s, %s', (name, english, german, french) => {
+    expect(keyText(name, ENGLISH_READER)).toBe(english);
+    expect(keyText(name, readerOf('de'))).toBe(german);
+    expect(keyText(name, readerOf('fr'))).toBe(french);
+  });
+});
+
+test.each([
+  ['de_AT.UTF-8', 'de'],
+  ['fr-CA', 'fr'],
+  ['it', 'it'],
+  ['es_MX', 'es'],
+  ['en_GB', 'en'],
+  ['C', null],
+  ['POSIX', null],
+  ['ja_JP', null],
+  ['est_EE', null],
+  ['', null],
+] as const)('the locale %s is read as %s', (locale, language) => {
+  expect(languageOf(locale)).toBe(language);
+});
