@@ -118,7 +118,11 @@ export function hornText(horn: Horn, reader: Reader): string {
   return words.names[horn.id] ?? horn.label;
 }
 
-/** A number with so many decimals at most, and the language's decimal sign. */
+/**
+ * A number with the language's decimal sign.
+ * @param value in whatever unit is named beside it
+ * @param digits decimals at most, from 0
+ */
 export function decimalText(value: number, digits: number, { language }: Reader): string {
   const scale = 10 ** digits;
   return String(Math.round(value * scale) / scale).replace('.', WORDS[language].decimalSign);

@@ -283,7 +283,7 @@ describe('explain', () => {
     const { exit, stdout } = bellhand(folderWith(), ['explain', 'C5']);
     expect(exit).toBe(0);
     expect(stdout).toContain('C5 stopped, on a double horn in F and B♭: sure');
-    expect(stdout).toMatch(/finger +B4, valve 2 on the F side/);
+    expect(stdout).toMatch(/finger +B4, F horn 2/);
     expect(stdout).toMatch(/natural pitch +C♯5, harmonic 9/);
     expect(stdout).toMatch(/drop +104 cents/);
     // smalley: C5 on the B♭ side is T23, with the 8th harmonic.
@@ -337,7 +337,7 @@ describe('explain', () => {
     const run = bellhand(folder, ['explain', 'C5', '--key', 'Eb', '--horn', 'mine.json']);
     expect(run).toMatchObject({ exit: 0, stderr: '' });
     // On its own length a horn is fingered as the F horn is: smalley, row C5.
-    expect(run.stdout).toMatch(/on a horn in E♭: sure[\s\S]*B4, valve 2 on the E♭ side/);
+    expect(run.stdout).toMatch(/on a horn in E♭: sure[\s\S]*B4, E♭ horn 2/);
   });
 
   test('--names f-horn names notes as a player of the F horn reads them', () => {
