@@ -56,16 +56,16 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
     ],
     [
       'natural pitch',
-      `$printPitch(natural.pitch)$arrowOf(natural.deviationCents), harmonic $fingering.harmonic`,
+      `${printPitch(natural.pitch)}${arrowOf(natural.deviationCents)}, harmonic ${fingering.harmonic}`,
     ],
   ];
   if (fingering.band) {
     const other = otherBand(fingering);
-    rows.push(['hand closes', other ? `$fingering.bandby the rule, $otherby the acoustics` : fingering.band]);
+    rows.push(['hand closes', other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band]);
   }
-  if (fingering.dropCents >= 0.5) rows.push(['drop', `$Math.round(fingering.dropCents)cents`]);
+  if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
   rows.push(['comes out', deviationText(fingering.deviationCents, ENGLISH_READER)]);
-  return rows.map(([name, value]) => `  $name.padEnd(16)$value`);
+  return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
 }
 
 function alternatives({ namedFrom, reading }: ExaminedNote, others: readonly Fingering[]): string[] {
