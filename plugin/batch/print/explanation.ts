@@ -61,7 +61,10 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
   ];
   if (fingering.band) {
     const other = otherBand(fingering);
-    rows.push(['hand closes', other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band]);
+    rows.push([
+      'hand closes',
+      other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band,
+    ]);
   }
   if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
   rows.push(['comes out', deviationText(fingering.deviationCents, ENGLISH_READER)]);
