@@ -1,12 +1,14 @@
 /** Notices that the music was edited, without writing and without costing the writer anything. */
 
 import { hornParts } from './hornParts.ts';
-import { type Host, type HostChord, type HostScore, isAtLeast, listOf } from './hostApi.ts';
+import { type Host, type HostChord, type HostScore, isAtLeast } from './hostApi.ts';
+import { canBorrowSelection, listedLines } from './listedLines.ts';
 import { exported } from './readByExport.ts';
+import { scoreDigest } from './scoreDigest.ts';
 
-/** A score that takes longer than this to write, in milliseconds, is compared as written only when the selection moves. */
-const WRITING_LIMIT_MS = 80;
-/** How often the score is compared as written while somebody works on it, in milliseconds: an edit shows within a second. */
+/** A score that takes longer than this to compare, in milliseconds, is compared as a whole only when the selection moves. */
+const COMPARING_LIMIT_MS = 80;
+/** How often the score is compared as a whole while somebody works on it, in milliseconds: an edit shows within a second. */
 const COMPARED_EVERY_MS = 700;
 /** How often it is compared when nobody has moved or changed anything for a while. */
 const COMPARED_AT_REST_EVERY_MS = 3000;
@@ -21,19 +23,23 @@ interface Look {
 }
 
 /**
- * Watches the score that is open. Notes and selection are compared at every look. Before 4.0 signs, words and slurs are
- * not in the plugin interface, or not without taking the user's selection: there the score as the host writes it is
- * compared too, from time to time.
+ * Watches the score that is open. Notes and selection are compared at every look; from time to time all the rest: before
+ * 4.0, where signs, words and slurs are not in the plugin interface, or not without taking the user's selection, the
+ * score as the host writes it; from 4.0 on what the interface shows, and once the selection has moved and rests, the
+ * lines that only a selection lists.
  */
 export class ChangeWatch {
   private readonly host: Host;
   private readonly now: () => number;
   private look: Look = { notes: '', selection: '' };
-  private written = '';
+  private rest = '';
+  private lines = '';
   private comparedAt = 0;
   /** How long the last two comparisons took: one slow moment of the machine does not make a score big. */
   private took: readonly [number, number] = [0, 0];
   private movedAt = 0;
+  /** True from a move of the selection until the lines were compared. */
+  private areLinesDue = false;
 
   constructor(host: Host, now: () => number = Date.now) {
     this.host = host;
@@ -41,9 +47,9 @@ export class ChangeWatch {
     this.remember();
   }
 
-  /** True where the score can be compared as written, with every sign and word in it. */
+  /** True where every edit shows by itself: of versions 4, where it was tried. */
   get seesEveryEdit(): boolean {
-    return !isAtLeast(this.host, 4, 0) && !this.isBig;
+    return (!isAtLeast(this.host, 4, 0) || isAtLeast(this.host, 4, 6)) && !this.isBig;
   }
 
   /** Takes the score as it is for known. */
@@ -51,7 +57,11 @@ export class ChangeWatch {
     const score = this.host.root.curScore;
     this.look = this.lookAtScore();
     this.movedAt = this.now();
-    if (score && !isAtLeast(this.host, 4, 0)) this.compareWritten(score);
+    this.areLinesDue = false;
+    if (!score) return;
+    this.compareRest(score);
+    if (this.hasLinesToList && canBorrowSelection(this.host, score))
+      this.lines = listedLines(this.host, score);
   }
 
   /** True when something changed since the last look. */
@@ -64,11 +74,19 @@ export class ChangeWatch {
     // While notes come in nothing more needs to be known.
     if (notes !== before.notes) return true;
     const score = this.host.root.curScore;
-    return score !== null && this.isCompareDue(hasMoved) && this.compareWritten(score);
+    if (!score) return false;
+    if (this.isCompareDue(hasMoved) && this.compareRest(score)) return true;
+    if (hasMoved) this.areLinesDue = this.hasLinesToList;
+    else if (this.areLinesDue) return this.compareLines(score);
+    return false;
   }
 
   private get isBig(): boolean {
-    return Math.min(...this.took) > WRITING_LIMIT_MS;
+    return Math.min(...this.took) > COMPARING_LIMIT_MS;
+  }
+
+  private get hasLinesToList(): boolean {
+    return isAtLeast(this.host, 4, 0);
   }
 
   private lookAtScore(): Look {
@@ -77,20 +95,31 @@ export class ChangeWatch {
   }
 
   private isCompareDue(hasMoved: boolean): boolean {
-    if (isAtLeast(this.host, 4, 0)) return false;
     if (this.isBig) return hasMoved;
     const isAtWork = this.now() - this.movedAt < AT_WORK_MS;
     return this.now() - this.comparedAt >= (isAtWork ? COMPARED_EVERY_MS : COMPARED_AT_REST_EVERY_MS);
   }
 
   /** @returns true when the score is not what it was */
-  private compareWritten(score: HostScore): boolean {
+  private compareRest(score: HostScore): boolean {
     const start = this.now();
-    const written = exported(this.host, score, 'mscx');
+    const rest = isAtLeast(this.host, 4, 0)
+      ? scoreDigest(this.host, score)
+      : exported(this.host, score, 'mscx');
     this.comparedAt = this.now();
     this.took = [this.took[1], this.comparedAt - start];
-    const isNew = written !== this.written;
-    this.written = written;
+    const isNew = rest !== this.rest;
+    this.rest = rest;
+    return isNew;
+  }
+
+  /** @returns true when a line or sign came or went; the user's selection is used for it, where it may be */
+  private compareLines(score: HostScore): boolean {
+    if (!canBorrowSelection(this.host, score)) return false;
+    this.areLinesDue = false;
+    const lines = listedLines(this.host, score);
+    const isNew = lines !== this.lines;
+    this.lines = lines;
     return isNew;
   }
 }
@@ -122,7 +151,6 @@ function lookAt(host: Host, score: HostScore): Look {
             add(tpc1);
             if (isSelected) selected = (Math.imul(selected, 31) + count) | 0;
           }
-          for (const { symbol } of listOf(element.articulations)) add(Number(symbol));
         }
       }
     }
