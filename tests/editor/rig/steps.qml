@@ -98,6 +98,44 @@ MuseScore {
         return notes
     }
 
+    // Adds an element at the n-th place. `fill` comes before it is added, `finish` after.
+    function addAt(nth, type, fill, finish) {
+        curScore.startCmd()
+        var cursor = curScore.newCursor()
+        cursor.track = 0
+        cursor.rewind(0)
+        for (var i = 0; i < nth; i++) cursor.next()
+        var element = newElement(type)
+        fill(element)
+        cursor.add(element)
+        if (finish) finish(element)
+        curScore.endCmd()
+    }
+
+    function removed(element) {
+        curScore.startCmd()
+        removeElement(element)
+        curScore.endCmd()
+    }
+
+    function selectNote(nth) { takes.select({ from: nth, length: 1 }) }
+
+    // What a writer may do to a score; all leave the selection on a note or on nothing.
+    readonly property var edits: ({
+        "nothing": function () {},
+        "raise a note": function () { curScore.startCmd(); nthChord(0).notes[0].pitch += 2; curScore.endCmd() },
+        "write a word": function () { addAt(1, Element.STAFF_TEXT, function (text) { text.text = "gestopft" }) },
+        "write a tempo": function () { addAt(0, Element.TEMPO_TEXT, function (text) { text.text = "Allegro" }, function (text) { text.tempo = 3 }) },
+        "change the time": function () { addAt(0, Element.TIMESIG, function (sign) { sign.timesig = fraction(3, 4) }) },
+        "delete a note": function () { selectNote(5); cmd("delete") },
+        "tie two notes": function () { selectNote(1); cmd("tie"); selectNote(0) },
+        "slur two notes": function () { takes.select({ from: 0, length: 2 }); cmd("add-slur"); cmd("escape"); selectNote(3) },
+        "take a sign away": function () { removed(nthChord(0).articulations[0]) },
+        "take a glissando away": function () { removed(nthChord(3).notes[0].spannerForward[0]) },
+        "undo": function () { cmd("undo") },
+        "redo": function () { cmd("redo") }
+    })
+
     readonly property var takes: ({
         "annotate": function (step) {
             if (step.choice) curScore.setMetaTag("bellhand", JSON.stringify(step.choice))
@@ -164,7 +202,7 @@ MuseScore {
         // How long one thing takes, in milliseconds, again and again; what has to be undone in between is not counted.
         "measure": function (step, folder) {
             var host = hostFor(step), times = [], panel = null
-            if (step.what === "tick" || step.what === "rare tick") {
+            if (step.what === "tick" || step.what === "rare tick" || step.what === "read") {
                 panel = Script.Bellhand.openPanel(host)
                 panel.tick()
             }
@@ -173,11 +211,21 @@ MuseScore {
                 var start = Date.now()
                 if (step.what === "annotate") Script.Bellhand.runOnce(host, "annotate")
                 else if (step.what === "export") writeScore(curScore, folder + "/measured.musicxml", "musicxml")
+                else if (step.what === "read") panel.lookAgain()
                 else panel.tick()
                 times.push(Date.now() - start)
                 if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
             }
             return times
+        },
+        // Opens the panel, makes one edit after the other, and counts the looks until the list is new; -1 when it never is.
+        "edits": function (step) {
+            var panel = Script.Bellhand.openPanel(hostFor(step))
+            return step.names.map(function (name) {
+                edits[name]()
+                for (var looks = 1; looks <= 6; looks++) { wait(300); if (panel.tick()) return looks }
+                return -1
+            })
         },
         // Opens the panel, gives it a command of the editor's to notice, and counts the looks until the list is new.
         "follow": function (step) {

@@ -26,13 +26,15 @@ export type Step =
   | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
   | { readonly do: 'text'; readonly nth: number; readonly text: string }
   | { readonly do: 'command'; readonly name: string }
-  /** `tick` is a look at the notes, `rare tick` one that compares the score as written too. */
+  /** `tick` is a look at the notes, `rare tick` one that compares all the rest too, `read` makes the list anew. */
   | {
       readonly do: 'measure';
-      readonly what: 'annotate' | 'export' | 'tick' | 'rare tick';
+      readonly what: 'annotate' | 'export' | 'read' | 'tick' | 'rare tick';
       readonly times: number;
     }
-  | { readonly do: 'follow'; readonly name: string };
+  | { readonly do: 'follow'; readonly name: string }
+  /** Makes edits while the panel is open; returns for each after how many looks the list was new, −1 for never. */
+  | { readonly do: 'edits'; readonly names: readonly string[] };
 
 export interface HostRun {
   readonly folder: string;
