@@ -14,6 +14,6 @@ export function keepBeside({ file, engine }: Host, name: string, text: string): 
 }
 
 /** The host's file object wants plain paths: `file:///C:/x` is `C:/x`, `file:///x` is `/x`. */
-function plainPath(url: unknown): string {
+export function plainPath(url: unknown): string {
   return decodeURIComponent(String(url)).replace(/^file:\/\/(?:\/(?=[A-Za-z]:))?/, '');
 }

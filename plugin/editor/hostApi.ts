@@ -39,6 +39,17 @@ export interface HostText extends HostElement {
   readonly tempo?: number;
 }
 
+/** In semitones and staff steps. */
+export interface HostInterval {
+  readonly chromatic: number;
+  readonly diatonic: number;
+}
+
+export interface HostStaff {
+  /** From written to sounding pitch. */
+  transpose(at: HostFraction): HostInterval;
+}
+
 export interface HostNote extends HostElement {
   /** Sounding, whatever the Concert Pitch switch shows; under an octave line as printed, without the line's octaves. */
   readonly pitch: number;
@@ -55,6 +66,8 @@ export interface HostNote extends HostElement {
   /** From 3.3. */
   readonly tieForward?: HostElement | null;
   readonly tieBack?: HostElement | null;
+  /** From 4.6, as far as it is used here. */
+  readonly staff?: HostStaff;
   /** From 4.6: glissandi and bends that start here. */
   readonly spannerForward?: HostList<HostElement>;
 }
@@ -157,6 +170,8 @@ export interface HostRoot {
   /** From 3.5. */
   readonly SymId?: Enumeration;
   readonly NoteType?: Enumeration;
+  /** From 4.6. */
+  fractionFromTicks?(ticks: number): HostFraction;
   newElement(type: unknown): HostText;
   removeElement?(element: HostElement): void;
   /** Writes the score to a file; a stub from 4.0. */

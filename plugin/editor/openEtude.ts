@@ -9,8 +9,10 @@ import {
   SHORTEST_BARS,
 } from '../../core/index.ts';
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
-import { type Host, isAtLeast } from './hostApi.ts';
+import { plainPath } from './besidePlugin.ts';
+import { type Host, type HostFile, isAtLeast } from './hostApi.ts';
 import { filled, type Words } from './languages.ts';
+import { withTemporaryFile } from './temporaryFile.ts';
 
 /** What the panel's controls say. */
 export interface EtudeForm {
@@ -49,11 +51,19 @@ export const ETUDE_BARS = { from: SHORTEST_BARS, to: LONGEST_BARS, step: PHRASE_
 /** A new étude each time; its seed stands in its text. */
 const NEW_SEEDS = 10_000;
 
-/** Composes and opens. @returns one sentence for the user: the title, or why there is no étude */
-export function openEtude(host: Host, form: EtudeForm, player: Settings, words: Words): string {
+/** What became of a wish for an étude. */
+export interface EtudeOutcome {
+  /** One sentence for the user: the title, or why there is no étude. */
+  readonly sentence: string;
+  /** Where the étude lies when it is for the user to open; null when it is open, or there is none. */
+  readonly path: string | null;
+}
+
+/** Composes; opens the score where the host lets a plugin do that, else says where it lies. */
+export function openEtude(host: Host, form: EtudeForm, player: Settings, words: Words): EtudeOutcome {
   const range = form.range.trim();
   const ends = /^(\S+?)\s*[-–]\s*(\S+)$/.exec(range);
-  if (range !== '' && !ends) return filled(words.etudeRange, { range });
+  if (range !== '' && !ends) return { sentence: filled(words.etudeRange, { range }), path: null };
   const etude = etudeOnWish(
     {
       kind: ETUDE_KINDS[form.kindIndex]!.kind,
@@ -67,15 +77,47 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, words: 
     },
     player,
   );
-  if (!etude.ok) return filled(words.failed, { reason: etude.reason });
-  const path = `${host.file.tempPath()}/bellhand-etude-${Date.now()}.musicxml`;
-  host.file.source = path;
-  if (!host.file.write(etude.text) || !open(host, path)) return filled(words.etudeNotOpened, { path });
-  return filled(words.etudeOpened, { title: etude.title });
+  if (!etude.ok) return { sentence: filled(words.failed, { reason: etude.reason }), path: null };
+  return isAtLeast(host, 4, 0)
+    ? leave(host, etude.title, etude.text, words)
+    : open(host, etude.title, etude.text, words);
 }
 
-/** Version 3 reads a file itself; version 4 leaves it to the desktop, which hands it to the editor. */
-function open(host: Host, path: string): boolean {
-  if (!isAtLeast(host, 4, 0)) return Boolean(host.root.readScore(path));
-  return host.engine.openUrlExternally(`file://${path.charAt(0) === '/' ? '' : '/'}${encodeURI(path)}`);
+/** Version 3 reads the file, and needs it no more once it is read. */
+function open(host: Host, title: string, text: string, words: Words): EtudeOutcome {
+  const isOpen = withTemporaryFile(host.file, 'musicxml', (path) => {
+    host.file.source = path;
+    return host.file.write(text) && Boolean(host.root.readScore(path));
+  });
+  return { sentence: filled(isOpen ? words.etudeOpened : words.etudeNotWritten, { title }), path: null };
+}
+
+/** Version 4 opens nothing for a plugin: the étude is put among the user's scores. */
+function leave({ file, engine }: Host, title: string, text: string, words: Words): EtudeOutcome {
+  for (const folder of [plainPath(engine.resolvedUrl('../../Scores')), file.tempPath()]) {
+    file.source = folder;
+    if (!file.exists()) continue;
+    const path = freePath(file, folder, title);
+    file.source = path;
+    if (file.write(text)) return { sentence: filled(words.etudeWritten, { title, path }), path };
+  }
+  return { sentence: filled(words.etudeNotWritten, { title }), path: null };
+}
+
+/** A path after the title that no file has yet. */
+function freePath(file: HostFile, folder: string, title: string): string {
+  const name = title
+    .replace(/[^ \w\u00c0-\u024f-]+/g, ' ')
+    .replace(/ +/g, ' ')
+    .trim();
+  for (let count = 1; ; count++) {
+    const path = `${folder}/${name}${count > 1 ? ` ${count}` : ''}.musicxml`;
+    file.source = path;
+    if (!file.exists()) return path;
+  }
+}
+
+/** Asks the desktop to open a file; what it opens it with, or whether at all, nobody tells. */
+export function askDesktop({ engine }: Host, path: string): void {
+  engine.openUrlExternally(`file://${path.charAt(0) === '/' ? '' : '/'}${encodeURI(path)}`);
 }

@@ -19,9 +19,9 @@ import {
   TOLERANCE_RANGE,
 } from './choice.ts';
 import type { Host } from './hostApi.ts';
-import { hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
+import { filled, hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
-import { ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
+import { askDesktop, ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
 import { showNote } from './showNote.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
@@ -53,6 +53,8 @@ export interface PanelView {
   readonly etudeBars: { readonly from: number; readonly to: number; readonly step: number };
   /** One sentence on the last thing done, or what stands in the way. */
   readonly sentence: string;
+  /** Where an étude was written that the user has to open; empty when there is none. */
+  readonly etudePath: string;
   readonly findings: readonly FindingRow[];
   /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
   readonly isChecked: boolean;
@@ -67,6 +69,7 @@ export class Panel {
   private readonly watch: ChangeWatch;
   private choice: Choice;
   private sentence = '';
+  private etudePath: string | null = null;
   /** What keeps the score from being read, in one sentence; empty when nothing does. */
   private obstacle = '';
   private rows: readonly FindingRow[] = [];
@@ -98,6 +101,7 @@ export class Panel {
       etudeKeys: ETUDE_KEYS.map((key) => key.replace('b', '♭')),
       etudeBars: ETUDE_BARS,
       sentence: this.obstacle === '' ? this.sentence : this.obstacle,
+      etudePath: this.etudePath ?? '',
       findings: this.rows,
       isChecked: this.isChecked,
       seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow,
@@ -161,12 +165,20 @@ export class Panel {
     this.afterChange();
   }
 
-  /** Composes an étude for the horn that is chosen and opens it as a new score, whose findings are then listed. */
+  /** Composes an étude for the horn that is chosen; where it opens as a new score, its findings are then listed. */
   composeEtude(form: EtudeForm): void {
-    const said = openEtude(this.host, form, settingsOf(this.choice), this.words);
+    const { sentence, path } = openEtude(this.host, form, settingsOf(this.choice), this.words);
     this.lookAgain();
-    this.sentence = said;
+    this.sentence = sentence;
+    this.etudePath = path;
     this.obstacle = '';
+  }
+
+  /** Hands the étude that was written last to the desktop. */
+  openEtudeOutside(): void {
+    if (this.etudePath === null) return;
+    askDesktop(this.host, this.etudePath);
+    this.sentence = filled(this.words.etudeAsked, { path: this.etudePath });
   }
 
   chooseHorn(index: number): void {

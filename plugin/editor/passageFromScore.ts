@@ -8,6 +8,7 @@ import {
   type PassageTempo,
   type PassageWord,
   type Pitch,
+  type Transposition,
 } from '../../core/index.ts';
 import { Joins } from '../musicxml/read/joins.ts';
 import { addToChord, type ReadNote } from '../musicxml/read/readNote.ts';
@@ -21,6 +22,8 @@ import { clefOf, notatedPitch, transpositionOf } from './spelling.ts';
 /** What a version's interface tells of signs and lines, however it tells it. */
 export interface Evidence {
   signOf(chord: ScoreChord): HandSign | null;
+  /** Written to sounding, where the host states it with its octave. */
+  transpositionOf?(chord: ScoreChord, note: HostNote): Transposition | null;
   /** True where a glissando begins that leads to the next note of the voice. */
   startsGlissando(chord: ScoreChord, note: HostNote): boolean;
   readonly slurs: readonly Slur[];
@@ -100,7 +103,7 @@ function chordOf(
   const sign = evidence.signOf(chord);
   const octaves = octavesAt(evidence.octaveLines, chord);
   const members = fromBottom(chord).map((hostNote): ReadNote => {
-    const transposition = transpositionOf(hostNote, partName(walk));
+    const stated = evidence.transpositionOf?.(chord, hostNote) ?? null;
     return {
       ...NO_PLACE,
       note: {
@@ -115,8 +118,8 @@ function chordOf(
         voice: String((track % 4) + 1),
         chordRank: 0,
         chordHead: 0,
-        written: raised(notatedPitch(hostNote, partName(walk)), octaves),
-        transposition,
+        written: raised(notatedPitch(hostNote, partName(walk), stated), octaves),
+        transposition: stated ?? transpositionOf(hostNote, partName(walk)),
         clef: clefOf(hostNote),
         sign,
         joins: [],

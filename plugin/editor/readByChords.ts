@@ -6,9 +6,11 @@ import { passageFromScore } from './passageFromScore.ts';
 import type { Reader } from './readPart.ts';
 import { walkPart } from './scoreWalk.ts';
 import { evidenceOf, signOf } from './selectionEvidence.ts';
+import { statedTransposition } from './spelling.ts';
 
 export const readByChords: Reader = (host, score) => {
   const { GLISSANDO, GLISSANDO_SEGMENT } = host.root.Element;
+  const { fractionFromTicks } = host.root;
   return hornParts(score).map((part) => {
     const { slurs, octaveLines } = evidenceOf(host, score, part);
     return passageFromScore(host, walkPart(host.root, score, part), {
@@ -16,6 +18,8 @@ export const readByChords: Reader = (host, score) => {
         listOf(element.articulations)
           .map((articulation) => signOf(host.root, articulation))
           .filter((sign): sign is HandSign => sign !== null)[0] ?? null,
+      transpositionOf: ({ tick }, { staff }) =>
+        staff && fractionFromTicks ? statedTransposition(staff.transpose(fractionFromTicks(tick))) : null,
       startsGlissando: (_, { spannerForward }) =>
         listOf(spannerForward).some(({ type }) => type === GLISSANDO || type === GLISSANDO_SEGMENT),
       slurs,

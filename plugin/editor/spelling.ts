@@ -7,7 +7,7 @@ import {
   type Transposition,
   transpositionCents,
 } from '../../core/index.ts';
-import type { HostNote } from './hostApi.ts';
+import type { HostInterval, HostNote } from './hostApi.ts';
 
 const STEPS = 'CDEFGAB';
 const STEPS_BY_FIFTHS = 'FCGDAEB';
@@ -39,10 +39,19 @@ export function transpositionOf({ tpc1, tpc2 }: HostNote, partName: string): Tra
   return { chromatic, diatonic: -modulo(4 * fifths, 7), octaveChange: 0 };
 }
 
-/** The pitch as the part prints it. */
-export function notatedPitch(note: HostNote, partName: string): Pitch {
+/** A transposition as the host itself states it, written to sounding; `null` where it transposes nothing. */
+export function statedTransposition(interval: HostInterval): Transposition | null {
+  const { chromatic, diatonic } = interval;
+  if (chromatic === 0 && diatonic === 0) return null;
+  // Octaves are told apart from the rest, as MusicXML does.
+  const octaveChange = Math.ceil(diatonic / 7) + 0;
+  return { chromatic: chromatic - 12 * octaveChange, diatonic: diatonic - 7 * octaveChange, octaveChange };
+}
+
+/** The pitch as the part prints it. @param stated what the host states, where it does */
+export function notatedPitch(note: HostNote, partName: string, stated: Transposition | null): Pitch {
   const hostTransposes = note.tpc2 !== note.tpc1;
-  const transposition = hostTransposes ? transpositionOf(note, partName) : null;
+  const transposition = stated ?? (hostTransposes ? transpositionOf(note, partName) : null);
   const semitones = transposition ? transpositionCents(transposition) / 100 : 0;
   return spelledPitch(note.pitch - semitones, note.tpc2);
 }

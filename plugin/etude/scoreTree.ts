@@ -36,8 +36,7 @@ function head(etude: Etude): XmlElement[] {
       ),
     ),
     defaults(),
-    credit(title, 20, 'center', PAGE.height - PAGE.margin),
-    credit([trains, advice, subtitle].join('\n'), 9, 'left', PAGE.height - PAGE.margin - 70),
+    heading(title, [trains, advice, subtitle]),
     element(
       'part-list',
       {},
@@ -80,11 +79,17 @@ function defaults(): XmlElement {
   );
 }
 
-/** Text at the head of the page, in the middle or on the left, its top `height` tenths above the foot. */
-function credit(text: string, size: number, justify: 'left' | 'center', height: number): XmlElement {
-  const place = { 'default-x': justify === 'left' ? PAGE.margin : PAGE.width / 2, 'default-y': height };
-  const look = { 'font-size': size, justify, halign: justify, valign: 'top' };
-  return element('credit', { page: 1 }, element('credit-words', { ...place, ...look }, text));
+/** The head of the page as one text, title and lines under it: readers place several each in its own way, one over the other. */
+function heading(title: string, lines: readonly string[]): XmlElement {
+  const place = { 'default-x': PAGE.width / 2, 'default-y': PAGE.height - PAGE.margin };
+  const look = { ...place, justify: 'center', halign: 'center', valign: 'top' };
+  return element(
+    'credit',
+    { page: 1 },
+    element('credit-type', {}, 'title'),
+    element('credit-words', { ...look, 'font-size': 20 }, `${title}\n`),
+    element('credit-words', { ...look, 'font-size': 9 }, lines.join('\n')),
+  );
 }
 
 function part(etude: Etude): XmlElement {

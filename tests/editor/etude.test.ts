@@ -23,10 +23,28 @@ inEveryHost('études from the panel', (host) => {
         { do: 'etude', form: { ...FORM, kindIndex } },
         { do: 'save', as: 'etude.musicxml' },
       ]);
-      const { sentence, findings } = run.results[0] as { sentence: string; findings: { severity: string }[] };
-      expect(sentence).toMatch(/^A new score is open: .+\.$/);
+      const { sentence, etudePath, findings } = run.results[0] as {
+        sentence: string;
+        etudePath: string;
+        findings: { severity: string }[];
+      };
       expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
-      const text = await run.text('etude.musicxml');
+      let text = await run.text('etude.musicxml');
+      if (host.version === '3.2.3') {
+        expect(sentence).toMatch(/^A new score is open: .+\.$/);
+        expect(etudePath).toBe('');
+      } else {
+        // There it is a file for the user to open, and the score that was open stays.
+        expect(sentence).toMatch(
+          /^The étude “.+” is written\. Open this file in the editor: \/.+\.musicxml$/,
+        );
+        expect(sentence.endsWith(etudePath)).toBe(true);
+        expect(readScore(text).horns[0]!.passage.notes).toHaveLength(1);
+        const opened = await host.run(etudePath, [{ do: 'findings' }, { do: 'save', as: 'etude.musicxml' }]);
+        const { findings } = opened.results[0] as { findings: { severity: string }[] };
+        expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
+        text = await opened.text('etude.musicxml');
+      }
       const [horn] = readScore(text).horns;
       expect(horn!.passage.notes.length).toBeGreaterThan(8);
       expect(text.split(MARK_PREFIX).length).toBeGreaterThan(kind === 'bend' ? 3 : 8);

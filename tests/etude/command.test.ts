@@ -30,7 +30,7 @@ describe('bellhand etude', () => {
   it('writes the score alone to standard output', () => {
     const { stdout, stderr } = bellhand(folderWith(), ['etude', '--kind', 'scale', '--seed', '1', '-o', '-']);
     expect(stdout).toMatch(/^<\?xml[\s\S]+<\/score-partwise>\n$/);
-    expect(stderr).toMatch(/^-: /);
+    expect(stderr).toMatch(/^bellhand: -: /);
   });
 
   it('keeps to range, bars and tempo', () => {

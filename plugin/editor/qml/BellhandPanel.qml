@@ -154,6 +154,38 @@ Pane {
                 visible: text !== ""
             }
 
+            // Where version 4 leaves the étude to be opened by hand.
+            RowLayout {
+                visible: pane.view !== null && pane.view.etudePath !== ""
+                Layout.fillWidth: true
+                TextEdit {
+                    id: etudePath
+                    visible: false
+                    text: pane.view ? pane.view.etudePath : ""
+                }
+                BellhandButton {
+                    objectName: "copyPath"
+                    Layout.fillWidth: true
+                    implicitHeight: 30
+                    text: pane.view ? pane.view.words.copyPath : ""
+                    onClicked: {
+                        etudePath.selectAll()
+                        etudePath.copy()
+                    }
+                    Keys.onReturnPressed: clicked()
+                    Keys.onEnterPressed: clicked()
+                }
+                BellhandButton {
+                    objectName: "openOutside"
+                    Layout.fillWidth: true
+                    implicitHeight: 30
+                    text: pane.view ? pane.view.words.openOutside : ""
+                    onClicked: pane.act(function () { pane.panel.openEtudeOutside() })
+                    Keys.onReturnPressed: clicked()
+                    Keys.onEnterPressed: clicked()
+                }
+            }
+
             BellhandButton {
                 id: options
                 objectName: "options"

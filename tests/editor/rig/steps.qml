@@ -179,7 +179,8 @@ MuseScore {
         "etude": function (step) {
             var panel = Script.Bellhand.openPanel(hostFor(step))
             panel.composeEtude(step.form)
-            return { sentence: panel.view().sentence, findings: panel.view().findings }
+            var view = panel.view()
+            return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings }
         },
         "show": function (step) {
             var panel = Script.Bellhand.openPanel(hostFor(step))
