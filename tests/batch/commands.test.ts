@@ -328,7 +328,9 @@ describe('explain', () => {
     expect(cents).toEqual([...cents].sort((a, b) => b - a));
     expect(cents[0]).toBe(0);
     expect(bellhand(folder, ['explain', 'B4', '--curve', 'b4.svg'])).toMatchObject({ exit: 0, stderr: '' });
-    expect(textOf(folder, 'b4.svg')).toMatch(/^<svg [\s\S]*B4 from C5[\s\S]*<\/svg>\n$/);
+    expect(textOf(folder, 'b4.svg')).toMatch(
+      /^<svg [\s\S]*B4 from C5[\s\S]*<\/svg>\n<!-- bellhand curve [0-9a-f]{8} -->\n$/,
+    );
   });
 
   test('--horn takes a file that describes a horn', () => {

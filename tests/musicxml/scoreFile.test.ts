@@ -214,13 +214,32 @@ describe('compressed files', () => {
     [
       'that unpacks to too much',
       spoiled(CENTRAL, 24, 0, 0, 0, 0x40),
-      /unpacks to 1024 MB, more than any score/,
+      /unpacks to 1024 MB, and 128 MB is the most/,
     ],
     ['of ZIP64', spoiled([0x50, 0x4b, 5, 6], 16, 255, 255, 255, 255), /ZIP64/],
     ['with a lost directory', spoiled([0x50, 0x4b, 5, 6], 16, 7, 0, 0, 0), /damaged: its directory/],
     ['whose entry lies elsewhere', spoiled(CENTRAL, 42, 9), /damaged: "a.musicxml"/],
   ])('refuses an archive %s', (_case, bytes, message) => {
     expect(() => openScoreFile(bytes)).toThrow(message);
+  });
+
+  it('refuses what grows beyond any score, and takes what grows as much as repetitive music does', () => {
+    const bar = `${'<measure number="1"><note><pitch><step>C</step><octave>5</octave></pitch></note></measure>'.repeat(40)}\n`;
+    const filled = PLAIN.replace('</part>', `${bar.repeat(5000)}</part>`);
+    const bomb = zipSync({ 'a.musicxml': strToU8(filled) }, { level: 9 });
+    expect(filled.length / bomb.length).toBeGreaterThan(150);
+    expect(() => openScoreFile(bomb)).toThrow(
+      /"a.musicxml" unpacks to \d+ times its size, and 150 times is the most that is opened: check/,
+    );
+    const small = PLAIN.replace('</part>', `${bar.repeat(300)}</part>`);
+    expect(openScoreFile(zipSync({ 'a.musicxml': strToU8(small) })).text === small).toBe(true);
+  });
+
+  it('refuses a container.xml that is no list of files', () => {
+    const large = packed({
+      'META-INF/container.xml': strToU8(`<container>${' '.repeat(2 ** 20)}</container>`),
+    });
+    expect(() => openScoreFile(large)).toThrow(/container.xml" unpacks to 2 MB, and 1 MB is the most/);
   });
 
   it('stops a stream that unpacks to more than it says', () => {

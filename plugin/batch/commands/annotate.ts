@@ -2,11 +2,12 @@
 import { Command } from 'commander';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { pairOutputs } from '../files/outputs.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 import { type ShowOptions, showOf, withShowOptions } from '../options/showOptions.ts';
 
-interface AnnotateOptions extends PlayerOptions, PartOptions, ShowOptions {
+interface AnnotateOptions extends PlayerOptions, PartOptions, ShowOptions, ForceOption {
   readonly output?: string;
   readonly inPlace?: boolean;
   readonly complete?: boolean;
@@ -21,7 +22,7 @@ export function annotateCommand(): Command {
     .option('--in-place', 'write onto the input itself')
     .option('--complete', 'add + signs missing under a word, and words missing to end one');
   withShowOptions(withPartOptions(withPlayerOptions(command)));
-  return withJobs(command).action(async (files: string[], options: AnnotateOptions) => {
+  return withJobs(withForce(command)).action(async (files: string[], options: AnnotateOptions) => {
     const pairs = pairOutputs(files, options, 'marked');
     process.exitCode = await runFiles(
       {
@@ -29,6 +30,7 @@ export function annotateCommand(): Command {
         reading: readingOf(options),
         ...showOf(options),
         complete: options.complete ?? false,
+        force: options.force ?? false,
       },
       pairs,
       options.jobs,

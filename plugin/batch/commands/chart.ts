@@ -5,12 +5,13 @@ import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
 import { EngravingError } from '../../pages/engrave.ts';
 import { Failure } from '../failure.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
-import { isStandardOutput, printLines } from '../output/streams.ts';
-import { writeWhole } from '../output/wholeFile.ts';
+import { writeOwnText } from '../output/result.ts';
+import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 
-interface ChartOptions extends PlayerOptions {
+interface ChartOptions extends PlayerOptions, ForceOption {
   readonly format: 'html' | 'musicxml';
   readonly output?: string;
 }
@@ -28,7 +29,7 @@ export function chartCommand(): Command {
       'html',
     )
     .option('-o, --output <path>', 'where to write, or - (default: chart-HORN.html or .musicxml)');
-  return withPlayerOptions(command).action((options: ChartOptions) => writeChart(options));
+  return withForce(withPlayerOptions(command)).action((options: ChartOptions) => writeChart(options));
 }
 
 async function writeChart(options: ChartOptions): Promise<void> {
@@ -46,6 +47,6 @@ async function writeChart(options: ChartOptions): Promise<void> {
           hasDetails: true,
         });
   const output = options.output ?? `chart-${player.horn.id}.${options.format}`;
-  writeWhole(output, new TextEncoder().encode(text));
+  warnLines(writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] }));
   if (!isStandardOutput(output)) printLines([`${output}: ${chartTitle(player)}`]);
 }

@@ -2,8 +2,9 @@
 import { Command } from 'commander';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { pairOutputs } from '../files/outputs.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 
-interface ClearOptions {
+interface ClearOptions extends ForceOption {
   readonly output?: string;
   readonly inPlace?: boolean;
   readonly jobs: number;
@@ -15,8 +16,8 @@ export function clearCommand(): Command {
     .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input')
     .option('-o, --output <path>', 'where to write: a file, a folder, or - (default: FILE.cleared.musicxml)')
     .option('--in-place', 'write onto the input itself');
-  return withJobs(command).action(async (files: string[], options: ClearOptions) => {
+  return withJobs(withForce(command)).action(async (files: string[], options: ClearOptions) => {
     const pairs = pairOutputs(files, options, 'cleared');
-    process.exitCode = await runFiles({ kind: 'clear' }, pairs, options.jobs);
+    process.exitCode = await runFiles({ kind: 'clear', force: options.force ?? false }, pairs, options.jobs);
   });
 }

@@ -20,12 +20,13 @@ import {
 import { documentText } from '../../etude/documentText.ts';
 import { markedEtudeText } from '../../etude/markedEtude.ts';
 import { Failure } from '../failure.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { noteName, numberBetween, oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
-import { writeWhole } from '../output/wholeFile.ts';
 
-interface EtudeOptions extends PlayerOptions {
+interface EtudeOptions extends PlayerOptions, ForceOption {
   readonly kind: EtudeKind;
   readonly key: Key;
   readonly level: Level;
@@ -68,7 +69,7 @@ export function etudeCommand(): Command {
     .option('--range <low-high>', 'lowest and highest written note, as in C4-G5 (default: by level)', rangeOf)
     .option('--seed <number>', 'the same seed makes the same étude (default: a new one each time)', seedOf)
     .option('-o, --output <path>', 'where to write, or - (default: etude-KIND-SEED.musicxml)');
-  return withPlayerOptions(command).action((options: EtudeOptions) => writeEtude(options));
+  return withForce(withPlayerOptions(command)).action((options: EtudeOptions) => writeEtude(options));
 }
 
 function writeEtude(options: EtudeOptions): void {
@@ -80,7 +81,8 @@ function writeEtude(options: EtudeOptions): void {
   if (!result.ok) throw new Failure(result.reason);
   const { etude } = result;
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
-  writeWhole(output, new TextEncoder().encode(markedEtudeText(etude, player, documentText)));
+  const text = markedEtudeText(etude, player, documentText);
+  warnLines(writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] }));
   const tell = isStandardOutput(output) ? warnLines : printLines;
   tell([`${output}: ${etude.title} (${etude.subtitle})`]);
 }

@@ -12,16 +12,17 @@ import {
   type Transposition,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { noteName, oneOf } from '../options/optionValues.ts';
 import { keyNamed } from '../options/partOptions.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { printableJson } from '../output/printable.ts';
-import { printLines } from '../output/streams.ts';
-import { writeWhole } from '../output/wholeFile.ts';
+import { writeOwnText } from '../output/result.ts';
+import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 import { closingLines, closingPicture } from '../print/closing.ts';
 import { explanation } from '../print/explanation.ts';
 
-interface ExplainOptions extends PlayerOptions {
+interface ExplainOptions extends PlayerOptions, ForceOption {
   readonly key: Transposition;
   readonly hand: HandState;
   readonly format: 'table' | 'json';
@@ -48,7 +49,7 @@ export function explainCommand(): Command {
       oneOf(STATES),
       'stopped',
     );
-  return withPlayerOptions(command)
+  return withForce(withPlayerOptions(command))
     .option('--format <format>', 'table or json', oneOf(['table', 'json']), 'table')
     .option(
       '--curve [file]',
@@ -83,8 +84,12 @@ function explain(written: Pitch, options: ExplainOptions): void {
   const lines =
     format === 'json' ? [printableJson(result)] : explanation(examined, examination.findings, settings);
   if (curve === true) lines.push('', ...closingLines(examined).map((line) => `  ${line}`));
-  else if (curve !== undefined) writeWhole(curve, new TextEncoder().encode(`${closingPicture(examined)}\n`));
-  printLines(lines);
+  else if (curve !== undefined) {
+    const force = options.force ?? false;
+    warnLines(writeOwnText(curve, `${closingPicture(examined)}\n`, { kind: 'curve', force, inputs: [] }));
+  }
+  // A picture on standard output stays alone there.
+  if (typeof curve !== 'string' || !isStandardOutput(curve)) printLines(lines);
 }
 
 /** A part of one note, long enough for any hand. */

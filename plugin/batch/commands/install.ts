@@ -12,6 +12,7 @@ import {
   namedPluginFolder,
   pluginFolders,
 } from '../install/pluginFolders.ts';
+import { printLines } from '../output/streams.ts';
 
 /** The plugin lies beside the built command. */
 const BUILT = fileURLToPath(new URL('bellhand/', import.meta.url));
@@ -37,13 +38,14 @@ export function installCommand(): Command {
       if (!existsSync(BUILT)) throw new Failure(`the plugin is not in ${BUILT}: run npm run build`);
       for (const folder of folders) {
         try {
-          console.log(`installed for MuseScore ${folder.version}: ${await copyPlugin(BUILT, folder)}`);
+          printLines([`installed for MuseScore ${folder.version}: ${await copyPlugin(BUILT, folder)}`]);
         } catch (fault) {
+          if (fault instanceof Failure) throw fault;
           throw new Failure(`${folder.path} cannot be written to: ${systemReason(fault)}`);
         }
       }
       for (const version of new Set(folders.map((folder) => folder.version))) {
-        console.log(`Now switch it on, once, in MuseScore ${version}: ${SWITCHED_ON[version]}.`);
+        printLines([`Now switch it on, once, in MuseScore ${version}: ${SWITCHED_ON[version]}.`]);
       }
     });
 }

@@ -7,12 +7,13 @@ import { EXIT, Failure } from '../failure.ts';
 import { examineText } from '../files/examinedScore.ts';
 import { refuseInputAsStandardOutput } from '../files/outputs.ts';
 import { openScoreAt } from '../files/scoreAt.ts';
+import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
+import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, STANDARD, warnLines } from '../output/streams.ts';
-import { writeWhole } from '../output/wholeFile.ts';
 
-interface ReportOptions extends PlayerOptions, PartOptions {
+interface ReportOptions extends PlayerOptions, PartOptions, ForceOption {
   readonly output?: string;
 }
 
@@ -21,8 +22,8 @@ export function reportCommand(): Command {
     .description('write a page with the engraved part, every finding beside its bar, and the fingerings')
     .argument('<file>', 'a MusicXML file, plain or compressed; - for standard input')
     .option('-o, --output <path>', 'where to write the page, or - (default: FILE.report.html)');
-  return withPartOptions(withPlayerOptions(command)).action((file: string, options: ReportOptions) =>
-    writeReport(file, options),
+  return withForce(withPartOptions(withPlayerOptions(command))).action(
+    (file: string, options: ReportOptions) => writeReport(file, options),
   );
 }
 
@@ -35,7 +36,8 @@ async function writeReport(file: string, options: ReportOptions): Promise<void> 
     throw fault instanceof EngravingError ? new Failure(`${file}: ${fault.message}`) : fault;
   });
   const output = options.output ?? defaultOutput(file);
-  writeWhole(output, new TextEncoder().encode(page));
+  const force = options.force ?? false;
+  warnLines(writeOwnText(output, page, { kind: 'report', force, inputs: [file] }));
   if (!isStandardOutput(output)) printLines([`${output}: ready to open in a browser`]);
   warnLines(examined.remarks);
   process.exitCode = EXIT.fine;

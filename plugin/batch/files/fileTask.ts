@@ -9,12 +9,12 @@ import {
   resultOf,
   type Show,
 } from '../../../core/index.ts';
-import type { ScoreFile } from '../../musicxml/bytes/files.ts';
+import type { Finish, ScoreFile } from '../../musicxml/bytes/files.ts';
 import { clearMarks, markedPieces } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine } from '../failure.ts';
 import { printableJson } from '../output/printable.ts';
-import { isStandardOutput } from '../output/streams.ts';
-import { writeWhole } from '../output/wholeFile.ts';
+import { writeInPlace, writeResult } from '../output/result.ts';
+import { isStandardOutput, STANDARD } from '../output/streams.ts';
 import { checkTable } from '../print/checkTable.ts';
 import { amount, barsText, countNotes, countText, impossibleCount } from '../print/counts.ts';
 import { completedMarks, completionText } from './completedMarks.ts';
@@ -33,10 +33,14 @@ interface AnnotateTask {
   readonly fingerings: boolean;
   /** Add the signs and cancelling words that the part lacks. */
   readonly complete: boolean;
+  /** Replace any file. */
+  readonly force: boolean;
 }
 
 interface ClearTask {
   readonly kind: 'clear';
+  /** Replace any file. */
+  readonly force: boolean;
 }
 
 interface CheckTask {
@@ -59,7 +63,7 @@ export function runFileTask(task: FileTask, pair: FilePair): Outcome {
   try {
     const file = openScoreAt(pair.input);
     if (task.kind === 'annotate') return annotate(task, pair, file);
-    if (task.kind === 'clear') return clear(pair, file);
+    if (task.kind === 'clear') return clear(task, pair, file);
     return check(task, pair.input, file);
   } catch (fault) {
     const line = fault instanceof Failure ? fault.message : `${pair.input}: ${faultLine(fault)}`;
@@ -73,7 +77,7 @@ export function runFileTask(task: FileTask, pair: FilePair): Outcome {
 }
 
 function annotate(
-  { reading, show, fingerings, complete }: AnnotateTask,
+  { reading, show, fingerings, complete, force }: AnnotateTask,
   pair: FilePair,
   file: ScoreFile,
 ): Outcome {
@@ -87,9 +91,16 @@ function annotate(
     partId: score.horns[i]!.id,
     ...completedMarks(marksOf(examination, show, fingerings), completions[i]!),
   }));
-  writeWhole(pair.output, file.withText(markedPieces(score, parts, { fingerings })));
+  const isUntouched = score.ownSpans.length === 0 && file.sealedAs === null;
+  const finish: Finish = {
+    seal: sealWanted(pair, file) ? 'annotate' : null,
+    // What was unmarked is kept as it was packed, so that clearing gives back the very same archive.
+    keep: isUntouched ? 'this' : 'earlier',
+  };
+  const bytes = file.withText(markedPieces(score, parts, { fingerings }), finish);
+  const written = write(pair, bytes, { kind: 'annotate', force });
   const counts = countNotes(examinations);
-  const remarked = [...remarks];
+  const remarked = [...written, ...remarks];
   const impossible = impossibleCount(counts);
   if (impossible > 0) {
     remarked.push(
@@ -116,10 +127,30 @@ function marksOf(examination: Examination, show: Show, fingerings: boolean): rea
   );
 }
 
-function clear(pair: FilePair, file: ScoreFile): Outcome {
+function clear({ force }: ClearTask, pair: FilePair, file: ScoreFile): Outcome {
   const cleared = named(pair.input, () => clearMarks(file.text));
-  writeWhole(pair.output, file.withText(cleared));
-  return outcome(pair, cleared === file.text ? 'there were no marks to take out' : 'marks taken out', []);
+  const written = write(pair, file.withText(cleared), { kind: 'clear', force });
+  return outcome(
+    pair,
+    cleared === file.text ? 'there were no marks to take out' : 'marks taken out',
+    written,
+  );
+}
+
+/** Writes a result: onto its input where that is its place, else where it loses nobody's file. */
+function write(
+  { input, output }: FilePair,
+  bytes: Uint8Array,
+  { kind, force }: { kind: 'annotate' | 'clear'; force: boolean },
+): readonly string[] {
+  if (input === output && input !== STANDARD) return writeInPlace(output, bytes, force);
+  return writeResult(output, bytes, { kind, force, inputs: [input] });
+}
+
+/** A file of our own making is sealed; one that is the user's, or a stream, is not. */
+function sealWanted({ input, output }: FilePair, file: ScoreFile): boolean {
+  if (isStandardOutput(output)) return false;
+  return input !== output || file.sealedAs === 'annotate';
 }
 
 function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {

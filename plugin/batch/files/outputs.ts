@@ -1,7 +1,8 @@
 /** Where results go: a new file beside each input unless told otherwise, and never silently onto an input. */
-import { mkdirSync, realpathSync, type Stats, statSync } from 'node:fs';
-import { basename, dirname, join, parse, resolve } from 'node:path';
+import { mkdirSync } from 'node:fs';
+import { basename, dirname, join, parse } from 'node:path';
 import { Failure, systemReason } from '../failure.ts';
+import { identityOf, whatIsAt } from '../output/place.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 
 /** What the user said about the place of results. */
@@ -50,7 +51,7 @@ export function pairOutputs(
     if (!isFolder) return { input, output };
     return { input, output: join(output, input === STANDARD ? 'part.musicxml' : basename(input)) };
   });
-  const originals = new Set(inputs.map(identityOf));
+  const originals = new Set(inputs.filter((input) => input !== STANDARD).map(identityOf));
   for (const { output: target } of pairs) {
     if (target !== STANDARD && originals.has(identityOf(target))) {
       throw new Failure(
@@ -104,25 +105,4 @@ function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
     seen.set(key, input);
   }
   return pairs;
-}
-
-/** One name for one file, however it is reached. */
-function identityOf(path: string): string {
-  if (path === STANDARD) return path;
-  const known = whatIsAt(path);
-  if (known?.isFile()) return `${known.dev}/${known.ino}`;
-  try {
-    return realpathSync(path);
-  } catch {
-    return resolve(path);
-  }
-}
-
-/** What is at a path; `null` when there is nothing, or when writing there will say better why not. */
-function whatIsAt(path: string): Stats | null {
-  try {
-    return statSync(path);
-  } catch {
-    return null;
-  }
 }

@@ -1,51 +1,129 @@
-/** Files read whole and written whole: a reader of the target sees the old file or the new one, never half of one. */
+/** Bytes into a file, whole: a reader of the target sees the old file or the new one, never half of one. */
 import { randomBytes } from 'node:crypto';
 import {
   chmodSync,
+  chownSync,
   closeSync,
   fsyncSync,
+  ftruncateSync,
   openSync,
-  realpathSync,
+  readFileSync,
   renameSync,
+  type Stats,
   statSync,
   unlinkSync,
 } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
-import { Failure, systemReason } from '../failure.ts';
-import { isStandardOutput, printBytes, writeAll } from './streams.ts';
+import { dirname, join } from 'node:path';
+import { Failure } from '../failure.ts';
+import { writeAll } from './streams.ts';
+
+/** What a file loses when it gives way to a new one that could not be given it. */
+export type Loss = 'its owner' | 'its group' | 'its other hard links';
+
+/** Writes a file that is not there yet, by way of one beside it that takes its name when complete. */
+export function createFile(path: string, bytes: Uint8Array): void {
+  const beside = writeBeside(path, bytes);
+  renameOrRemove(beside, path);
+}
+
+/** Writes to what is no plain file: a device, a pipe. */
+export function writeToDevice(path: string, bytes: Uint8Array): void {
+  writeTo(openSync(path, 'w'), bytes);
+}
 
 /**
- * Writes a file, or standard output for `-`, by way of a new one beside it that takes its name when complete. A file that is replaced keeps its
- * access rights, a link keeps pointing to it; what is no plain file (a device, a pipe) is written to directly.
- * @throws {Failure} when it cannot be written; the target is then as it was
+ * Replaces a file. Its access rights stay, and its owner and hard links, for which it is written into where it stands if
+ * a new file could not have them.
+ * @param path the file itself, not a link to it
+ * @returns what could not be kept
  */
-export function writeWhole(path: string, bytes: Uint8Array): void {
-  if (isStandardOutput(path)) {
-    printBytes(bytes);
-    return;
-  }
+export function replaceFile(path: string, bytes: Uint8Array): readonly Loss[] {
+  const known = statSync(path);
+  const beside = writeBeside(path, bytes);
+  let losses: readonly Loss[];
   try {
-    const known = statSync(path, { throwIfNoEntry: false });
-    if (known?.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
-    if (known && !known.isFile()) writeTo(openSync(path, 'w'), bytes);
-    else replace(known ? realpathSync(path) : path, bytes, known ? known.mode & 0o7777 : null);
+    losses = lossesOf(beside, known);
+    chmodSync(beside, known.mode & 0o7777);
   } catch (fault) {
-    const code = (fault as NodeJS.ErrnoException).code;
-    const reason = code === 'ENOENT' ? 'its folder does not exist: make it first' : systemReason(fault);
-    throw new Failure(`${path}: cannot be written: ${reason}`);
+    unlinkSync(beside);
+    throw fault;
+  }
+  if (losses.length > 0 && mayWrite(path)) {
+    unlinkSync(beside);
+    overwrite(path, bytes);
+    return [];
+  }
+  renameOrRemove(beside, path);
+  return losses;
+}
+
+/** Gives a new file the owner of a known one, and says what it cannot have. */
+function lossesOf(beside: string, { uid, gid, nlink }: Stats): readonly Loss[] {
+  const losses: Loss[] = nlink > 1 ? ['its other hard links'] : [];
+  const made = statSync(beside);
+  if (made.gid !== gid && !isGiven(() => chownSync(beside, made.uid, gid))) losses.push('its group');
+  if (made.uid !== uid && !isGiven(() => chownSync(beside, uid, gid))) losses.push('its owner');
+  return losses;
+}
+
+function isGiven(give: () => void): boolean {
+  try {
+    give();
+    return true;
+  } catch {
+    return false;
   }
 }
 
-function replace(path: string, bytes: Uint8Array, mode: number | null): void {
-  // Same folder, so same disk: only there is a rename one step.
-  const beside = join(
-    dirname(path),
-    `.${basename(path).slice(0, 200)}.${randomBytes(6).toString('hex')}.tmp`,
-  );
+function mayWrite(path: string): boolean {
+  return isGiven(() => closeSync(openSync(path, 'r+')));
+}
+
+/** Writes into a file where it stands; a copy of what it held lies beside it until that has come to a good end. */
+function overwrite(path: string, bytes: Uint8Array): void {
+  const before = readFileSync(path);
+  const copy = writeBeside(path, before);
+  try {
+    fill(path, bytes);
+  } catch (fault) {
+    try {
+      fill(path, before);
+    } catch {
+      throw new Failure(`${path}: cannot be written, nor put back as it was: its old content is in ${copy}`);
+    }
+    unlinkSync(copy);
+    throw fault;
+  }
+  unlinkSync(copy);
+}
+
+/** Shortens last, so that putting the old content back needs no more room than there was. */
+function fill(path: string, bytes: Uint8Array): void {
+  const file = openSync(path, 'r+');
+  try {
+    writeAll(file, bytes);
+    ftruncateSync(file, bytes.length);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** A new file in the same folder, so on the same disk: only there is a rename one step. */
+function writeBeside(path: string, bytes: Uint8Array): string {
+  const beside = join(dirname(path), `.bellhand-${randomBytes(6).toString('hex')}.tmp`);
   const file = openSync(beside, 'wx', 0o666);
   try {
-    if (mode !== null) chmodSync(beside, mode);
     writeTo(file, bytes);
+  } catch (fault) {
+    unlinkSync(beside);
+    throw fault;
+  }
+  return beside;
+}
+
+function renameOrRemove(beside: string, path: string): void {
+  try {
     renameSync(beside, path);
   } catch (fault) {
     unlinkSync(beside);

@@ -2,16 +2,40 @@
 import { SaxesParser } from 'saxes';
 import { decodeText } from './encodings.ts';
 import { ScoreError } from './scoreError.ts';
-import { openZip, readEntry, replaceEntry, type ZipArchive, type ZipEntry } from './zip.ts';
+import { openZip, readEntry, type ZipArchive, type ZipEntry } from './zip.ts';
+import {
+  onlyEntryOf,
+  type PackedEntry,
+  packedAnew,
+  packedAsItIs,
+  packedStored,
+  rewriteZip,
+  zipOf,
+} from './zipRewrite.ts';
+
+/**
+ * What an archive is to keep of the packed score that gives way to another: this one, the one an earlier run kept, or
+ * nothing.
+ */
+export type Keep = 'this' | 'earlier' | 'nothing';
 
 export interface Container {
   /** The path of the score inside. */
   readonly scoreName: string;
   readonly score: Uint8Array;
-  /** The container with another score in this one's place; all else in it stays. */
-  withScore(score: Uint8Array): Uint8Array;
+  /** Every other entry by name and checksum, one a line. */
+  readonly beside: string;
+  /**
+   * The container with another score in this one's place; all else in it stays. A score that equals the one kept comes
+   * back as it was packed, so that the archive is again what it was, byte for byte.
+   */
+  withScore(score: Uint8Array, keep: Keep): Uint8Array;
 }
 
+/** Where an archive keeps the score as it was packed: a ZIP archive of that one entry, which anyone can open. */
+const KEPT = 'META-INF/bellhand-before.zip';
+/** No container.xml comes near this, in bytes. */
+const LARGEST_CONTAINER = 1024 * 1024;
 const CONTAINER = 'meta-inf/container.xml';
 /** @source musicxml40, container: the root file's media type, or none */
 const SCORE_TYPE = /^(?:application\/vnd\.recordare\.musicxml(?:\+xml)?|application\/xml|text\/xml)?$/;
@@ -24,11 +48,47 @@ const SCORE_TYPE = /^(?:application\/vnd\.recordare\.musicxml(?:\+xml)?|applicat
 export function openContainer(bytes: Uint8Array): Container {
   const archive = openZip(bytes);
   const entry = findScore(archive);
+  const keptEntry = archive.entries.filter(({ name }) => name === KEPT)[0];
   return {
     scoreName: entry.name,
     score: readEntry(archive, entry),
-    withScore: (score) => replaceEntry(archive, entry, score),
+    beside: archive.entries
+      .filter((other) => other !== entry && other !== keptEntry)
+      .map(({ name, crc }) => `${name} ${crc}`)
+      .join('\n'),
+    withScore(score, keep) {
+      const kept = keptEntry && onlyEntryOf(contentOf(archive, keptEntry));
+      if (kept && keptEntry && isSame(contentOf(kept.archive, kept.entry), score)) {
+        const entries = new Map<ZipEntry, PackedEntry | null>([
+          [entry, packedAsItIs(kept.archive, kept.entry)],
+          [keptEntry, null],
+        ]);
+        return rewriteZip(archive, { entries });
+      }
+      const entries = new Map<ZipEntry, PackedEntry | null>([[entry, packedAnew(archive, entry, score)]]);
+      if (keptEntry && keep !== 'earlier') entries.set(keptEntry, null);
+      if (keep !== 'this') return rewriteZip(archive, { entries });
+      return rewriteZip(archive, {
+        entries,
+        added: packedStored(KEPT, zipOf(packedAsItIs(archive, entry))),
+      });
+    },
   };
+}
+
+/** An entry's content; nothing where it is damaged, which is then as good as not there. */
+function contentOf(archive: ZipArchive, entry: ZipEntry): Uint8Array {
+  try {
+    return readEntry(archive, entry);
+  } catch {
+    return new Uint8Array();
+  }
+}
+
+function isSame(one: Uint8Array, other: Uint8Array): boolean {
+  if (one.length !== other.length) return false;
+  for (let i = 0; i < one.length; i++) if (one[i] !== other[i]) return false;
+  return true;
 }
 
 function findScore(archive: ZipArchive): ZipEntry {
@@ -44,7 +104,7 @@ function findScore(archive: ZipArchive): ZipEntry {
       'export the music as .mxl or .musicxml',
     );
   }
-  const path = rootPath(readEntry(archive, container));
+  const path = rootPath(readEntry(archive, container, LARGEST_CONTAINER));
   const entry = entries.filter(({ name }) => plainPath(name) === plainPath(path))[0];
   if (entry) return entry;
   throw new ScoreError(`the container names "${path}", which is not in it`, 'export the music again');

@@ -7,10 +7,11 @@ for (let byte = 0; byte < 256; byte++) {
 
 /**
  * The checksum that ZIP keeps of every entry, as an unsigned 32-bit number.
+ * @param before the checksum of what came before these bytes; 0 for nothing
  * @source PKWARE, .ZIP File Format Specification (APPNOTE) 6.3, section 4.4.7: polynomial 0xEDB88320, reflected
  */
-export function crc32(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
+export function crc32(bytes: Uint8Array, before = 0): number {
+  let crc = ~before;
   for (let i = 0; i < bytes.length; i++) crc = TABLE[(crc ^ bytes[i]!) & 255]! ^ (crc >>> 8);
   return (crc ^ 0xffffffff) >>> 0;
 }

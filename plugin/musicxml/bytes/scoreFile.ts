@@ -1,17 +1,31 @@
 /** A score file, plain or compressed, as bytes on the outside and text on the inside. */
-import { openContainer } from './container.ts';
+import { type Keep, openContainer } from './container.ts';
 import { decodeText } from './encodings.ts';
+import { type SealKind, sealFor, unseal } from './seal.ts';
 import { isZip } from './zip.ts';
 
 export interface ScoreFile {
-  /** The score's text, a byte order mark included. */
+  /** The score's text, a byte order mark included, the seal of an earlier run left out. */
   readonly text: string;
   /** How the text is held in bytes, e.g. `UTF-8`. */
   readonly encoding: string;
   /** The score's path inside a compressed file, else `null`. */
   readonly entryName: string | null;
-  /** The file's bytes with another text, whole or in pieces, in place of this one. The same text gives the same bytes. */
-  withText(text: string | readonly string[]): Uint8Array;
+  /** What made the file, when it carries a true seal: nobody has changed it since; else `null`. */
+  readonly sealedAs: string | null;
+  /**
+   * The file's bytes with another text, whole or in pieces, in place of this one. The same text gives the same bytes,
+   * but for a seal that is put on or left out.
+   */
+  withText(text: string | readonly string[], finish?: Finish): Uint8Array;
+}
+
+/** How a file is finished. */
+export interface Finish {
+  /** The seal to put on; none by default. */
+  readonly seal?: SealKind | null;
+  /** What a compressed file keeps of the score that gives way; nothing by default. */
+  readonly keep?: Keep;
 }
 
 /**
@@ -20,16 +34,32 @@ export interface ScoreFile {
  */
 export function openScoreFile(bytes: Uint8Array): ScoreFile {
   const container = isZip(bytes) ? openContainer(bytes) : null;
-  const { text, encoding, encode } = decodeText(container ? container.score : bytes);
+  const content = container ? container.score : bytes;
+  const beside = container?.beside ?? '';
+  const { text: whole, encoding, encode } = decodeText(content);
+  const { text, seal: found, kind } = unseal(whole);
+  const unsealedLength = content.length - encode([found]).length;
+  const isTrue =
+    kind !== null && sealFor(kind as SealKind, content.subarray(0, unsealedLength), beside) === found;
   return {
     text,
     encoding,
     entryName: container ? container.scoreName : null,
-    withText(changed) {
+    sealedAs: isTrue ? kind : null,
+    withText(changed, { seal = null, keep = 'nothing' } = {}) {
       const pieces = typeof changed === 'string' ? [changed] : changed;
-      if (pieces.length === 1 && pieces[0] === text) return new Uint8Array(bytes);
       const encoded = encode(pieces);
-      return container ? container.withScore(encoded) : encoded;
+      const ending = seal === null ? '' : sealFor(seal, encoded, beside);
+      if (pieces.length === 1 && pieces[0] === text && ending === found) return new Uint8Array(bytes);
+      const finished = ending === '' ? encoded : joined(encoded, encode([ending]));
+      return container ? container.withScore(finished, keep) : finished;
     },
   };
+}
+
+function joined(bytes: Uint8Array, ending: Uint8Array): Uint8Array {
+  const whole = new Uint8Array(bytes.length + ending.length);
+  whole.set(bytes);
+  whole.set(ending, bytes.length);
+  return whole;
 }

@@ -1,0 +1,132 @@
+/**
+ * Where a result goes, for every command: standard output, a new file, or one that may be replaced. A file that somebody
+ * else made, or changed, is never lost: it is only replaced where the user says so.
+ */
+import { accessSync, constants, lstatSync, readlinkSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { openScoreFile } from '../../musicxml/bytes/files.ts';
+import { type SealKind, sealText } from '../../musicxml/bytes/seal.ts';
+import { Failure, systemReason } from '../failure.ts';
+import { readWhole } from '../files/input.ts';
+import { identityOf, whatIsAt } from './place.ts';
+import { isStandardOutput, printBytes } from './streams.ts';
+import { createFile, type Loss, replaceFile, writeToDevice } from './wholeFile.ts';
+
+/** The right to replace what is there. */
+export interface Permission {
+  /** What makes the result; a file that the same made before, and nobody changed since, may be replaced. */
+  readonly kind: SealKind | 'clear';
+  /** The user said that any file may be replaced. */
+  readonly force: boolean;
+  /** Files that are read in this run, and must not be replaced in any case. */
+  readonly inputs: readonly string[];
+}
+
+/**
+ * Writes a text of our own with its seal, or as it is to standard output.
+ * @returns remarks for the user: what could not be kept of a file that was replaced
+ * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
+ */
+export function writeOwnText(path: string, text: string, permission: OwnPermission): readonly string[] {
+  const isFile = !isStandardOutput(path);
+  return writeResult(
+    path,
+    isFile ? sealText(permission.kind, text) : new TextEncoder().encode(text),
+    permission,
+  );
+}
+
+interface OwnPermission extends Permission {
+  readonly kind: SealKind;
+}
+
+/**
+ * Writes a result, `-` for standard output.
+ * @returns remarks for the user: what could not be kept of a file that was replaced
+ * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
+ */
+export function writeResult(path: string, bytes: Uint8Array, permission: Permission): readonly string[] {
+  return written(path, () => {
+    if (isStandardOutput(path)) return printBytes(bytes) ?? [];
+    const known = whatIsAt(path);
+    if (!known) {
+      refuseLinkToNothing(path);
+      return createFile(path, bytes) ?? [];
+    }
+    if (known.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
+    if (!known.isFile()) return writeToDevice(path, bytes) ?? [];
+    if (permission.inputs.some((input) => identityOf(input) === identityOf(path))) throw overInput(path);
+    if (isThere(path, known, bytes)) return [];
+    if (!permission.force) {
+      if (known.size > 0 && ownKindOf(path) !== permission.kind) throw notOurs(path);
+      refuseReadOnly(path, known);
+    }
+    return replaceFile(realpathSync(path), bytes);
+  });
+}
+
+/**
+ * Writes a result onto the input it was made from.
+ * @param force write even where the file may only be read
+ * @returns remarks for the user: what could not be kept of the file
+ * @throws {Failure} when it cannot be written; the file is then as it was
+ */
+export function writeInPlace(path: string, bytes: Uint8Array, force: boolean): readonly string[] {
+  return written(path, () => {
+    const known = statSync(path);
+    if (!known.isFile()) throw new Failure(`${path}: no plain file, so not to be changed in place: use -o`);
+    if (isThere(path, known, bytes)) return [];
+    if (!force) refuseReadOnly(path, known);
+    return replaceFile(realpathSync(path), bytes);
+  });
+}
+
+/** The failure of a command whose result would fall onto one of its inputs. */
+export function overInput(path: string): Failure {
+  return new Failure(`${path}: this would overwrite an input: choose another place with -o`);
+}
+
+function written(path: string, write: () => readonly Loss[]): readonly string[] {
+  try {
+    return write().map((loss) => `${path}: ${loss} could not be kept`);
+  } catch (fault) {
+    if (fault instanceof Failure) throw fault;
+    const code = (fault as NodeJS.ErrnoException).code;
+    const reason = code === 'ENOENT' ? 'its folder does not exist: make it first' : systemReason(fault);
+    throw new Failure(`${path}: cannot be written: ${reason}`);
+  }
+}
+
+function notOurs(path: string): Failure {
+  return new Failure(
+    `${path}: this file is there already, and Bellhand did not make it or it was changed since: choose another place with -o, or replace it with --force`,
+  );
+}
+
+function refuseLinkToNothing(path: string): void {
+  if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return;
+  throw new Failure(
+    `${path}: a link to ${readlinkSync(path)}, which is not there: name the file itself, or remove the link`,
+  );
+}
+
+function refuseReadOnly(path: string, { mode }: Stats): void {
+  try {
+    if ((mode & 0o222) === 0) throw new Error();
+    accessSync(path, constants.W_OK);
+  } catch {
+    throw new Failure(`${path}: may only be read: change its rights, or replace it with --force`);
+  }
+}
+
+/** What made a file, if it carries a true seal; `null` for all others. */
+function ownKindOf(path: string): string | null {
+  try {
+    return openScoreFile(readWhole(path)).sealedAs;
+  } catch {
+    return null;
+  }
+}
+
+function isThere(path: string, { size }: Stats, bytes: Uint8Array): boolean {
+  return size === bytes.length && Buffer.compare(readWhole(path), bytes) === 0;
+}
