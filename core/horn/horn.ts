@@ -27,9 +27,21 @@ export interface Side {
   readonly lowRegister: { readonly [harmonicNumber: number]: LowRegisterLimit };
   /** False for a side that players do not stop on. */
   readonly stoppable: boolean;
+  /** 1 for the side of its horn that the player reaches for first when the hand goes in, 2 for the next, … */
+  readonly stoppingOrder: number;
+  /**
+   * Open notes from this sounding pitch up, in cents above MIDI note 0, are taken on this side first, until another side
+   * takes over; FROM_THE_BOTTOM for the side that begins, null for one that is kept for those who ask.
+   */
+  readonly openFromCents: number | null;
+  /** Harmonics so flat that the player takes their notes on a tube up to 23 instead; empty for none. */
+  readonly flatHarmonics: readonly number[];
   /** Harmonics to reach for first when stopping, where closing misses the scale on most others; empty for no preference. */
   readonly stoppedHarmonics: readonly number[];
 }
+
+/** Where open notes begin that are taken on the first side of a horn. */
+export const FROM_THE_BOTTOM = 0;
 
 /** A horn as a player holds it. */
 export interface Horn {
@@ -37,10 +49,8 @@ export interface Horn {
   readonly id: string;
   /** In the player's words: "double horn in F and B♭". */
   readonly label: string;
-  /** Sides in the order in which the player reaches for them when stopping. */
+  /** In any order: which of them the player reaches for first, the sides say themselves. */
   readonly sides: readonly Side[];
-  /** Open notes from this sounding pitch up (cents above MIDI note 0) go to the shortest side first; null to keep the order. */
-  readonly shortSideFromCents: number | null;
   /** True for a horn without valves, where the hand makes every note between the harmonics. */
   readonly natural: boolean;
   /** True for a natural horn that takes the crook each note is written for; its `sides` then show the F crook. */
@@ -51,29 +61,73 @@ export interface Horn {
 export interface Tube {
   readonly side: Side;
   readonly combination: ValveCombination;
-  /** Place among the side's combinations from the shortest, from 0. */
+  /** Length that the valves put down add or take away, valve by valve, in cents; 0 with none down. */
+  readonly movedCents: number;
+  /** How many of the side's tubes move less; 0 with no valve down. */
   readonly order: number;
   /** Sounding pitch of the 1st harmonic, in cents above MIDI note 0, before any stopping valve. */
   readonly fundamentalCents: number;
 }
 
-/** Every tube of a side, in the order of its valve combinations (shortest first). */
+/** Every tube of a side, the shortest first, in whatever order its valve combinations are listed. */
 export function tubesOf(side: Side): readonly Tube[] {
-  let tubes = TUBES.get(side);
-  if (!tubes) {
-    tubes = side.valves.map((combination, order) => ({
+  const tubes = TUBES.get(side) ?? makeTubes(side);
+  TUBES.set(side, tubes);
+  return tubes;
+}
+
+function makeTubes(side: Side): readonly Tube[] {
+  const moved = side.valves.map((combination) => movedCents(combination, side.valves));
+  const sorted = moved.slice().sort((a, b) => a - b);
+  return side.valves
+    .map((combination, i) => ({
       side,
       combination,
-      order,
-      fundamentalCents: side.fundamentalCents - 100 * combination.semitones + combination.sharpCents,
-    }));
-    TUBES.set(side, tubes);
+      movedCents: moved[i]!,
+      order: sorted.indexOf(moved[i]!),
+      fundamentalCents: side.fundamentalCents - loweringCents(combination),
+    }))
+    .sort((a, b) => b.fundamentalCents - a.fundamentalCents);
+}
+
+/** By each valve's own slide; by the combination's, where a valve alone is not listed. */
+function movedCents(combination: ValveCombination, all: readonly ValveCombination[]): number {
+  let moved = 0;
+  for (const valve of combination.valves === '0' ? [] : combination.valves.split('')) {
+    const alone = all.filter(({ valves }) => valves === valve)[0];
+    if (!alone) return Math.abs(loweringCents(combination));
+    moved += Math.abs(loweringCents(alone));
   }
-  return tubes;
+  return moved;
+}
+
+/** How far valves lower a side, in cents; below 0 for valves that raise it. */
+function loweringCents({ semitones, sharpCents }: ValveCombination): number {
+  return 100 * semitones - sharpCents;
 }
 
 /** Sides are constant data, so their tubes are worked out once. */
 const TUBES = new WeakMap<Side, readonly Tube[]>();
+
+/** The sides of a horn in the order in which the player reaches for them when the hand goes in. */
+export function sidesForStopping({ sides }: Horn): readonly Side[] {
+  return sides.slice().sort((a, b) => a.stoppingOrder - b.stoppingOrder);
+}
+
+/**
+ * The sides of a horn in the order in which the player reaches for them with the hand open: the one that has taken over
+ * at this pitch, then the others from the longest, those kept for who asks last.
+ * @param soundingCents wanted sounding pitch, in cents above MIDI note 0
+ */
+export function sidesForOpen({ sides }: Horn, soundingCents: number): readonly Side[] {
+  let first: Side | null = null;
+  for (const side of sides) {
+    if (side.openFromCents === null || side.openFromCents > soundingCents) continue;
+    if (!first || side.openFromCents > first.openFromCents!) first = side;
+  }
+  const rank = (side: Side) => (side === first ? 0 : side.openFromCents !== null ? 1 : 2);
+  return sides.slice().sort((a, b) => rank(a) - rank(b) || a.fundamentalCents - b.fundamentalCents);
+}
 
 /**
  * The open pitch of a harmonic on a tube, in cents above MIDI note 0.

@@ -6,13 +6,12 @@
  *   "label": "descant horn in B♭ and high F",
  *   "sides": [
  *     { "name": "Bb", "fundamental": "Bb1", "closureCents": 150, "stoppingValveCents": 150 },
- *     { "name": "high F", "prefix": "T", "fundamental": "F2", "stoppable": false }
- *   ],
- *   "shortSideFrom": "F4"
+ *     { "name": "high F", "prefix": "T", "fundamental": "F2", "stoppable": false, "openFrom": "C5" }
+ *   ]
  * }
  * ```
  *
- * Sides stand in the order in which the player reaches for them when stopping.
+ * Sides and valves may stand in any order.
  *
  * | field | meaning | when left out |
  * |---|---|---|
@@ -20,24 +19,28 @@
  * | `sides[].name` | as results print it | must be given |
  * | `sides[].fundamental` | sounding pitch of the 1st harmonic with no valve down, `F1` for a horn in F | must be given |
  * | `sides[].prefix` | what stands before the valves, such as `T` for the thumb | nothing |
- * | `sides[].valves` | `"compromise"` (third slide long), `"none"`, or a list of `{ "valves": "12", "semitones": 3, "sharpCents": 8.2, "rarer": false }`, shortest first; the last two may be left out | `"compromise"`; `"none"` on a natural horn |
+ * | `sides[].valves` | `"compromise"` (third slide long), `"ascending"` (the third valve raises by a tone), `"none"`, or a list of `{ "valves": "12", "semitones": 3, "sharpCents": 8.2, "rarer": false }`, semitones below 0 for valves that raise; the last two may be left out | `"compromise"`; `"none"` on a natural horn |
  * | `sides[].closureCents` | how far above the next lower harmonic a full stop rests, 0–300 | 150 from B♭1 up, else 100 |
  * | `sides[].stoppingValveCents` | what a stopping valve lowers by, 0–300 | 0: no stopping valve |
  * | `sides[].stoppable` | whether players stop on this side | true |
- * | `shortSideFrom` | sounding pitch from which open notes are taken on the shortest side | the order of sides |
+ * | `sides[].stoppingOrder` | 1 for the side the player reaches for first when stopping, 2 for the next; for every side or for none | a side with a stopping valve first, then the longest |
+ * | `sides[].openFrom` | sounding pitch from which open notes are taken on this side, until another takes over | the longest side has the notes from the bottom, others only those no side has better |
  * | `natural` | true for a horn without valves | false |
  */
 
-import { COMPROMISE_VALVES, NO_VALVES, type ValveCombination } from '../data/valves.ts';
+import { ASCENDING_VALVES, COMPROMISE_VALVES, NO_VALVES, type ValveCombination } from '../data/valves.ts';
 import { parsePitch, pitchCents } from '../pitch/pitch.ts';
-import type { Horn, Side } from './horn.ts';
+import { FROM_THE_BOTTOM, type Horn, type Side } from './horn.ts';
 import {
   BFLAT_CLOSURE_CENTS,
+  BFLAT_FLAT_HARMONICS,
+  BFLAT_FUNDAMENTAL_CENTS,
   BFLAT_LOW_REGISTER,
   BFLAT_STOPPED_HARMONICS,
   F_CLOSURE_CENTS,
   F_LOW_REGISTER,
-} from './horns.ts';
+  HIGH_F_FUNDAMENTAL_CENTS,
+} from './sides.ts';
 
 /**
  * Reads the text of a horn file.
@@ -52,11 +55,15 @@ export function readHornFile(text: string, id = 'custom'): Horn {
     throw new RangeError(`not JSON: ${(error as Error).message}`);
   }
   const horn = record(json, 'the file', '{ "label": …, "sides": [ … ] }');
-  onlyKnown(horn, 'the file', ['label', 'sides', 'shortSideFrom', 'natural']);
+  if ('shortSideFrom' in horn)
+    throw new RangeError(
+      '"shortSideFrom" is said by the side itself: write it there as "openFrom": "Db4", and leave it out here',
+    );
+  onlyKnown(horn, 'the file', ['label', 'sides', 'natural']);
   const natural = flag(horn, 'natural', 'natural', false);
   if (!Array.isArray(horn.sides) || horn.sides.length === 0 || horn.sides.length > 4)
     throw wrong('sides', 'a list of one to four sides, each { "name": …, "fundamental": … }', horn.sides);
-  const sides = horn.sides.map((side, i) => readSide(side, `sides[${i}]`, natural));
+  const sides = inOrder(horn.sides.map((side, i) => readSide(side, `sides[${i}]`, natural)));
   if (natural && sides.length > 1) throw wrong('sides', 'one side, the crook, on a natural horn', horn.sides);
   if (!sides.some(({ stoppable }) => stoppable))
     throw new RangeError('no side can be stopped: leave out "stoppable": false on the one players stop on');
@@ -67,16 +74,37 @@ export function readHornFile(text: string, id = 'custom'): Horn {
         ? name(horn, 'label', 'label')
         : `horn in ${sides.map((side) => side.name).join(' and ')}`,
     sides,
-    shortSideFromCents:
-      'shortSideFrom' in horn ? soundingPitch(horn, 'shortSideFrom', 'shortSideFrom') : null,
     natural,
   };
 }
 
-/** Sounding B♭1: sides from here up stop as a B♭ side does. */
-const BFLAT_FROM_CENTS = 3400;
+/** A side with what its file leaves out about its place among the others. */
+type ReadSide = Omit<Side, 'stoppingOrder'> & { readonly stoppingOrder: number | null };
 
-function readSide(json: unknown, at: string, natural: boolean): Side {
+/** Gives every side its place: as the file says, or by what a player would do. */
+function inOrder(sides: readonly ReadSide[]): readonly Side[] {
+  const orders = sides.map(({ stoppingOrder }) => stoppingOrder).filter((order) => order !== null);
+  if (orders.length > 0 && orders.length < sides.length)
+    throw new RangeError('"stoppingOrder" is given for some sides; give it for every side, or for none');
+  if (new Set(orders).size < orders.length)
+    throw new RangeError(
+      'two sides have the same "stoppingOrder"; number them 1, 2, … as the player reaches for them',
+    );
+  const longestFirst = sides.slice().sort((a, b) => a.fundamentalCents - b.fundamentalCents);
+  const likely = longestFirst
+    .filter(({ stoppingValveCents }) => stoppingValveCents > 0)
+    .concat(longestFirst.filter(({ stoppingValveCents }) => stoppingValveCents === 0));
+  const lowest = sides.some(({ openFromCents }) => openFromCents === null)
+    ? longestFirst.filter(({ openFromCents }) => openFromCents === null)[0]!
+    : sides.slice().sort((a, b) => a.openFromCents! - b.openFromCents!)[0]!;
+  return sides.map((side) => ({
+    ...side,
+    stoppingOrder: side.stoppingOrder ?? likely.indexOf(side) + 1,
+    openFromCents: side === lowest ? FROM_THE_BOTTOM : side.openFromCents,
+  }));
+}
+
+function readSide(json: unknown, at: string, natural: boolean): ReadSide {
   const side = record(json, at, '{ "name": "F", "fundamental": "F1" }');
   onlyKnown(side, at, [
     'name',
@@ -86,6 +114,8 @@ function readSide(json: unknown, at: string, natural: boolean): Side {
     'closureCents',
     'stoppingValveCents',
     'stoppable',
+    'stoppingOrder',
+    'openFrom',
   ]);
   const fundamentalCents = soundingPitch(side, 'fundamental', `${at}.fundamental`);
   if (fundamentalCents < 1200 || fundamentalCents > 4800)
@@ -94,7 +124,9 @@ function readSide(json: unknown, at: string, natural: boolean): Side {
       'the sounding 1st harmonic, from C0 to C3: F1 for a horn in F',
       side.fundamental,
     );
-  const isShort = fundamentalCents >= BFLAT_FROM_CENTS;
+  // Sides from B♭1 up stop as a B♭ side does, and those below high F stand as one does.
+  const isShort = fundamentalCents >= BFLAT_FUNDAMENTAL_CENTS;
+  const isLikeBflat = isShort && fundamentalCents < HIGH_F_FUNDAMENTAL_CENTS;
   const closureCents = cents(side, 'closureCents', at, isShort ? BFLAT_CLOSURE_CENTS : F_CLOSURE_CENTS);
   const stoppingValveCents = cents(side, 'stoppingValveCents', at, 0);
   const isInTune = Math.abs((closureCents - stoppingValveCents) % 100) < IN_TUNE_CENTS;
@@ -109,6 +141,9 @@ function readSide(json: unknown, at: string, natural: boolean): Side {
     lowRegister: isShort ? BFLAT_LOW_REGISTER : F_LOW_REGISTER,
     stoppable: flag(side, 'stoppable', `${at}.stoppable`, true),
     stoppedHarmonics: isInTune || natural ? [] : BFLAT_STOPPED_HARMONICS,
+    stoppingOrder: 'stoppingOrder' in side ? whole(side, 'stoppingOrder', `${at}.stoppingOrder`, 1, 4) : null,
+    openFromCents: 'openFrom' in side ? soundingPitch(side, 'openFrom', `${at}.openFrom`) : null,
+    flatHarmonics: isLikeBflat && !natural ? BFLAT_FLAT_HARMONICS : [],
   };
 }
 
@@ -118,8 +153,9 @@ const IN_TUNE_CENTS = 25;
 function readValves(json: unknown, at: string, natural: boolean): readonly ValveCombination[] {
   if (json === undefined) return natural ? NO_VALVES : COMPROMISE_VALVES;
   if (json === 'compromise') return COMPROMISE_VALVES;
+  if (json === 'ascending') return ASCENDING_VALVES;
   if (json === 'none') return NO_VALVES;
-  const wanted = '"compromise", "none", or a list of { "valves": "12", "semitones": 3 }';
+  const wanted = '"compromise", "ascending", "none", or a list of { "valves": "12", "semitones": 3 }';
   if (!Array.isArray(json) || json.length === 0 || json.length > 32) throw wrong(at, wanted, json);
   return json.map((entry: unknown, i): ValveCombination => {
     const here = `${at}[${i}]`;
@@ -129,7 +165,7 @@ function readValves(json: unknown, at: string, natural: boolean): readonly Valve
       throw wrong(`${here}.valves`, '"0" or the numbers of the valves, as "12"', combination.valves);
     return {
       valves: combination.valves,
-      semitones: number(combination, 'semitones', `${here}.semitones`, 0, 12),
+      semitones: number(combination, 'semitones', `${here}.semitones`, -12, 12),
       sharpCents:
         'sharpCents' in combination ? number(combination, 'sharpCents', `${here}.sharpCents`, -100, 100) : 0,
       rarer: flag(combination, 'rarer', `${here}.rarer`, false),
@@ -178,6 +214,13 @@ function number(json: JsonRecord, field: string, at: string, from: number, to: n
   const value = json[field];
   if (typeof value !== 'number' || !(value >= from && value <= to))
     throw wrong(at, `a number from ${from} to ${to}`, value);
+  return value;
+}
+
+function whole(json: JsonRecord, field: string, at: string, from: number, to: number): number {
+  const value = json[field];
+  if (typeof value !== 'number' || Math.floor(value) !== value || value < from || value > to)
+    throw wrong(at, `a whole number from ${from} to ${to}`, value);
   return value;
 }
 

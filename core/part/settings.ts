@@ -1,6 +1,6 @@
 /** What a user can set, and what holds until they do. */
 import { checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
-import { DOUBLE } from '../horn/horns.ts';
+import { DOUBLE } from '../horn/horns/double.ts';
 import { checkPlayer, DEFAULT_TOLERANCE_CENTS, type Player } from '../stopping/fingering.ts';
 
 /** How notes are named over the part: in the part's own written pitch, or as a player of the F horn reads them. */

@@ -1,6 +1,5 @@
 /** What it costs a player to finger a line one way rather than another: the sum that planning makes least. */
 
-import { AVOIDED_HARMONICS } from '../horn/harmonics.ts';
 import { joinsByHand, movesHand } from '../part/handMotion.ts';
 import type { Step } from '../part/steps.ts';
 import type { Fingering, HandState } from '../stopping/fingering.ts';
@@ -35,11 +34,12 @@ export function pathCost(line: readonly PlannedNote[], options: readonly number[
 const COST = {
   /** Leaving the standard fingering needs more than one change of a single valve, and less than two of the thumb. */
   notStandard: 100,
-  /** A harmonic that stands badly, or a fingering that is not sure: worse than any change. */
-  badHarmonic: 400,
+  /** A fingering that is not sure: worse than any change. */
   risky: 600,
+  /** A harmonic that stands badly, where the standard one does not: worse than all of the above and below together. */
+  badHarmonic: 5_000,
   rarerValves: 60,
-  /** For each step to a longer tube. */
+  /** For each step to a tube further from the open one. */
   longerTube: 10,
   unplayable: 100_000,
   /** A valve down or up, at the quickest. */
@@ -69,9 +69,14 @@ export function joinedTo(note: PlannedNote): Step['joined'] {
 export function fingeringCosts(options: readonly Fingering[]): readonly number[] {
   const known = FINGERING_COSTS.get(options);
   if (known) return known;
-  const standard = shortcomings(options[0]!);
+  const standard = options[0]!;
   const costs = options.map((fingering, i) =>
-    i === 0 ? 0 : COST.notStandard + i + Math.max(0, shortcomings(fingering) - standard),
+    i === 0
+      ? 0
+      : COST.notStandard +
+        i +
+        Math.max(0, shortcomings(fingering) - shortcomings(standard)) +
+        (standard.standsWell && !fingering.standsWell ? COST.badHarmonic : 0),
   );
   FINGERING_COSTS.set(options, costs);
   return costs;
@@ -79,11 +84,9 @@ export function fingeringCosts(options: readonly Fingering[]): readonly number[]
 
 const FINGERING_COSTS = new WeakMap<readonly Fingering[], readonly number[]>();
 
-function shortcomings({ verdict, harmonic, dropCents, tube }: Fingering): number {
-  const carrier = dropCents > 0 && tube.side.fingeredNote === 'lower-harmonic' ? harmonic - 1 : harmonic;
+function shortcomings({ verdict, tube }: Fingering): number {
   return (
     (verdict === 'impossible' ? COST.unplayable : verdict === 'risky' ? COST.risky : 0) +
-    (AVOIDED_HARMONICS.indexOf(carrier) >= 0 ? COST.badHarmonic : 0) +
     (tube.combination.rarer ? COST.rarerValves : 0) +
     COST.longerTube * tube.order
   );

@@ -1,4 +1,5 @@
 /** What comes of playing one harmonic of one tube with the hand in some state: a fingering, or none. */
+import { AVOIDED_HARMONICS } from '../horn/harmonics.ts';
 import { openPitchCents, printValves, type Side, type Tube } from '../horn/horn.ts';
 import {
   type Fingering,
@@ -19,24 +20,30 @@ const HALF_STOP_DEGREES = { from: 0.25, to: 0.875 } as const;
 export type Attempt = (tube: Tube, harmonic: number, wantedCents: number, player: Player) => Fingering | null;
 
 const open: Attempt = (tube, harmonic, wantedCents) =>
-  describe(tube, harmonic, wantedCents, openPitchCents(tube, harmonic), 0, 0, null, []);
+  describe(tube, harmonic, harmonic, wantedCents, openPitchCents(tube, harmonic), 0, 0, null, []);
 
 const stopped: Attempt = (tube, harmonic, wantedCents, player) => {
   if (harmonic < 2) return null;
   if (player.horn.natural) return anyDegree(tube, harmonic, wantedCents, player);
   const closed = stop(tube, harmonic, player.handOffsetCents);
-  return describe(
+  const isUnchanged = closed.limit === 'nothing-changes';
+  const fingering = describe(
     tube,
     harmonic,
+    isUnchanged ? harmonic : harmonic - 1,
     wantedCents,
     closed.stoppedCents,
     closed.dropCents,
-    closed.limit === 'nothing-changes'
+    isUnchanged
       ? semitonesFrom(closed.naturalCents, wantedCents)
       : stoppedFingeredSemitones(tube, closed.naturalCents, wantedCents),
     null,
     closed.limit ? [closed.limit] : [],
   );
+  const { stoppedHarmonics } = tube.side;
+  return stoppedHarmonics.length > 0
+    ? { ...fingering, standsWell: stoppedHarmonics.indexOf(harmonic) >= 0 }
+    : fingering;
 };
 
 /** A pitch between the open and the stopped one, held by closing part of the way. */
@@ -58,6 +65,7 @@ function handClosed(
   const fingered = player.horn.natural ? 0 : semitonesFrom(closed.naturalCents, wantedCents);
   return describe(
     tube,
+    harmonic,
     harmonic,
     wantedCents,
     playedCents,
@@ -98,7 +106,7 @@ const halfStopped: Attempt = (tube, harmonic, wantedCents, player) => {
 /** Echo horn sounds a semitone lower than fingered, so the player fingers a semitone higher. */
 const echo: Attempt = (tube, harmonic, wantedCents) => {
   const playedCents = openPitchCents(tube, harmonic) - ECHO_DROP_CENTS;
-  return describe(tube, harmonic, wantedCents, playedCents, ECHO_DROP_CENTS, 1, null, []);
+  return describe(tube, harmonic, harmonic, wantedCents, playedCents, ECHO_DROP_CENTS, 1, null, []);
 };
 
 /**
@@ -131,6 +139,7 @@ export const PLAYED: { readonly [state in HandState]: Attempt } = {
 function describe(
   tube: Tube,
   harmonic: number,
+  carrier: number,
   wantedCents: number,
   playedCents: number,
   dropCents: number,
@@ -144,6 +153,8 @@ function describe(
     tube,
     printed: printValves(tube),
     harmonic,
+    carrier,
+    standsWell: AVOIDED_HARMONICS.indexOf(carrier) < 0,
     fingeredSemitones,
     naturalCents: playedCents + dropCents,
     dropCents,

@@ -1,7 +1,7 @@
 /** How a natural horn is played: the crook its part asks for, and the hand that makes what the harmonics leave out. */
 
 import { HARMONICS, openPitchCents, type Tube, tubesOf } from '../horn/horn.ts';
-import { naturalHorn } from '../horn/horns.ts';
+import { naturalHorn } from '../horn/horns/natural.ts';
 import { type Transposition, transpositionCents } from '../pitch/pitch.ts';
 import type { HandState, Player } from './fingering.ts';
 import { closingBand, closingDegree, stop } from './stopping.ts';

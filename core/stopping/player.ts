@@ -29,6 +29,10 @@ export interface Fingering {
   readonly printed: string;
   /** The harmonic that is played, and pulled down when the hand closes. */
   readonly harmonic: number;
+  /** The harmonic that the pitch hangs from: the one below under a full stop, the harmonic itself otherwise. */
+  readonly carrier: number;
+  /** False where players choose another fingering if there is one, since the tone is hard to place or stops out of tune. */
+  readonly standsWell: boolean;
   /** The note the player thinks of, in semitones from the written note: −1 on the F side when stopped. */
   readonly fingeredSemitones: number;
   readonly naturalCents: number;

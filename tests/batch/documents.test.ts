@@ -1,6 +1,7 @@
-/** Every command that a document names exists and takes the options shown. */
+/** Every command that a document names exists and takes the options shown; every horn is named. */
 import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { CROOKS, HORNS } from '../../core/index.ts';
 import { bellhand, folderWith } from './bellhand.ts';
 
 const ROOT = new URL('../../', import.meta.url);
@@ -35,6 +36,14 @@ test.each(DOCUMENTS)('%s names only commands and options that exist', (name) => 
     }
   }
   expect(wrong).toEqual([]);
+});
+
+test('the README names every horn but the single crooks', () => {
+  const readme = readFileSync(new URL('README.md', ROOT), 'utf8');
+  const crooks = CROOKS.map(({ id }) => id);
+  const named = HORNS.map(({ id }) => id).filter((id) => !crooks.includes(id));
+  expect(named.length).toBeGreaterThanOrEqual(9);
+  expect(named.filter((id) => !readme.includes(`\`${id}\``))).toEqual([]);
 });
 
 /** Lines of code blocks and texts between backticks. */

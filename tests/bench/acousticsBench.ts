@@ -1,7 +1,7 @@
 /** A whole closing curve, 20 steps of 16 harmonics, for the open F horn and for the longest tube. */
 import { closingCurve } from '../../core/acoustics/index.ts';
 import { tubesOf } from '../../core/horn/horn.ts';
-import { F_SIDE } from '../../core/horn/horns.ts';
+import { F_SIDE } from '../../core/horn/sides.ts';
 import type { BenchRow } from './benchRow.ts';
 import { medianMilliseconds } from './timing.ts';
 

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Horn } from '../../core/horn/horn.ts';
 import { readHornFile } from '../../core/horn/hornFile.ts';
-import { DOUBLE, HORNS } from '../../core/horn/horns.ts';
+import { DOUBLE } from '../../core/horn/horns/double.ts';
+import { HORNS } from '../../core/horn/horns.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
@@ -12,9 +13,8 @@ const DOUBLE_FILE = {
   label: 'my double horn',
   sides: [
     { name: 'F', fundamental: 'F1' },
-    { name: 'Bb', fundamental: 'Bb1', prefix: 'T' },
+    { name: 'Bb', fundamental: 'Bb1', prefix: 'T', openFrom: 'Db4' },
   ],
-  shortSideFrom: 'Db4',
 };
 
 function read(file: unknown): Horn {
@@ -34,7 +34,10 @@ describe('a horn file', () => {
     expect(read(DOUBLE_FILE)).toMatchObject({
       id: 'mine',
       label: 'my double horn',
-      shortSideFromCents: 6100,
+      sides: [
+        { stoppingOrder: 1, openFromCents: 0 },
+        { stoppingOrder: 2, openFromCents: 6100 },
+      ],
       natural: false,
     });
   });
@@ -70,11 +73,51 @@ describe('a horn file', () => {
       label: 'descant horn in B♭ and high F',
       sides: [
         { name: 'Bb', fundamental: 'Bb1', closureCents: 150, stoppingValveCents: 150 },
-        { name: 'high F', prefix: 'T', fundamental: 'F2', stoppable: false },
+        { name: 'high F', prefix: 'T', fundamental: 'F2', stoppable: false, openFrom: 'C5' },
       ],
-      shortSideFrom: 'F4',
     };
     expect(read(documented).sides.map(({ stoppable }) => stoppable)).toEqual([true, false]);
+    const same = HORNS.find(({ id }) => id === 'descant')!;
+    const scale = 'C4 E4 A4 C5 E5 F#5 G5 A5 C6 E4+ A4+ C5+ E5+ G5+';
+    expect(played(read(documented), scale)).toBe(played(same, scale));
+  });
+
+  test('says by itself which side comes first, in whatever order it lists them', () => {
+    const [f, bflat] = DOUBLE_FILE.sides;
+    const turned = read({ ...DOUBLE_FILE, sides: [bflat, f] });
+    expect(played(turned, 'E4+ A4+ C5+ E5+ C4 A4 C5')).toBe(played(DOUBLE, 'E4+ A4+ C5+ E5+ C4 A4 C5'));
+    // A stopping valve is there to be used; unless the file says otherwise.
+    const valve = { ...bflat, stoppingValveCents: 150 };
+    expect(played(read({ sides: [f, valve] }), 'C5+')).toBe('T0');
+    const asked = {
+      sides: [
+        { ...f, stoppingOrder: 1 },
+        { ...valve, stoppingOrder: 2 },
+      ],
+    };
+    expect(played(read(asked), 'C5+')).toBe('2');
+  });
+
+  test('may have a third valve that raises by a tone', () => {
+    const named = read({ sides: [{ name: 'F', fundamental: 'F1', valves: 'ascending' }] });
+    // F3 to G3 with 1, 2 and 0; A♭3 and A3 lie a semitone and a tone above the 3rd harmonic, G3.
+    expect(played(named, 'F3 F#3 G3 Ab3 A3')).toBe('1 2 0 23 3');
+    // Stopped as fingered a semitone below: B♭4 as A4, the tone above the 6th harmonic.
+    expect(played(named, 'A4+ Bb4+')).toBe('23 3');
+    const listed = read({
+      sides: [
+        {
+          name: 'F',
+          fundamental: 'F1',
+          valves: [
+            { valves: '3', semitones: -2 },
+            { valves: '1', semitones: 2 },
+            { valves: '0', semitones: 0 },
+          ],
+        },
+      ],
+    });
+    expect(played(listed, 'F3 G3 A3')).toBe('1 0 3');
   });
 });
 
@@ -111,19 +154,37 @@ describe('a horn file is refused with one line that says what is wrong and what 
       'sides[0].closureCents must be a number from 0 to 300, got 900',
     ],
     [{ sides: [{ ...SIDE, closure: 100 }] }, 'sides[0] has a field "closure"'],
-    [{ sides: [{ ...SIDE, valves: 'rotary' }] }, 'sides[0].valves must be "compromise", "none", or a list'],
+    [
+      { sides: [{ ...SIDE, valves: 'rotary' }] },
+      'sides[0].valves must be "compromise", "ascending", "none", or a list',
+    ],
     [
       { sides: [{ ...SIDE, valves: [{ valves: 'x', semitones: 1 }] }] },
       'sides[0].valves[0].valves must be "0" or the numbers',
     ],
     [
       { sides: [{ ...SIDE, valves: [{ valves: '1' }] }] },
-      'sides[0].valves[0].semitones must be a number from 0 to 12, got nothing',
+      'sides[0].valves[0].semitones must be a number from -12 to 12, got nothing',
     ],
     [{ sides: [{ ...SIDE, stoppable: false }] }, 'no side can be stopped'],
     [{ sides: [{ ...SIDE, stoppable: 'yes' }] }, 'sides[0].stoppable must be true or false, got "yes"'],
     [{ sides: [SIDE, SIDE], natural: true }, 'sides must be one side, the crook, on a natural horn'],
-    [{ sides: [SIDE], shortSideFrom: 61 }, 'shortSideFrom must be a sounding note name'],
+    [{ sides: [SIDE], shortSideFrom: 'Db4' }, 'write it there as "openFrom": "Db4"'],
+    [{ sides: [{ ...SIDE, openFrom: 61 }] }, 'sides[0].openFrom must be a sounding note name'],
+    [
+      { sides: [{ ...SIDE, stoppingOrder: 1.5 }] },
+      'sides[0].stoppingOrder must be a whole number from 1 to 4, got 1.5',
+    ],
+    [{ sides: [{ ...SIDE, stoppingOrder: 1 }, SIDE] }, 'give it for every side, or for none'],
+    [
+      {
+        sides: [
+          { ...SIDE, stoppingOrder: 1 },
+          { ...SIDE, stoppingOrder: 1 },
+        ],
+      },
+      'two sides have the same "stoppingOrder"',
+    ],
   ])('%j', (file, message) => {
     expect(() => read(file)).toThrow(RangeError);
     expect(() => read(file)).toThrow(message);

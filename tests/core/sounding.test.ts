@@ -1,6 +1,6 @@
 /** Old bass clef, keys and names: what a note sounds, and what it is called over the part. */
 import { describe, expect, test } from 'vitest';
-import { DOUBLE } from '../../core/horn/horns.ts';
+import { DOUBLE } from '../../core/horn/horns/double.ts';
 import { marksFor } from '../../core/marks/marks.ts';
 import { noteResult } from '../../core/marks/result.ts';
 import { passageOf } from '../../core/part/passageOf.ts';

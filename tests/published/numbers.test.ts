@@ -1,6 +1,6 @@
 /** The numbers under the model against published tables of cents, frequencies and lengths. */
 import { describe, expect, test } from 'vitest';
-import { COMPROMISE_VALVES } from '../../core/data/valves.ts';
+import { ASCENDING_VALVES, COMPROMISE_VALVES } from '../../core/data/valves.ts';
 import { harmonicDeviationCents } from '../../core/horn/harmonics.ts';
 import { exactCombinationSharpCents, tubesOf } from '../../core/horn/horn.ts';
 import { HORNS } from '../../core/horn/horns.ts';
@@ -47,6 +47,21 @@ describe('exactly tuned valves are sharp together', () => {
     ['123', [200, 100, 300], 53.6],
   ])('%s', (_valves, lowerings, cents) => {
     expect(Math.abs(exactCombinationSharpCents(lowerings) - cents)).toBeLessThanOrEqual(0.051);
+  });
+});
+
+// Reckoned again from slide lengths, each slide tuned alone: the third valve takes a tone of length away.
+describe('an ascending third valve leaves the other slides too long', () => {
+  test.each([
+    ['12', [200, 100]],
+    ['23', [100, -200]],
+    ['13', [200, -200]],
+    ['123', [200, 100, -200]],
+  ])('%s', (valves, lowerings) => {
+    const listed = ASCENDING_VALVES.find((combination) => combination.valves === valves)!;
+    expect(listed.semitones).toBe(lowerings.reduce((sum, cents) => sum + cents / 100, 0));
+    // Half of the last printed digit.
+    expect(Math.abs(exactCombinationSharpCents(lowerings) - listed.sharpCents)).toBeLessThanOrEqual(0.051);
   });
 });
 

@@ -5,7 +5,7 @@
 import { pathToFileURL } from 'node:url';
 import { type ClosingCurve, closingCurve } from '../../../core/acoustics/index.ts';
 import { type Side, tubesOf } from '../../../core/horn/horn.ts';
-import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/horns.ts';
+import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/sides.ts';
 import { stop } from '../../../core/stopping/stopping.ts';
 
 /** One harmonic of one side, everything in cents. */

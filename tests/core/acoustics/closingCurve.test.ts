@@ -12,7 +12,7 @@ import { resonances } from '../../../core/acoustics/resonances.ts';
 import { tuneHorn } from '../../../core/acoustics/tuning.ts';
 import { CROOKS } from '../../../core/data/crooks.ts';
 import { tubesOf } from '../../../core/horn/horn.ts';
-import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/horns.ts';
+import { BFLAT_SIDE, F_SIDE } from '../../../core/horn/sides.ts';
 import { frequencyHz } from '../../../core/pitch/pitch.ts';
 import { stop } from '../../../core/stopping/stopping.ts';
 import { accuracyRows, accuracyTable, median } from './accuracyTable.ts';

@@ -1,7 +1,7 @@
 import { DOMParser, type Element } from '@xmldom/xmldom';
 import { describe, expect, test } from 'vitest';
 import { closingCurve, curveSvg } from '../../../core/acoustics/index.ts';
-import { F_SIDE } from '../../../core/horn/horns.ts';
+import { F_SIDE } from '../../../core/horn/sides.ts';
 
 const ALL = closingCurve(F_SIDE);
 const EIGHTH = closingCurve(F_SIDE, { harmonics: [8] });
