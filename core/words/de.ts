@@ -208,6 +208,8 @@ export const horns: HornWords = {
     'single-bflat': 'B-Horn',
     'single-bflat-stop-valve': 'B-Horn mit Stopfventil',
     'double-stop-valve': 'Doppelhorn mit Stopfventil auf der B-Seite',
+    'double-ascending': 'Doppelhorn mit aufsteigendem drittem Ventil',
+    descant: 'Diskanthorn in B und Hoch-F',
     'triple-high-f': 'Tripelhorn in F, B und Hoch-F',
     natural: 'Naturhorn mit dem Bogen, den die Stimme verlangt',
   },

@@ -215,6 +215,8 @@ export const horns: HornWords = {
     'single-bflat': 'trompa simple en si♭',
     'single-bflat-stop-valve': 'trompa simple en si♭ con cilindro de tapado',
     'double-stop-valve': 'trompa doble con cilindro de tapado en el lado de si♭',
+    'double-ascending': 'trompa doble con tercer cilindro ascendente',
+    descant: 'trompa discanto en si♭ y fa agudo',
     'triple-high-f': 'trompa triple en fa, si♭ y fa agudo',
     natural: 'trompa natural con el tonillo que pide la parte',
   },

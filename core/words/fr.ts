@@ -216,6 +216,8 @@ export const horns: HornWords = {
     'single-bflat': 'cor simple en si♭',
     'single-bflat-stop-valve': 'cor simple en si♭ avec piston de bouché',
     'double-stop-valve': 'cor double avec piston de bouché sur le côté en si♭',
+    'double-ascending': 'cor double avec troisième piston ascendant',
+    descant: 'cor discant en si♭ et fa aigu',
     'triple-high-f': 'cor triple en fa, si♭ et fa aigu',
     natural: 'cor naturel dans le ton que demande la partie',
   },

@@ -214,6 +214,8 @@ export const horns: HornWords = {
     'single-bflat': 'corno semplice in si♭',
     'single-bflat-stop-valve': 'corno semplice in si♭ con pistone per i chiusi',
     'double-stop-valve': 'corno doppio con pistone per i chiusi sul lato in si♭',
+    'double-ascending': 'corno doppio con terzo pistone ascendente',
+    descant: 'corno discanto in si♭ e fa acuto',
     'triple-high-f': 'corno triplo in fa, si♭ e fa acuto',
     natural: 'corno naturale con il ritorto che la parte richiede',
   },

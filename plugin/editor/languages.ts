@@ -200,7 +200,7 @@ const FRENCH: Words = {
   hornDoubleStopValve: 'Double, piston de bouché',
   hornDoubleAscending: 'Double, troisième piston ascendant',
   hornTriple: 'Triple, fa, si♭ et fa aigu',
-  hornDescant: 'Descant, si♭ et fa aigu',
+  hornDescant: 'Discant, si♭ et fa aigu',
   hornNatural: 'Naturel, ton de la partie',
   hornCrook: 'Naturel, ton de {crook}',
   crooks: 'ut aigu, si♭ aigu, la, la♭, sol, fa, mi, mi♭, ré, ré♭, ut grave, si♭ grave',
