@@ -4,18 +4,19 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { CAN_SHOW_WINDOWS, openEditor } from './rig/window.ts';
+import { HOST_3 } from './rig/host3.ts';
+import { CAN_SHOW_WINDOWS, openEditor, WINDOW_PROGRAMS } from './rig/window.ts';
 
 const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
 const PICTURE = fileURLToPath(new URL('../../plugin/editor/panel.png', import.meta.url));
 
 /** Opens the demo part, annotates it from the panel and takes the picture. @returns where it was put */
 export async function panelPicture(): Promise<string> {
-  if (!CAN_SHOW_WINDOWS)
-    throw new Error('the editor, xvfb, xdotool and imagemagick are needed: apt-get install them');
-  const editor = await openEditor(DEMO);
+  if (!HOST_3.isInstalled) throw new Error(`the editor is needed: ${HOST_3.install}`);
+  if (!CAN_SHOW_WINDOWS) throw new Error(`a window is needed: ${WINDOW_PROGRAMS}`);
+  const editor = await openEditor(HOST_3, DEMO);
   try {
-    const main = await editor.windowNamed('MuseScore 3');
+    const { main } = editor;
     await editor.ready(main.id);
     editor.press('ctrl+alt+shift+p');
     const { id } = await editor.windowNamed('^Bellhand$');

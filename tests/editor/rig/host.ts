@@ -3,6 +3,7 @@ import { HOST_3 } from './host3.ts';
 import { HOST_4 } from './host4.ts';
 import { skipLoudly } from './programs.ts';
 import type { HostRun, Step } from './steps.ts';
+import type { WindowOptions } from './window.ts';
 
 /** A real editor, driven without a screen: each run in a profile of its own, steps in, what they returned out. */
 export interface Host {
@@ -21,6 +22,17 @@ export interface Host {
   inConcertPitch(input: string): Promise<string>;
   /** Writes a score as a picture of its first page, whole or trimmed to what is printed. @returns the picture's path */
   pictureOf(score: string, resolution?: number, isTrimmed?: boolean): Promise<string>;
+  /** A fresh home for a window, with the plugin switched on and its entries on the shortcuts of `window.ts`. */
+  prepareWindow(options: WindowOptions): Promise<WindowStage>;
+}
+
+export interface WindowStage {
+  readonly folder: string;
+  readonly env: NodeJS.ProcessEnv;
+  /** The program and its arguments, to which the score's path is added. */
+  readonly program: readonly string[];
+  /** What the main window's title holds, for the path of its score. */
+  title(score: string): string;
 }
 
 /** Every version that is tested in. */

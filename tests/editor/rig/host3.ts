@@ -4,10 +4,11 @@ import { chmod, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
-import type { Host } from './host.ts';
+import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
 import { programNamed } from './programs.ts';
 import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
 
@@ -22,6 +23,7 @@ export const HOST_3: Host = {
   run,
   inConcertPitch,
   pictureOf,
+  prepareWindow,
 };
 
 /** A fresh home for the editor. */
@@ -88,4 +90,38 @@ async function pictureOf(score: string, resolution = 100, isTrimmed = false): Pr
     },
   );
   return onWhite(join(folder, 'page-1.png'));
+}
+
+async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {
+  const { folder, env } = await freshProfile();
+  const plugin = join(folder, 'bellhand');
+  await cp(await builtPlugin(), plugin, { recursive: true });
+  await mkdir(join(folder, 'config/MuseScore'), { recursive: true });
+  await mkdir(join(folder, 'data/MuseScore/MuseScore3'), { recursive: true });
+  await writeFile(join(folder, 'config/MuseScore/MuseScore3.ini'), settings(language, dark));
+  await writeFile(join(folder, 'data/MuseScore/MuseScore3/plugins.xml'), pluginList(plugin));
+  return { folder, env, program: [PROGRAM_3!, '-m', '-w'], title: () => 'MuseScore 3' };
+}
+
+function settings(language: string, dark: boolean): string {
+  return `[application]
+startup\\firstStart=false
+
+[ui]
+application\\startup\\showSplashScreen=false
+application\\startup\\showStartCenter=false
+application\\startup\\showTours=false
+application\\startup\\checkUpdate=false
+application\\startup\\checkExtensionsUpdate=false
+application\\language=${language}
+application\\globalStyle=${dark ? 0 : 1}
+`;
+}
+
+function pluginList(folder: string): string {
+  const plugins = Object.entries(SHORTCUTS).map(
+    ([file, keys]) =>
+      `<Plugin><path>${join(folder, file)}</path><load>1</load><SC><key>plugin</key><seq>${keys}</seq></SC><version>1.0</version><description>d</description></Plugin>`,
+  );
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<museScore version="3.01">${plugins.join('')}</museScore>\n`;
 }

@@ -5,12 +5,13 @@
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chmod, cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
-import { extname, join } from 'node:path';
+import { basename, extname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
-import type { Host } from './host.ts';
+import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
 import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
 
@@ -25,6 +26,7 @@ export const HOST_4: Host = {
   run,
   inConcertPitch,
   pictureOf,
+  prepareWindow,
 };
 
 /** A plugin's address: its path below the folder of plugins. */
@@ -142,4 +144,27 @@ async function pictureOf(score: string, resolution = 100, isTrimmed = false): Pr
     { env: { ...env, ...WITHOUT_SCREEN }, timeout: 60_000 },
   );
   return onWhite(join(folder, 'page-1.png'));
+}
+
+async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {
+  const { folder, env } = await freshProfile4([
+    `application\\currentThemeCode=${dark ? 'dark' : 'light'}`,
+    '[application]',
+    `language=${language}`,
+  ]);
+  await writeFile(join(folder, 'data/MuseScore/MuseScore4/shortcuts.xml'), shortcuts());
+  return {
+    folder,
+    env: { ...env, QT_QPA_PLATFORM: 'xcb', LIBGL_ALWAYS_SOFTWARE: '1' },
+    program: [PROGRAM_4],
+    title: (score) => basename(score, '.mscx'),
+  };
+}
+
+function shortcuts(): string {
+  const given = Object.entries(SHORTCUTS).map(
+    ([plugin, keys]) =>
+      `<SC><key>${uriOf(plugin).replace('musescore:', 'action:')}?action=main</key><seq>${keys}</seq></SC>`,
+  );
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<Shortcuts>${given.join('')}</Shortcuts>\n`;
 }

@@ -1,24 +1,37 @@
-/** The real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
+/** A real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
-import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { freshProfile, PROGRAM_3 } from './host3.ts';
+import type { Host } from './host.ts';
 import { differingPixels } from './pictures.ts';
 import { programNamed } from './programs.ts';
-import { builtPlugin } from './steps.ts';
 
-/** True where everything a window test needs is installed. */
-export const CAN_SHOW_WINDOWS =
-  PROGRAM_3 !== null && ['Xvfb', 'xdotool', 'import'].every((program) => programNamed(program) !== null);
+/** What a window takes besides the editor: without a manager, windows behave otherwise than at a user's. */
+const PROGRAMS = ['Xvfb', 'openbox', 'xdotool', 'import'];
 
-/** Plugins by their file, and the shortcut each is given. */
-const SHORTCUTS: { readonly [plugin: string]: string } = {
+/** True where all of it is installed. */
+export const CAN_SHOW_WINDOWS = PROGRAMS.every((program) => programNamed(program) !== null);
+
+/** How to get it. */
+export const WINDOW_PROGRAMS = 'apt-get install xvfb openbox xdotool imagemagick';
+
+/** In the main window of every version: between the palettes and the page. */
+const BESIDE_PAGE = { x: 350, y: 700 };
+
+/** How the editor is to look. */
+export interface WindowOptions {
+  readonly language?: string;
+  readonly dark?: boolean;
+}
+
+/** The plugin's entries, and the shortcut that each is given. */
+export const SHORTCUTS = {
   'Bellhand.qml': 'Ctrl+Alt+Shift+P',
   'BellhandDock.qml': 'Ctrl+Alt+Shift+D',
   'BellhandAnnotate.qml': 'Ctrl+Alt+Shift+A',
   'BellhandClear.qml': 'Ctrl+Alt+Shift+C',
-};
+} as const;
 
 /** In pixels of the screen. */
 export interface Place {
@@ -28,15 +41,22 @@ export interface Place {
   readonly height: number;
 }
 
+/** A window on the screen. */
+export type Shown = Place & { readonly id: string };
+
 export interface EditorWindow {
   readonly folder: string;
   readonly display: string;
+  /** The window with the score. */
+  readonly main: Shown;
   /** Presses a key or a chord of keys in the window that has the focus, e.g. `ctrl+s`. */
   press(keys: string): void;
   click(x: number, y: number): void;
   /** Waits until a window of this title is there. @returns its id and place */
-  windowNamed(title: string): Promise<Place & { readonly id: string }>;
+  windowNamed(title: string): Promise<Shown>;
   focus(id: string): void;
+  /** Gives the score the keyboard, with a click beside its page, as a user does. */
+  intoScore(): void;
   move(id: string, x: number, y: number): void;
   /** A picture of the whole screen, or of a part of it, as a PNG. */
   picture(path: string, part?: Place): void;
@@ -45,32 +65,27 @@ export interface EditorWindow {
   /** What the editor wrote to its error output so far. */
   complaints(): string;
   isAlive(): boolean;
+  /** Waits until the editor has ended by itself. @returns its exit status, or the signal that ended it; null when it goes on */
+  ended(milliseconds?: number): Promise<number | string | null>;
   stop(): Promise<void>;
 }
 
 /** Opens a score (the text of a MusicXML file, or a path) in the editor with the plugin installed and loaded. */
 export async function openEditor(
+  host: Host,
   input: string,
-  options: { readonly language?: string; readonly dark?: boolean } = {},
+  options: WindowOptions = {},
 ): Promise<EditorWindow> {
-  const { folder, env } = await freshProfile();
-  const plugin = join(folder, 'bellhand');
-  await cp(await builtPlugin(), plugin, { recursive: true });
+  const { folder, env, program, title } = await host.prepareWindow(options);
   let score = input;
   if (input.startsWith('<')) {
     score = join(folder, 'input.musicxml');
     await writeFile(score, input);
   }
-  await mkdir(join(folder, 'config/MuseScore'), { recursive: true });
-  await mkdir(join(folder, 'data/MuseScore/MuseScore3'), { recursive: true });
-  await writeFile(
-    join(folder, 'config/MuseScore/MuseScore3.ini'),
-    settings(options.language ?? 'en', options.dark ?? false),
-  );
-  await writeFile(join(folder, 'data/MuseScore/MuseScore3/plugins.xml'), pluginList(plugin));
   const { screen, display } = await startScreen();
   const onScreen = { ...env, DISPLAY: display };
-  const editor = spawn(PROGRAM_3!, ['-m', '-w', score], {
+  const manager = spawn('openbox', [], { env: onScreen, stdio: 'ignore' });
+  const editor = spawn(program[0]!, [...program.slice(1), score], {
     env: onScreen,
     stdio: ['ignore', 'ignore', 'pipe'],
   });
@@ -95,18 +110,11 @@ export async function openEditor(
       if (editor.exitCode !== null || editor.signalCode !== null) break;
       const id = tool('search', '--onlyvisible', '--name', title).split('\n')[0];
       if (id) {
-        const place = Object.fromEntries(
-          tool('getwindowgeometry', '--shell', id)
-            .split('\n')
-            .map((line) => line.split('=')),
-        );
-        return {
-          id,
-          x: Number(place.X),
-          y: Number(place.Y),
-          width: Number(place.WIDTH),
-          height: Number(place.HEIGHT),
-        };
+        // Its own account of where a window is counts the manager's title bar twice.
+        const size = numbersIn(tool('getwindowgeometry', '--shell', id));
+        tool('mousemove', '--sync', '--window', id, '0', '0');
+        const corner = numbersIn(tool('getmouselocation', '--shell'));
+        return { id, x: corner.X!, y: corner.Y!, width: size.WIDTH!, height: size.HEIGHT! };
       }
       await sleep(100);
     }
@@ -114,14 +122,22 @@ export async function openEditor(
       `no window "${title}" (${editor.signalCode ?? editor.exitCode ?? 'running'})\n${complaints}`,
     );
   };
+  const click = (x: number, y: number) => void tool('mousemove', String(x), String(y), 'click', '1');
+  const focus = (id: string) => void tool('windowactivate', '--sync', id);
+  const main = await windowNamed(title(score));
   return {
     folder,
     display,
+    main,
     press: (keys) => void tool('key', '--clearmodifiers', keys),
-    click: (x, y) => void tool('mousemove', String(x), String(y), 'click', '1'),
+    click,
     windowNamed,
     move: (id, x, y) => void tool('windowmove', '--sync', id, String(x), String(y)),
-    focus: (id) => void tool('windowfocus', '--sync', id),
+    focus,
+    intoScore: () => {
+      focus(main.id);
+      click(main.x + BESIDE_PAGE.x, main.y + BESIDE_PAGE.y);
+    },
     picture,
     ready: async (id) => {
       const [one, other] = [join(folder, 'still-1.png'), join(folder, 'still-2.png')];
@@ -132,13 +148,17 @@ export async function openEditor(
         picture(other);
         if ((await differingPixels(one, other)) === 0) break;
       }
-      tool('windowfocus', '--sync', id);
+      tool('windowactivate', '--sync', id);
     },
     complaints: () => complaints,
     isAlive: () => editor.exitCode === null && editor.signalCode === null,
+    ended: async (milliseconds = 10_000) => {
+      for (let i = 0; i < milliseconds / 100 && editor.exitCode === null && editor.signalCode === null; i++)
+        await sleep(100);
+      return editor.signalCode ?? editor.exitCode;
+    },
     stop: async () => {
-      await ended(editor);
-      await ended(screen);
+      for (const child of [editor, manager, screen]) await end(child);
     },
   };
 }
@@ -159,10 +179,21 @@ export async function awaitFile(
   return text;
 }
 
+/** Lines such as `X=12`. */
+function numbersIn(lines: string): { readonly [name: string]: number } {
+  return Object.fromEntries(
+    lines.split('\n').map((line) => [line.split('=')[0]!, Number(line.split('=')[1])]),
+  );
+}
+
 async function startScreen(): Promise<{ screen: ChildProcess; display: string }> {
-  const screen = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', '1400x900x24', '-nolisten', 'tcp'], {
-    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
-  });
+  const screen = spawn(
+    'Xvfb',
+    ['-displayfd', '3', '-screen', '0', '1400x900x24', '-nolisten', 'tcp', '-noreset'],
+    {
+      stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
+    },
+  );
   const number = await new Promise<string>((resolve, reject) => {
     screen.stdio[3]!.once('data', (chunk) => resolve(String(chunk).trim()));
     screen.once('exit', () => reject(new Error('Xvfb did not start')));
@@ -170,33 +201,10 @@ async function startScreen(): Promise<{ screen: ChildProcess; display: string }>
   return { screen, display: `:${number}` };
 }
 
-async function ended(child: ChildProcess): Promise<void> {
+async function end(child: ChildProcess): Promise<void> {
   if (child.exitCode !== null || child.signalCode !== null) return;
   await new Promise<void>((resolve) => {
     child.once('exit', () => resolve());
     child.kill('SIGKILL');
   });
-}
-
-function settings(language: string, dark: boolean): string {
-  return `[application]
-startup\\firstStart=false
-
-[ui]
-application\\startup\\showSplashScreen=false
-application\\startup\\showStartCenter=false
-application\\startup\\showTours=false
-application\\startup\\checkUpdate=false
-application\\startup\\checkExtensionsUpdate=false
-application\\language=${language}
-application\\globalStyle=${dark ? 0 : 1}
-`;
-}
-
-function pluginList(folder: string): string {
-  const plugins = Object.entries(SHORTCUTS).map(
-    ([file, keys]) =>
-      `<Plugin><path>${join(folder, file)}</path><load>1</load><SC><key>plugin</key><seq>${keys}</seq></SC><version>1.0</version><description>d</description></Plugin>`,
-  );
-  return `<?xml version="1.0" encoding="UTF-8"?>\n<museScore version="3.01">${plugins.join('')}</museScore>\n`;
 }
