@@ -78,6 +78,9 @@ export interface HostChord extends HostElement {
   readonly duration: HostFraction;
   readonly graceNotes: HostList<HostChord>;
   readonly noteType: number;
+  /** Null for a note without; from 3.3. */
+  readonly stem?: HostElement | null;
+  readonly hook?: HostElement | null;
   /** From 4.6. */
   readonly articulations?: HostList<HostArticulation>;
 }

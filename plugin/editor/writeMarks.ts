@@ -1,6 +1,7 @@
 /** Writes marks into the score and takes them off again, as planned. */
 import {
   type Host,
+  type HostChord,
   type HostCursor,
   type HostElement,
   type HostNote,
@@ -126,15 +127,22 @@ function remove({ root }: Host, element: HostText, step: UndoStep): void {
   step.changes += 1;
 }
 
+/** Colours a note with its accidental and dots, or takes our colour off again. */
 function paint({ engine }: Host, note: HostNote, colour: string, step: UndoStep): void {
-  const parts: HostElement[] = [note as HostElement].concat(note.accidental ?? [], listOf(note.dots));
-  const before = note.color;
-  for (const part of parts) {
-    // An accidental or dot that was given a colour of its own keeps it.
-    if (part !== note && !engine.colorEqual(part.color, BLACK) && !engine.colorEqual(part.color, before))
-      continue;
-    if (engine.colorEqual(part.color, colour)) continue;
-    part.color = colour;
+  // What the host hands out is no value: it changes with the note.
+  const before = String(note.color);
+  const paintPart = (part: HostElement, wanted: string) => {
+    if (engine.colorEqual(part.color, wanted)) return;
+    part.color = wanted;
     step.changes += 1;
+  };
+  for (const part of ([] as HostElement[]).concat(note.accidental ?? [], listOf(note.dots))) {
+    // An accidental or dot that was given a colour of its own keeps it.
+    if (engine.colorEqual(part.color, BLACK) || engine.colorEqual(part.color, before))
+      paintPart(part, colour);
   }
+  // Version 4 gives the colour of a note that comes in with a file to its stem, which is none of ours.
+  const { stem, hook } = note.parent as HostChord;
+  for (const part of [stem, hook]) if (part && engine.colorEqual(part.color, before)) paintPart(part, BLACK);
+  paintPart(note, colour);
 }

@@ -1,7 +1,9 @@
 /** The plugin in the real editor, without a screen: what it writes, takes back, keeps and leaves alone. */
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
-import { MARK_PREFIX } from '../../core/marks/annotation.ts';
+import { examine, MARK_PREFIX, marksFor } from '../../core/index.ts';
+import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
@@ -20,6 +22,8 @@ const BARS: readonly (readonly Played[])[] = [
   [stopped('C3', 2), rest(2)],
 ];
 const PART = hornScore(BARS);
+
+const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
 
 /** The texts of ours in a saved score, without the prefix. */
 function marksIn(saved: string): string[] {
@@ -273,6 +277,52 @@ inEveryHost('annotating', (host) => {
       expect(await run.text('after.mscx')).toBe(await run.text('before.mscx'));
     },
   );
+
+  it.each(['as it stands', 'annotated by the command line'])(
+    'leaves no colour behind in the demo part %s: not on an accidental, a dot or a stem',
+    async (how) => {
+      const text = await readFile(DEMO, 'utf8');
+      const annotated = writeMarks(
+        readScore(text),
+        readScore(text).horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) })),
+      );
+      const run = await host.run(how === 'as it stands' ? text : annotated, [
+        { do: 'annotate' },
+        { do: 'save', as: 'annotated.mscx' },
+        { do: 'clear' },
+        { do: 'save', as: 'cleared.mscx' },
+      ]);
+      expect(colours(await run.text('annotated.mscx'))).toBeGreaterThanOrEqual(7);
+      expect(colours(await run.text('cleared.mscx'))).toBe(0);
+    },
+  );
+
+  it('adds every element that it makes', async () => {
+    const run = await host.run(PART, [{ do: 'count' }, { do: 'clear' }, { do: 'count' }]);
+    for (const counted of [run.results[0], run.results[2]]) {
+      const { made, added } = counted as { made: number; added: number };
+      // One more than the marks: the first stands in for its own likeness.
+      expect({ made, added }).toEqual({ made: 6, added: 6 });
+    }
+  });
+
+  it('brings the editor down in none of twenty rounds: annotate, clear, undo, save, quit, reopen', async () => {
+    let score = PART;
+    for (let round = 0; round < 20; round++) {
+      // A run that does not end with exit status 0 throws.
+      const run = await host.run(score, [
+        { do: 'annotate' },
+        { do: 'clear' },
+        { do: 'undo' },
+        { do: 'save', as: 'score.mscz' },
+      ]);
+      expect(run.results[0]).toMatch(
+        round === 0 ? /^Stopped notes annotated: 5/ : /^The annotations are up to date/,
+      );
+      expect(run.results[1]).toBe('Notes cleared: 5.');
+      score = run.path('score.mscz');
+    }
+  }, 60_000);
 
   it('annotates a part of 2,000 notes, and undoes it in one step', async () => {
     const run = await host.run(longPart(2000), [
