@@ -144,6 +144,9 @@ export interface HostCursor {
   next(): boolean;
   add(element: HostElement): void;
   setDuration(numerator: number, denominator: number): void;
+  /** From 3.5: whether the cursor is the place of the user's note input, or one of its own. */
+  inputStateMode?: unknown;
+  rewindToTick?(tick: number): void;
 }
 
 export interface HostScore {
@@ -171,6 +174,7 @@ export interface HostRoot {
   readonly Element: Enumeration;
   readonly Placement: Enumeration;
   /** From 3.5. */
+  readonly Cursor?: Enumeration;
   readonly SymId?: Enumeration;
   readonly NoteType?: Enumeration;
   /** From 4.6. */

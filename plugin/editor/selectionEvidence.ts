@@ -42,7 +42,8 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): Listed
   const { selection } = score;
   if (!selection?.selectRange || !score.lastSegment)
     return { signs: new Map(), glissandi: new Set(), slurs: [], octaveLines: [] };
-  const putBack = rememberSelection(score);
+  const putSelectionBack = rememberSelection(score);
+  const putInputBack = rememberInput(host, score);
   try {
     // The list follows a selection only when a step of the history ends; an empty step leaves no trace there.
     score.startCmd();
@@ -50,7 +51,8 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): Listed
     score.endCmd();
     return sorted(host.root, listOf(selection.elements));
   } finally {
-    putBack();
+    putSelectionBack();
+    putInputBack();
   }
 }
 
@@ -136,6 +138,20 @@ function rememberSelection(score: HostScore): () => void {
         selection.select?.(element, i > 0);
       });
     });
+}
+
+/** Selecting a note makes it the place where the user's next note goes: that place is after it, or wherever it was. */
+function rememberInput({ root }: Host, score: HostScore): () => void {
+  const cursor = score.newCursor();
+  const mode = root.Cursor?.INPUT_STATE_SYNC_WITH_SCORE;
+  if (mode === undefined) return () => {};
+  cursor.inputStateMode = mode;
+  if (!cursor.segment) return () => {};
+  const { tick, track } = cursor;
+  return () => {
+    cursor.track = track;
+    cursor.rewindToTick?.(tick);
+  };
 }
 
 function inStep(score: HostScore, work: () => void): void {
