@@ -40,7 +40,10 @@ const marks = (saved: string) => saved.split(MARK_PREFIX).length - 1;
 async function saved(window: EditorWindow, path: string, count: number): Promise<number> {
   window.focus(window.main.id);
   window.press('ctrl+s');
-  return marks(await awaitFile(path, (text) => text.includes('</museScore>') && marks(text) === count));
+  const text = await awaitFile(path, (saved) => saved.includes('</museScore>') && marks(saved) === count);
+  // The file is whole before the editor takes keys again.
+  await sleep(300);
+  return marks(text);
 }
 
 inEveryHost(
@@ -73,29 +76,26 @@ inEveryHost(
       await sleep(300);
       expect(await saved(editor, path, 0)).toBe(0);
 
-      // A writer raises C3 by an octave.
+      // A writer raises C3 by an octave: the finding has gone when the panel, which the score may cover, is looked at.
       const shot = join(editor.folder, 'panel.png');
       const later = join(editor.folder, 'later.png');
-      editor.move(panel.id, 900, 150);
-      const moved = await editor.windowNamed('^Bellhand$');
+      await sleep(1000);
+      editor.focus(panel.id);
+      await sleep(300);
+      editor.picture(shot, panel);
+      await sleep(700);
+      editor.picture(later, panel);
+      expect(await differingPixels(shot, later)).toBe(0);
       editor.intoScore();
-      for (const keys of ['ctrl+Home', 'Right', 'Right', 'Right', 'Right']) {
+      for (const keys of ['ctrl+Home', 'Right', 'Right', 'Right', 'Right', 'ctrl+Up']) {
         editor.press(keys);
         await sleep(150);
       }
       await sleep(1000);
-      editor.picture(shot, moved);
+      editor.focus(panel.id);
       await sleep(300);
-      editor.picture(later, moved);
-      expect(await differingPixels(shot, later)).toBe(0);
-      editor.press('ctrl+Up');
-      let waited = 0;
-      for (; waited < 3000; waited += 100) {
-        await sleep(100);
-        editor.picture(later, moved);
-        if ((await differingPixels(shot, later)) > 500) break;
-      }
-      expect(waited).toBeLessThan(1500);
+      editor.picture(later, panel);
+      expect(await differingPixels(shot, later)).toBeGreaterThan(500);
     }, 60_000);
 
     it.each([
