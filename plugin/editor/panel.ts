@@ -22,6 +22,7 @@ import type { Host } from './hostApi.ts';
 import { filled, hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { askDesktop, ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
+import { breaksEdits } from './readByExport.ts';
 import { showNote } from './showNote.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
@@ -79,6 +80,8 @@ export class Panel {
   private isSettling = false;
   private isChecked = false;
   private isSlow = false;
+  /** True when something was edited and only the user may have the list brought up to date. */
+  private isWaiting = false;
 
   constructor(host: Host, language = host.engine.locale().name) {
     this.host = host;
@@ -104,7 +107,7 @@ export class Panel {
       etudePath: this.etudePath ?? '',
       findings: this.rows,
       isChecked: this.isChecked,
-      seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow,
+      seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow && !this.isWaiting,
     };
   }
 
@@ -113,9 +116,20 @@ export class Panel {
    * @returns true when there is something new to draw
    */
   tick(): boolean {
+    const score = this.host.root.curScore;
+    if ((score ? score.scoreName : null) !== this.scoreName) {
+      // Another score: nothing that is known of the one before holds for it.
+      this.isSlow = false;
+      this.watch.remember();
+      this.lookAgain();
+      return true;
+    }
     if (this.watch.hasChanged()) {
-      this.isSettling = !this.isSlow;
-      return false;
+      this.isSettling = !this.isSlow && !this.isWaiting;
+      if (this.isWaiting || !score || !breaksEdits(this.host, score)) return false;
+      this.isSettling = false;
+      this.isWaiting = true;
+      return true;
     }
     if (!this.isSettling) return false;
     this.watch.remember();
@@ -126,6 +140,7 @@ export class Panel {
   /** Reads the score afresh and makes the list anew. */
   lookAgain(): void {
     this.isSettling = false;
+    this.isWaiting = false;
     const score = this.host.root.curScore;
     if (score && score.scoreName !== this.scoreName) {
       this.scoreName = score.scoreName;

@@ -5,7 +5,8 @@
 import type { Pitch } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart } from '../musicxml/read/score.ts';
-import type { Host, HostScore } from './hostApi.ts';
+import { hornParts } from './hornParts.ts';
+import { type Host, type HostChord, type HostScore, isAtLeast } from './hostApi.ts';
 import { userColoured } from './ownMarks.ts';
 import type { NotePlace, Reader, ReadPart } from './readPart.ts';
 import { type PartWalk, type ScoreChord, walkPart } from './scoreWalk.ts';
@@ -108,4 +109,24 @@ function append<K, V>(map: Map<K, V[]>, key: K, value: V): void {
   const list = map.get(key);
   if (list) list.push(value);
   else map.set(key, [value]);
+}
+
+/**
+ * True where reading the score in the middle of an edit would take the edit out of the undo history: with Concert Pitch
+ * on, the host's export to MusicXML opens and closes a step of its own. Before 3.5 there is no other way to read.
+ */
+export function breaksEdits(host: Host, score: HostScore): boolean {
+  if (isAtLeast(host, 3, 5)) return false;
+  const { CHORD } = host.root.Element;
+  for (const part of hornParts(score)) {
+    for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
+      for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+        const element = segment.elementAt(part.startTrack) as HostChord | null;
+        if (!element || element.type !== CHORD) continue;
+        const { tpc, tpc1, tpc2 } = element.notes[0]!;
+        if (tpc1 !== tpc2) return tpc === tpc1;
+      }
+    }
+  }
+  return false;
 }

@@ -52,6 +52,8 @@ export interface EditorWindow {
   /** Presses a key or a chord of keys in the window that has the focus, e.g. `ctrl+s`. */
   press(keys: string): void;
   click(x: number, y: number): void;
+  /** Takes hold of what is at a place, moves it and holds it there before letting go. */
+  drag(from: { x: number; y: number }, by: { x: number; y: number }, holdMilliseconds: number): Promise<void>;
   /** Waits until a window of this title is there. @returns its id and place */
   windowNamed(title: string): Promise<Shown>;
   focus(id: string): void;
@@ -131,6 +133,21 @@ export async function openEditor(
     main,
     press: (keys) => void tool('key', '--clearmodifiers', keys),
     click,
+    drag: async ({ x, y }, by, holdMilliseconds) => {
+      tool('mousemove', String(x), String(y));
+      await sleep(200);
+      tool('mousedown', '1');
+      for (let part = 1; part <= 10; part++) {
+        tool(
+          'mousemove',
+          String(Math.round(x + (part * by.x) / 10)),
+          String(Math.round(y + (part * by.y) / 10)),
+        );
+        await sleep(50);
+      }
+      await sleep(holdMilliseconds);
+      tool('mouseup', '1');
+    },
     windowNamed,
     move: (id, x, y) => void tool('windowmove', '--sync', id, String(x), String(y)),
     focus,
