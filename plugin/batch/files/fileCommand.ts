@@ -5,14 +5,20 @@ import { EXIT, type ExitCode } from '../failure.ts';
 import { wholeNumber } from '../options/optionValues.ts';
 import { hasReaderLeft, printLines, warnLines } from '../output/streams.ts';
 import { amount } from '../print/counts.ts';
-import { type FileTask, type Outcome, runFileTask } from './fileTask.ts';
+import type { FileTask, Outcome } from './fileTask.ts';
+import { planLoad } from './load.ts';
 import type { FilePair } from './outputs.ts';
 import { runOnAll } from './pool.ts';
 import { Progress } from './progress.ts';
 
 /** Adds `--jobs` to a command. */
 export function withJobs(command: Command): Command {
-  return command.option('--jobs <number>', 'files worked on at once', wholeNumber, availableParallelism());
+  return command.option(
+    '--jobs <number>',
+    'files worked on at once; no more than cores and memory allow',
+    wholeNumber,
+    availableParallelism(),
+  );
 }
 
 /**
@@ -42,19 +48,12 @@ export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs:
     if (exit === EXIT.failed) failed += 1;
     done += 1;
   };
-  if (pairs.length === 1 || jobs === 1) {
-    // One thread is enough, and this one is already running.
-    for (const pair of pairs) {
-      if (end.signal.aborted) break;
-      tell(runFileTask(task, pair));
-      progress.show(done);
-    }
-  } else {
-    const stop = () => end.abort();
-    process.once('SIGINT', stop).once('SIGTERM', stop);
-    await runOnAll(task, pairs, jobs, tell, (finished) => progress.show(finished), end.signal);
-    process.off('SIGINT', stop).off('SIGTERM', stop);
-  }
+  const stop = () => end.abort();
+  if (pairs.length > 1) process.once('SIGINT', stop).once('SIGTERM', stop);
+  const inputs = pairs.map(({ input }) => input);
+  const load = planLoad(inputs, jobs);
+  await runOnAll(task, pairs, load.order, load.jobs, tell, (finished) => progress.show(finished), end.signal);
+  process.off('SIGINT', stop).off('SIGTERM', stop);
   progress.hide();
   if (fault) throw fault;
   if (hasReaderLeft() && task.kind === 'check') return worst;

@@ -1,10 +1,14 @@
-/** A worker thread: takes files one by one and does the task on each. */
+/** A worker thread: takes files one by one, as long as there are any, and does the task on each. */
 import { parentPort, workerData } from 'node:worker_threads';
-import { type FileTask, runFileTask } from './fileTask.ts';
-import type { Assignment, Completion } from './pool.ts';
+import { runFileTask } from './fileTask.ts';
+import { type Completion, type Share, takeNext } from './pool.ts';
 
-const task = workerData as FileTask;
+const share = workerData as Share;
+const { task, pairs, at, worker } = share;
 
-parentPort!.on('message', ({ place, pair }: Assignment) => {
-  parentPort!.postMessage({ place, outcome: runFileTask(task, pair) } satisfies Completion);
-});
+for (let index = takeNext(share); index >= 0; index = takeNext(share)) {
+  Atomics.store(at, worker, index);
+  const outcome = runFileTask(task, pairs[index]!);
+  parentPort!.postMessage({ index, outcome } satisfies Completion);
+  Atomics.store(at, worker, -1);
+}
