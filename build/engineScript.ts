@@ -15,6 +15,7 @@ export function forEditorEngine(script: string): string {
   const program = parse(script, { ecmaVersion: 2016 });
   takeParametersApart(text, program, script);
   sortStably(text, program, script);
+  declareFirst(text, program);
   return text.toString();
 }
 
@@ -62,6 +63,27 @@ function sortStably(text: MagicString, program: Program, script: string): void {
       const open = script.indexOf('(', callee.property.end);
       text.appendLeft(callee.object.start, `${SORT}(`);
       text.overwrite(callee.object.end, open + 1, node.arguments.length > 0 ? ', ' : '');
+    },
+  });
+}
+
+/**
+ * `(() => { function f() { return a; } var a = 1; })()` becomes `(() => { var a; function f() { return a; } a = 1; })()`.
+ * The engine of Qt 6 warns of each variable that stands further down than a function that reads it.
+ */
+function declareFirst(text: MagicString, program: Program): void {
+  simple(program, {
+    CallExpression({ callee }: CallExpression) {
+      if (callee.type !== 'ArrowFunctionExpression' || callee.body.type !== 'BlockStatement') return;
+      const names: string[] = [];
+      for (const statement of callee.body.body) {
+        if (statement.type !== 'VariableDeclaration' || statement.kind !== 'var') continue;
+        const declared = statement.declarations.map(({ id }) => (id.type === 'Identifier' ? id.name : null));
+        if (!declared.every((name) => name !== null)) continue;
+        names.push(...(declared as string[]));
+        text.remove(statement.start, statement.declarations[0]!.start);
+      }
+      if (names.length > 0) text.appendLeft(callee.body.start + 1, `var ${names.join(', ')};`);
     },
   });
 }
