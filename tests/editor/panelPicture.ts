@@ -1,45 +1,74 @@
-/** Makes the README's picture of the panel from the real editor: `tsx tests/editor/panelPicture.ts`, in `npm run pictures`. */
+/**
+ * Makes the README's pictures of the panel from the real editor: `tsx tests/editor/panelPicture.ts`, in
+ * `npm run pictures`.
+ */
 import { execFile } from 'node:child_process';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { HOST_3 } from './rig/host3.ts';
-import { CAN_SHOW_WINDOWS, openEditor, WINDOW_PROGRAMS } from './rig/window.ts';
+import { HOST_4 } from './rig/host4.ts';
+import { CAN_SHOW_WINDOWS, openEditor, WINDOW_PROGRAMS, type WindowOptions } from './rig/window.ts';
 
 const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
-const PICTURE = fileURLToPath(new URL('../../plugin/editor/panel.png', import.meta.url));
+const PANEL = fileURLToPath(new URL('../../plugin/editor/panel.png', import.meta.url));
+const THEMES = fileURLToPath(new URL('../../build/pictures/themes.png', import.meta.url));
 
-/** Opens the demo part, annotates it from the panel and takes the picture. @returns where it was put */
+const convert = (...args: string[]) => promisify(execFile)('convert', args);
+/** No dots in flat grounds, and colours enough that none turns into another. */
+const SMALL = ['+dither', '-colors', '256', '-define', 'png:compression-level=9', '-strip'];
+
+/** Opens the demo part, annotates it from the panel and takes the picture of both. @returns where it was put */
 export async function panelPicture(): Promise<string> {
-  if (!HOST_3.isInstalled) throw new Error(`the editor is needed: ${HOST_3.install}`);
-  if (!CAN_SHOW_WINDOWS) throw new Error(`a window is needed: ${WINDOW_PROGRAMS}`);
-  const editor = await openEditor(HOST_3, DEMO);
-  try {
+  await withPanel({}, async (editor, id) => {
     const { main } = editor;
-    await editor.ready(main.id);
-    editor.press('ctrl+alt+shift+p');
-    const { id } = await editor.windowNamed('^Bellhand$');
-    await sleep(700);
     editor.move(id, main.x + main.width - 430, main.y + 130);
     editor.focus(id);
     editor.press('Return');
     await sleep(1500);
     const whole = join(editor.folder, 'whole.png');
     editor.picture(whole, main);
-    await promisify(execFile)('convert', [
-      whole,
-      '-colors',
-      '96',
-      '-define',
-      'png:compression-level=9',
-      '-strip',
-      PICTURE,
-    ]);
-    return PICTURE;
+    await convert(whole, ...SMALL, PANEL);
+  });
+  return PANEL;
+}
+
+/** The panel 320 pixels wide in the themes that are not the usual one, side by side. @returns where it was put */
+export async function themesPicture(): Promise<string> {
+  const pictures: string[] = [];
+  for (const options of [{ dark: true }, { contrast: 'black' }, { contrast: 'white' }] as const) {
+    await withPanel(options, async (editor, id) => {
+      editor.resize(id, 320, 560);
+      editor.focus(id);
+      await sleep(1500);
+      const picture = join(editor.folder, 'panel.png');
+      editor.picture(picture, await editor.windowNamed('^Bellhand$'));
+      pictures.push(picture);
+    });
+  }
+  await convert(...pictures, '-bordercolor', 'white', '-border', '6', '+append', ...SMALL, THEMES);
+  return THEMES;
+}
+
+async function withPanel(
+  options: WindowOptions,
+  work: (editor: Awaited<ReturnType<typeof openEditor>>, id: string) => Promise<void>,
+): Promise<void> {
+  if (!HOST_4.isInstalled) throw new Error(`the editor is needed: ${HOST_4.install}`);
+  if (!CAN_SHOW_WINDOWS) throw new Error(`a window is needed: ${WINDOW_PROGRAMS}`);
+  const editor = await openEditor(HOST_4, DEMO, options);
+  try {
+    await editor.ready(editor.main.id);
+    editor.press('ctrl+alt+shift+p');
+    const { id } = await editor.windowNamed('^Bellhand$');
+    await sleep(700);
+    await work(editor, id);
   } finally {
     await editor.stop();
   }
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) console.log(await panelPicture());
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  console.log(await panelPicture());
+  console.log(await themesPicture());
+}

@@ -1,9 +1,7 @@
 /** The panel in the real editor's window: mouse, keyboard, live list, dock, light and dark. */
-import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { promisify } from 'node:util';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
@@ -11,7 +9,7 @@ import { HOSTS, type Host } from './rig/host.ts';
 import { HOST_3 } from './rig/host3.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
-import { differingPixels } from './rig/pictures.ts';
+import { differingPixels, meanBrightness } from './rig/pictures.ts';
 import { skipLoudly } from './rig/programs.ts';
 import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor, WINDOW_PROGRAMS } from './rig/window.ts';
 
@@ -227,16 +225,4 @@ async function side(theme: 'light' | 'dark', language: string): Promise<{ before
   expect(window.isAlive()).toBe(true);
   await window.stop();
   return pictures;
-}
-
-async function meanBrightness(picture: string): Promise<number> {
-  const { stdout } = await promisify(execFile)('convert', [
-    picture,
-    '-colorspace',
-    'Gray',
-    '-format',
-    '%[fx:mean]',
-    'info:',
-  ]);
-  return Number(stdout);
 }

@@ -146,9 +146,13 @@ async function pictureOf(score: string, resolution = 100, isTrimmed = false): Pr
   return onWhite(join(folder, 'page-1.png'));
 }
 
-async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {
+async function prepareWindow({
+  language = 'en',
+  dark = false,
+  contrast,
+}: WindowOptions): Promise<WindowStage> {
   const { folder, env } = await freshProfile4([
-    `application\\currentThemeCode=${dark ? 'dark' : 'light'}`,
+    `application\\currentThemeCode=${contrast ? `high_contrast_${contrast}` : dark ? 'dark' : 'light'}`,
     '[application]',
     `language=${language}`,
   ]);

@@ -16,3 +16,16 @@ export async function differingPixels(one: string, other: string): Promise<numbe
     throw new Error(`compare: ${compared.stderr}`);
   return count;
 }
+
+/** How bright a picture is on the whole, from 0 for black to 1 for white. */
+export async function meanBrightness(picture: string): Promise<number> {
+  const { stdout } = await promisify(execFile)('convert', [
+    picture,
+    '-colorspace',
+    'Gray',
+    '-format',
+    '%[fx:mean]',
+    'info:',
+  ]);
+  return Number(stdout);
+}

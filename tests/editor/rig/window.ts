@@ -23,6 +23,8 @@ const BESIDE_PAGE = { x: 350, y: 700 };
 export interface WindowOptions {
   readonly language?: string;
   readonly dark?: boolean;
+  /** High contrast on this ground; version 4 only. */
+  readonly contrast?: 'black' | 'white';
 }
 
 /** The plugin's entries, and the shortcut that each is given. */
@@ -60,6 +62,7 @@ export interface EditorWindow {
   /** Gives the score the keyboard, with a click beside its page, as a user does. */
   intoScore(): void;
   move(id: string, x: number, y: number): void;
+  resize(id: string, width: number, height: number): void;
   /** A picture of the whole screen, or of a part of it, as a PNG. */
   picture(path: string, part?: Place): void;
   /** Waits until the screen stands still, then gives a window the focus. */
@@ -150,6 +153,7 @@ export async function openEditor(
     },
     windowNamed,
     move: (id, x, y) => void tool('windowmove', '--sync', id, String(x), String(y)),
+    resize: (id, width, height) => void tool('windowsize', id, String(width), String(height)),
     focus,
     intoScore: () => {
       focus(main.id);

@@ -1,0 +1,83 @@
+/** The panel is at home in version 4: its keyboard, its windows, its themes. */
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { removeFolders } from './rig/folders.ts';
+import { HOST_4 } from './rig/host4.ts';
+import { hornScore, open, stopped } from './rig/music.ts';
+import { meanBrightness } from './rig/pictures.ts';
+import {
+  awaitFile,
+  CAN_SHOW_WINDOWS,
+  type EditorWindow,
+  openEditor,
+  type Place,
+  type WindowOptions,
+} from './rig/window.ts';
+
+afterAll(removeFolders);
+
+let editor: EditorWindow | null = null;
+afterEach(async () => {
+  await editor?.stop();
+  editor = null;
+});
+
+const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')]]);
+
+/** What the panel keeps beside the plugin. */
+const kept = (window: EditorWindow, name: string) =>
+  join(window.folder, 'Documents/MuseScore4/Plugins/bellhand', name);
+
+async function openPanel(window: EditorWindow) {
+  window.focus(window.main.id);
+  window.press('ctrl+alt+shift+p');
+  const panel = await window.windowNamed('^Bellhand$');
+  await window.ready(panel.id);
+  return panel;
+}
+
+async function opened(options: WindowOptions = {}): Promise<EditorWindow> {
+  const window = await openEditor(HOST_4, PART, options);
+  editor = window;
+  await window.ready(window.main.id);
+  return window;
+}
+
+describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('the panel in version 4', () => {
+  it('is worked with Tab and Space, can be made narrow, and comes back as it was left', async () => {
+    const window = await opened();
+    const panel = await openPanel(window);
+    expect(await brightness(window, panel)).toBeGreaterThan(0.8);
+    // From Annotate past Clear and Print to the first box.
+    for (const key of ['Tab', 'Tab', 'Tab', 'space']) {
+      window.press(key);
+      await sleep(150);
+    }
+    const choice = await awaitFile(kept(window, 'bellhand-choice.json'), (text) => text !== '');
+    expect(JSON.parse(choice)).toMatchObject({ show: { fingered: false, valves: true } });
+
+    window.resize(panel.id, 320, 560);
+    const size = await awaitFile(kept(window, 'bellhand-window.json'), (text) => text.includes('320'));
+    expect(JSON.parse(size)).toEqual({ width: 320, height: 560 });
+    window.focus(panel.id);
+    window.press('alt+F4');
+    await sleep(700);
+    const again = await openPanel(window);
+    expect(again.id).not.toBe(panel.id);
+    expect(again).toMatchObject({ width: 320, height: 560 });
+  }, 60_000);
+
+  it('has the editor’s colours, in high contrast too', async () => {
+    const window = await opened({ contrast: 'black' });
+    const panel = await openPanel(window);
+    expect(await brightness(window, panel)).toBeLessThan(0.15);
+  }, 60_000);
+});
+
+/** Of the panel as it stands on the screen. */
+async function brightness(window: EditorWindow, panel: Place): Promise<number> {
+  const picture = join(window.folder, 'panel.png');
+  window.picture(picture, panel);
+  return meanBrightness(picture);
+}
