@@ -2,6 +2,7 @@
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { ReportWords } from './areas/report.ts';
 
 export const findings: FindingWords = {
   'unknown-key': () => ({
@@ -149,6 +150,22 @@ export const findings: FindingWords = {
     message: `„${word}“ wird ab ${speech.note(from)} als ${speech.state(state)} gelesen; andere Ausgaben meinen ${state === 'echo' ? 'gestopft' : 'Echoton'}, was einen Ganzton ${state === 'echo' ? 'tiefer' : 'höher'} gegriffen wird.`,
     remedy: 'Über die Töne + setzen, wenn gestopft werden soll, oder „Echoton“ schreiben, wenn nicht.',
   }),
+};
+
+export const report: ReportWords = {
+  readFor: (horn) => `Gelesen für: ${horn}.`,
+  stoppedNotesIn: (title) => `Gestopfte Töne in ${title}`,
+  cannotBePlayed: (count) => (count === 1 ? '1 Ton ist unspielbar' : `${count} Töne sind unspielbar`),
+  canBePlayed: 'Nichts davon ist unspielbar',
+  areRisky: (count) => (count === 1 ? '1 Ton ist heikel' : `${count} Töne sind heikel`),
+  nothingStopped: 'In dieser Stimme ist nichts gestopft.',
+  findings: 'Was auffiel, das Schlimmste zuerst',
+  nothingFound: 'Nichts fiel auf.',
+  bars: (count) => (count === 1 ? 'Takt' : 'Takte'),
+  elsewhere: (count) =>
+    count === 1 ? '1 weiterer Ton, dem es ebenso geht' : `${count} weitere Töne, denen es ebenso geht`,
+  folded: (stopped) =>
+    `${stopped === 0 ? 'nichts gestopft' : stopped === 1 ? '1 gestopfter Ton' : `${stopped} gestopfte Töne`}, nichts fiel auf`,
 };
 
 export const fingerings: FingeringWords = {

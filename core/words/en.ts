@@ -2,6 +2,7 @@
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { ReportWords } from './areas/report.ts';
 
 /** `1 cent`, `0 cents`, `5 cents`. */
 function counted(count: number, one: string, many: string): string {
@@ -150,6 +151,21 @@ export const findings: FindingWords = {
     message: `"${word}" is read as ${speech.state(state)} from ${speech.note(from)} on; other editions would mean ${state === 'echo' ? 'stopped' : 'echo horn'}, which is fingered a whole tone ${state === 'echo' ? 'lower' : 'higher'}.`,
     remedy: 'Write + over the notes if the bell is to be stopped, or "echo horn" if it is not.',
   }),
+};
+
+export const report: ReportWords = {
+  readFor: (horn) => `Read for a ${horn}.`,
+  stoppedNotesIn: (title) => `Stopped notes in ${title}`,
+  cannotBePlayed: (count) => `${counted(count, 'note', 'notes')} cannot be played`,
+  canBePlayed: 'Nothing here is impossible',
+  areRisky: (count) => `${counted(count, 'note is', 'notes are')} risky`,
+  nothingStopped: 'Nothing is stopped in this part.',
+  findings: 'What was found, the worst first',
+  nothingFound: 'Nothing was found.',
+  bars: (count) => (count === 1 ? 'bar' : 'bars'),
+  elsewhere: (count) => `${counted(count, 'more note', 'more notes')} with the same trouble`,
+  folded: (stopped) =>
+    `${stopped === 0 ? 'nothing stopped' : counted(stopped, 'stopped note', 'stopped notes')}, nothing found`,
 };
 
 export const fingerings: FingeringWords = {

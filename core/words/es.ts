@@ -2,6 +2,7 @@
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { ReportWords } from './areas/report.ts';
 
 /** `1 nota`, `0 notas`, `2 notas`. */
 function counted(count: number, one: string, many: string): string {
@@ -152,6 +153,21 @@ export const findings: FindingWords = {
     message: `«${word}» se lee como «${speech.state(state)}» desde ${speech.note(from)}; otras ediciones lo entienden como ${state === 'echo' ? 'tapado' : 'eco'}, que se digita un tono más ${state === 'echo' ? 'abajo' : 'arriba'}.`,
     remedy: 'Poner + sobre las notas si hay que tapar la campana, o escribir «sonidos de eco» si no.',
   }),
+};
+
+export const report: ReportWords = {
+  readFor: (horn) => `Leído para: ${horn}.`,
+  stoppedNotesIn: (title) => `Sonidos tapados en ${title}`,
+  cannotBePlayed: (count) => (count === 1 ? '1 nota no se puede tocar' : `${count} notas no se pueden tocar`),
+  canBePlayed: 'Aquí no hay nada imposible',
+  areRisky: (count) => (count === 1 ? '1 nota es arriesgada' : `${count} notas son arriesgadas`),
+  nothingStopped: 'En esta parte no hay nada tapado.',
+  findings: 'Lo que se encontró, lo peor primero',
+  nothingFound: 'No se encontró nada.',
+  bars: (count) => (count === 1 ? 'compás' : 'compases'),
+  elsewhere: (count) => (count === 1 ? '1 nota más en el mismo caso' : `${count} notas más en el mismo caso`),
+  folded: (stopped) =>
+    `${stopped === 0 ? 'nada tapado' : stopped === 1 ? '1 sonido tapado' : `${stopped} sonidos tapados`}, no se encontró nada`,
 };
 
 export const fingerings: FingeringWords = {

@@ -2,6 +2,7 @@
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { ReportWords } from './areas/report.ts';
 
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
 function counted(count: number, one: string, many: string): string {
@@ -153,6 +154,22 @@ export const findings: FindingWords = {
     message: `« ${word} » est lu comme « ${speech.state(state)} » à partir de ${speech.note(from)} ; d’autres éditions l’entendent comme ${state === 'echo' ? 'bouché' : 'écho'}, ce qui se doigte un ton plus ${state === 'echo' ? 'bas' : 'haut'}.`,
     remedy: 'Mettre + sur les notes si le pavillon doit être bouché, ou écrire « son d’écho » sinon.',
   }),
+};
+
+export const report: ReportWords = {
+  readFor: (horn) => `Lu pour : ${horn}.`,
+  stoppedNotesIn: (title) => `Sons bouchés dans ${title}`,
+  cannotBePlayed: (count) => (count === 1 ? '1 note est injouable' : `${count} notes sont injouables`),
+  canBePlayed: 'Rien ici n’est injouable',
+  areRisky: (count) => (count === 1 ? '1 note est risquée' : `${count} notes sont risquées`),
+  nothingStopped: 'Rien n’est bouché dans cette partie.',
+  findings: 'Ce qui a été relevé, le plus grave d’abord',
+  nothingFound: 'Rien n’a été relevé.',
+  bars: (count) => (count === 1 ? 'mesure' : 'mesures'),
+  elsewhere: (count) =>
+    count === 1 ? '1 autre note dans le même cas' : `${count} autres notes dans le même cas`,
+  folded: (stopped) =>
+    `${stopped === 0 ? 'rien de bouché' : stopped === 1 ? '1 son bouché' : `${stopped} sons bouchés`}, rien n’a été relevé`,
 };
 
 export const fingerings: FingeringWords = {

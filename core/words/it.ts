@@ -2,6 +2,7 @@
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { ReportWords } from './areas/report.ts';
 
 export const findings: FindingWords = {
   'unknown-key': () => ({
@@ -151,6 +152,22 @@ export const findings: FindingWords = {
     message: `«${word}» è letto come «${speech.state(state)}» da ${speech.note(from)} in poi; altre edizioni lo intendono come ${state === 'echo' ? 'chiuso' : 'eco'}, che si diteggia un tono più ${state === 'echo' ? 'in basso' : 'in alto'}.`,
     remedy: 'Mettere + sulle note se il suono dev’essere chiuso, o scrivere «suoni d’eco» se non lo è.',
   }),
+};
+
+export const report: ReportWords = {
+  readFor: (horn) => `Letto per: ${horn}.`,
+  stoppedNotesIn: (title) => `Suoni chiusi in ${title}`,
+  cannotBePlayed: (count) => (count === 1 ? '1 nota è ineseguibile' : `${count} note sono ineseguibili`),
+  canBePlayed: 'Nulla qui è ineseguibile',
+  areRisky: (count) => (count === 1 ? '1 nota è rischiosa' : `${count} note sono rischiose`),
+  nothingStopped: 'In questa parte non c’è nulla di chiuso.',
+  findings: 'Che cosa si è trovato, il peggio per primo',
+  nothingFound: 'Non si è trovato nulla.',
+  bars: (count) => (count === 1 ? 'battuta' : 'battute'),
+  elsewhere: (count) =>
+    count === 1 ? '1 altra nota nello stesso caso' : `${count} altre note nello stesso caso`,
+  folded: (stopped) =>
+    `${stopped === 0 ? 'nulla di chiuso' : stopped === 1 ? '1 suono chiuso' : `${stopped} suoni chiusi`}, non si è trovato nulla`,
 };
 
 export const fingerings: FingeringWords = {

@@ -1,6 +1,7 @@
 /** Engraves a one-part score, system by system, for a page. */
 import { MARK_PREFIX } from '../../core/index.ts';
 import { compactSvg } from './compactSvg.ts';
+import { textsInside } from './textsInside.ts';
 import { VERDICT_INKS } from './verdicts.ts';
 
 /** One system, ready for a page. Lengths are in the units of its viewBox. */
@@ -102,7 +103,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     systems.push({
       width: svg.width,
       height: svg.height,
-      content: svg.content,
+      content: textsInside(svg.content, x, svg.width),
       bars: barsOf(svg.content, x, y),
       heads: headsOf(svg.content, x, y),
     });

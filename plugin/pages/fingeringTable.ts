@@ -15,14 +15,14 @@ import {
   printPitchClass,
   signedCents,
 } from '../../core/index.ts';
+import { type BarPlace, barLinks } from './barLinks.ts';
 import { type Html, html } from './html.ts';
-import { barId } from './onePart.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';
 
 interface Row {
   readonly examined: ExaminedNote;
   /** Measure indexes that use it, in order, each once. */
-  readonly bars: { readonly index: number; readonly number: string }[];
+  readonly bars: BarPlace[];
   count: number;
 }
 
@@ -38,7 +38,7 @@ const MOST_ALTERNATIVES = 4;
 export function fingeringTable(examination: Examination, part: number): Html {
   const rows = rowsOf(examination);
   if (rows.length === 0) return html`<p>No note of this part is stopped.</p>`;
-  return html`<div class="scroll" role="region" aria-label="Fingerings of ${examination.passage.name}" tabindex="0"><table>
+  return html`<div class="scroll" role="region" aria-label="Fingerings of ${examination.passage.name}" tabindex="0"><table class="by-rows">
 <caption>Every stopped note once for each way it is played, from the lowest. Pitches are written pitches.</caption>
 <thead><tr><th scope="col">Note</th><th scope="col">Hand</th><th scope="col">Fingered as</th><th scope="col">Natural pitch</th><th scope="col" class="number">Drop</th><th scope="col" class="number">Off by</th><th scope="col">Verdict</th><th scope="col">Other ways</th><th scope="col">Bars</th></tr></thead>
 <tbody>${rows.map((row) => tableRow(row, part))}</tbody></table></div>`;
@@ -48,11 +48,11 @@ function tableRow({ examined, bars, count }: Row, part: number): Html {
   const { note, namedFrom, reading, fingering, candidates, verdict } = examined;
   const { sign, words, className } = VERDICT_SIGNS[verdict];
   const others = candidates.filter((other) => other !== fingering);
-  return html`<tr><th scope="row">${printPitch(note.written)}</th><td>${reading.state.replace('-', ' ')}</td>
-<td>${fingering ? fingeredText(namedFrom, fingering) : '–'}</td><td>${fingering ? naturalText(namedFrom, fingering) : '–'}</td>
-<td class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
-<td class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${words}</td>
-<td>${otherWays(namedFrom, others)}</td><td>${barList(bars, count, part)}</td></tr>`;
+  return html`<tr><th scope="row">${printPitch(note.written)}</th><td data-label="Hand">${reading.state.replace('-', ' ')}</td>
+<td data-label="Fingered as">${fingering ? fingeredText(namedFrom, fingering) : '–'}</td><td data-label="Natural pitch">${fingering ? naturalText(namedFrom, fingering) : '–'}</td>
+<td data-label="Drop" class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td data-label="Off by" class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
+<td data-label="Verdict" class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${words}</td>
+<td data-label="Other ways">${otherWays(namedFrom, others)}</td><td data-label="Bars">${barList(bars, count, part)}</td></tr>`;
 }
 
 /** Fingered note and valves: `B 2`; on a natural horn the degree of closing stands first. */
@@ -85,9 +85,7 @@ export function centsText(cents: number): string {
 }
 
 function barList(bars: Row['bars'], count: number, part: number): Html {
-  const links = bars
-    .slice(0, MOST_BARS)
-    .map(({ index, number }, i) => html`${i > 0 ? ', ' : ''}<a href="#${barId(part, index)}">${number}</a>`);
+  const links = barLinks(part, bars.slice(0, MOST_BARS));
   const more = bars.length > MOST_BARS ? ` and ${bars.length - MOST_BARS} more` : '';
   return html`${links}${more}${count > bars.length ? ` (${count} notes)` : ''}`;
 }

@@ -3,25 +3,29 @@ import { SaxesParser } from 'saxes';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
 import { PAGE_ID } from './engrave.ts';
 
-/** The id of a bar: its part's place on the page and its own place in the part, both from 0. */
-export function barId(part: number, measureIndex: number): string {
-  return `${PAGE_ID}${part}-bar-${measureIndex}`;
+/**
+ * A part's place on the page, from `0`; with an `n` behind it where the part is engraved once more, for narrow screens.
+ */
+export type PagePlace = `${number}` | `${number}n`;
+
+/** The id of a bar. @param measureIndex its place in the part, from 0 */
+export function barId(place: PagePlace, measureIndex: number): string {
+  return `${PAGE_ID}${place}-bar-${measureIndex}`;
 }
 
-/** The id of a note: its part's place on the page and its own place in the passage, both from 0. */
-export function noteId(part: number, noteIndex: number): string {
-  return `${PAGE_ID}${part}-note-${noteIndex}`;
+/** The id of a note. @param noteIndex its place in the passage, from 0 */
+export function noteId(place: PagePlace, noteIndex: number): string {
+  return `${PAGE_ID}${place}-note-${noteIndex}`;
 }
 
 /**
  * The text of a score that holds one part alone, partwise, its bars and the wanted notes under their ids.
- * @param place the part's place on the page, from 0
  * @param wantedNotes indexes of the notes that need an id
  */
 export function onePartText(
   score: Score,
   horn: HornPart,
-  place: number,
+  place: PagePlace,
   wantedNotes: readonly number[],
 ): string {
   const { prefix } = score;

@@ -1,64 +1,68 @@
-/** The report: a horn part as a marked proof, its findings beside their bars, its fingerings in a table. */
+/** The report: the verdict first, then what was found and what to do, then the music as a marked proof, and its fingerings. */
 
 import {
   ENGLISH_READER,
   type Examination,
-  type Finding,
-  findingText,
+  hornText,
   isHandState,
   marksFor,
-  printPitch,
-  type Severity,
+  reportWords,
 } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
+import { scoreTitle } from '../musicxml/read/scoreTitle.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
+import type { Engraving } from './engrave.ts';
+import { entryList } from './findingEntries.ts';
 import { fingeringTable } from './fingeringTable.ts';
-import { glissandoPath, glissandoPicture } from './glissandoPicture.ts';
 import { type Html, html } from './html.ts';
-import { barId, noteId, onePartText } from './onePart.ts';
 import { pageText } from './page.ts';
-import { type Remark, systemView } from './systemView.ts';
+import { partMusic } from './partMusic.ts';
+import { verdictBox } from './verdictBox.ts';
 
 /** What a report is made from. */
 export interface ReportSource {
-  /** The file's name, as the page's title has it. */
+  /** The file's name, told at the foot of the page. */
   readonly name: string;
   readonly score: Score;
   /** One for each of `score.horns`. */
   readonly examinations: readonly Examination[];
   /** What the reader should know of how the score was read. */
   readonly remarks: readonly string[];
+  /** True to show all the music; without it, what is in order is folded away. */
+  readonly isWhole?: boolean;
 }
-
-/** A system's width on the page, in tenths of a millimetre at full size: about an A4 page of a part. */
-const SYSTEM_WIDTH = 1750;
 
 /**
  * The text of a report: one page that needs no other file, no network and no script.
  * @throws {EngravingError} when a part cannot be engraved
  */
-export async function reportPage({ name, score, examinations, remarks }: ReportSource): Promise<string> {
+export async function reportPage(source: ReportSource): Promise<string> {
+  const { name, score, examinations, remarks, isWhole = false } = source;
+  const words = reportWords(ENGLISH_READER);
   const marked = markedScore(score, examinations);
   const parts: PartView[] = [];
-  let number = 0;
-  for (let i = 0; i < examinations.length; i++) {
-    const horn = marked.horns[i]!;
-    const view = await partView(marked, horn, examinations[i]!, i, number);
-    number += view.remarkCount;
-    parts.push(view);
+  let numbered = 0;
+  for (let part = 0; part < examinations.length; part++) {
+    const examination = examinations[part]!;
+    parts.push(await partView(marked, marked.horns[part]!, examination, part, numbered, isWhole));
+    numbered += examination.findings.length;
   }
+  const [first, ...others] = score.horns;
+  const title = scoreTitle(score.text, score.prefix);
+  const part = others.length === 0 ? first!.name : null;
+  const heading = [title, part].filter((piece) => piece !== null).join(', ') || first!.name;
   const { horn } = examinations[0]!.settings;
   return pageText({
-    title: `Stopped notes in ${name}`,
-    header: html`<h1>Stopped notes in ${name}</h1>
-<p>Read for a ${horn.label}. ${countsText(examinations)}</p>
+    title: words.stoppedNotesIn(heading),
+    header: html`<h1>${heading}</h1>
+<p>${words.readFor(hornText(horn, ENGLISH_READER))}</p>
+${verdictBox(examinations)}
 ${remarks.map((remark) => html`<p class="quiet">${remark}</p>`)}
 <nav aria-label="On this page"><ul>${parts.map(({ link }) => link)}<li><a href="#reading">How to read this page</a></li></ul></nav>`,
     main: html`${parts.map(({ content }) => content)}${HOW_TO_READ}`,
-    footer: html`<p>Made by Bellhand. The page needs no network and no script; print it as it is.</p>`,
-    engravings: parts.map(({ engraving }) => engraving).filter((engraving) => engraving !== null),
+    footer: html`<p>Made by Bellhand from ${name}. The page needs no network and no script; print it as it is.</p>`,
+    engravings: parts.flatMap(({ engravings }) => engravings),
   });
 }
 
@@ -74,9 +78,8 @@ function markedScore(score: Score, examinations: readonly Examination[]): Score 
 interface PartView {
   readonly link: Html;
   readonly content: Html;
-  /** Null for a part with nothing to show. */
-  readonly engraving: Engraving | null;
-  readonly remarkCount: number;
+  /** None for a part with nothing to show. */
+  readonly engravings: readonly Engraving[];
 }
 
 async function partView(
@@ -85,158 +88,35 @@ async function partView(
   examination: Examination,
   part: number,
   numbered: number,
+  isWhole: boolean,
 ): Promise<PartView> {
   const { findings, notes } = examination;
   const id = `part-${part + 1}`;
-  const used = notes.filter(({ reading }) => isHandState(reading.state));
-  if (used.length + findings.length === 0) return quietPart(horn.name, id);
-  const flagged = [...new Set(findings.map(({ noteIndex }) => noteIndex))];
-  const engraving = await engrave(onePartText(marked, horn, part, flagged), {
-    width: SYSTEM_WIDTH,
-    keepsBreaks: false,
-  });
-  const remarks = findings.map((finding, i) => remarkOf(finding, examination, part, numbered + i + 1));
-  const measures = new Map(notes.map(({ note }) => [barId(part, note.measureIndex), note.measure]));
-  const busyBars = new Set(used.map(({ note }) => barId(part, note.measureIndex)));
+  const isUsed = notes.some(({ reading }) => isHandState(reading.state));
+  if (!isUsed && findings.length === 0) return quietPart(horn.name, id);
+  const music = { marked, horn, examination, part, numbered, isWhole };
+  const wide = await partMusic(music, 'wide');
+  const narrow = await partMusic(music, 'narrow');
+  const words = reportWords(ENGLISH_READER);
   return {
     link: html`<li><a href="#${id}">${horn.name}</a></li><li><a href="#${id}-fingerings">Fingerings of ${horn.name}</a></li>`,
-    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${horn.name}</h2>
-<p>${partCounts(examination)}</p>
-${systemViews(engraving.systems, shareOut(engraving.systems, remarks), busyBars, measures)}
+    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${horn.name}: ${words.findings}</h2>
+${entryList(examination, part)}
+<h3 class="over-music">The music</h3>
+${wide.content}${narrow.content}
 </section>
 <section aria-labelledby="${id}-fingerings"><h2 id="${id}-fingerings">Fingerings of ${horn.name}</h2>
 ${fingeringTable(examination, part)}</section>`,
-    engraving,
-    remarkCount: remarks.length,
+    engravings: [wide.engraving, narrow.engraving],
   };
 }
 
 function quietPart(name: string, id: string): PartView {
   return {
     link: html`<li><a href="#${id}">${name}</a></li>`,
-    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${name}</h2><p>Nothing is stopped in this part.</p></section>`,
-    engraving: null,
-    remarkCount: 0,
+    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${name}</h2><p>${reportWords(ENGLISH_READER).nothingStopped}</p></section>`,
+    engravings: [],
   };
-}
-
-/** So many systems in a row without a stopped note are folded away. */
-const FOLDED_FROM = 3;
-
-function systemViews(
-  systems: readonly EngravedSystem[],
-  shares: readonly (readonly Remark[])[],
-  busyBars: ReadonlySet<string>,
-  measures: ReadonlyMap<string, string>,
-): readonly Html[] {
-  const isWide = shares.every((remarks) => remarks.length === 0);
-  const isQuiet = systems.map(
-    ({ bars }, i) => shares[i]!.length === 0 && ![...bars.keys()].some((bar) => busyBars.has(bar)),
-  );
-  const view = (i: number) =>
-    systemView(systems[i]!, shares[i]!, systemLabel([systems[i]!], measures), isWide);
-  const views: Html[] = [];
-  for (let i = 0; i < systems.length; ) {
-    let end = i;
-    while (end < systems.length && isQuiet[end]) end += 1;
-    const run = systems.slice(i, end);
-    if (run.length < FOLDED_FROM) {
-      views.push(view(i));
-      i += 1;
-      continue;
-    }
-    views.push(html`<details><summary>${systemLabel(run, measures)}: nothing stopped</summary>
-${run.map((_, k) => view(i + k))}</details>
-`);
-    i = end;
-  }
-  return views;
-}
-
-const CLASS_NAMES: { readonly [severity in Severity]: Remark['className'] } = {
-  impossible: 'no',
-  risky: 'doubt',
-  advice: 'advice',
-};
-const SEVERITY_WORDS: { readonly [severity in Severity]: string } = {
-  impossible: '× cannot be played',
-  risky: '≈ risky',
-  advice: 'for the page',
-};
-
-function remarkOf(finding: Finding, examination: Examination, part: number, number: number): Remark {
-  const { note } = examination.notes[finding.noteIndex]!;
-  const { brief, message, remedy } = findingText(finding, ENGLISH_READER);
-  const path = glissandoPath(finding, examination);
-  const className = CLASS_NAMES[finding.severity];
-  const place = `Bar ${note.measure}, beat ${beatText(note.beat)}`;
-  return {
-    number,
-    noteId: noteId(part, finding.noteIndex),
-    barId: barId(part, note.measureIndex),
-    label: `Bar ${note.measure}: ${brief}`,
-    className,
-    content: html`<h3><a href="#ring-${number}">${number}. ${place}</a>, ${printPitch(note.written)} <span class="${className}">${SEVERITY_WORDS[finding.severity]}</span></h3>
-<p>${message}</p>${path && glissandoPicture(path, `path-${number}`)}<p class="remedy">${remedy}</p>`,
-  };
-}
-
-/** Beats as they are spoken of: `2`, `2½`, or with a decimal. */
-function beatText(beat: number): string {
-  const whole = Math.floor(beat);
-  const rest = Math.round((beat - whole) * 1000) / 1000;
-  const fraction = FRACTIONS[rest];
-  return fraction === undefined ? String(Math.round(beat * 100) / 100) : `${whole}${fraction}`;
-}
-
-const FRACTIONS: { readonly [rest: number]: string } = {
-  0: '',
-  0.25: '¼',
-  0.5: '½',
-  0.75: '¾',
-  0.333: '⅓',
-  0.667: '⅔',
-};
-
-/** Gives every remark to the system that has its bar; a bar inside a rest of many bars goes to the system before it. */
-function shareOut(systems: readonly EngravedSystem[], remarks: readonly Remark[]): readonly Remark[][] {
-  const shares: Remark[][] = systems.map(() => []);
-  let last = 0;
-  for (const remark of remarks) {
-    const at = systems.findIndex(({ bars }) => bars.has(remark.barId));
-    if (at >= 0) last = at;
-    shares[last]!.push(remark);
-  }
-  return shares;
-}
-
-/** Names systems by their bars. Bars of rest have no notes to take a number from. */
-function systemLabel(systems: readonly EngravedSystem[], measures: ReadonlyMap<string, string>): string {
-  const bars = systems.flatMap((system) => [...system.bars.keys()]);
-  const numbers = bars.map((id) => measures.get(id) ?? String(Number(id.replace(/^.*-/, '')) + 1));
-  const [first, last] = [numbers[0], numbers[numbers.length - 1]];
-  if (first === undefined) return 'Music';
-  return first === last ? `Bar ${first}` : `Bars ${first} to ${last}`;
-}
-
-function countsText(examinations: readonly Examination[]): string {
-  const stopped = examinations
-    .flatMap(({ notes }) => notes)
-    .filter(({ reading }) => isHandState(reading.state));
-  return examinations.length > 1
-    ? `${examinations.length} parts, ${plural(stopped.length, 'stopped note')}.`
-    : '';
-}
-
-function partCounts({ notes, findings }: Examination): Html {
-  const stopped = notes.filter(({ reading }) => isHandState(reading.state));
-  const of = (wanted: string) => notes.filter(({ verdict }) => verdict === wanted).length;
-  const [impossible, risky] = [of('impossible'), of('risky')];
-  return html`${plural(stopped.length, 'stopped note')}: <span class="no">${impossible} cannot be played (×)</span>, <span class="doubt">${risky} risky (≈)</span>. ${findings.length === 0 ? 'Nothing was found.' : `${plural(findings.length, 'remark')}, each beside its bar.`}`;
-}
-
-function plural(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
 const HOW_TO_READ = html`<section aria-labelledby="reading"><h2 id="reading">How to read this page</h2>

@@ -23,7 +23,7 @@ header, main, footer { max-width: 82rem; margin: 0 auto; padding: 0 1.5rem; }
 header { padding-top: 2.5rem; }
 h1 { font-size: 2rem; line-height: 1.15; font-weight: normal; margin: 0 0 .4rem; letter-spacing: -.01em; }
 h2 { font-size: 1.35rem; font-weight: normal; margin: 2.5rem 0 .5rem; border-bottom: 1px solid var(--rule); padding-bottom: .25rem; }
-h3 { font-size: 1rem; margin: 0; }
+h3, h4 { font-size: 1rem; margin: 0; } h4 { font-size: inherit; }
 p { margin: .4rem 0; max-width: 42rem; }
 .quiet { color: var(--faint); }
 nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; padding: 0; margin: .75rem 0 0; }
@@ -42,12 +42,16 @@ svg.outlines { position: absolute; width: 0; height: 0; }
 .system.wide { grid-template-columns: minmax(0, 60rem); }
 details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; color: var(--faint); } details[open] summary { margin-bottom: .5rem; }
 .system > .paper { padding: .5rem .75rem; position: sticky; top: .5rem; }
+.box { max-width: 46rem; margin: 1rem 0; padding: .6rem 1rem; background: var(--sheet); border: 1px solid var(--rule); border-left: 6px solid var(--faint); }
+.box.alarm { border-left-color: var(--mark-no); } .box .lead { font-size: 1.15rem; margin: .15rem 0; } .box .counts { margin: .35rem 0 .1rem; }
+.entries { list-style: none; margin: .75rem 0; padding: 0; max-width: 46rem; } .entry { border-left: 3px solid var(--rule); padding: .1rem 0 .2rem .75rem; margin: 0 0 .8rem; }
+.entry.no { border-color: var(--mark-no); color: inherit; } .entry.doubt { border-color: var(--mark-doubt); color: inherit; }
+.entry p, .remark p { margin: .15rem 0 0; } .remedy::before { content: "→ "; } .entry details { margin: .1rem 0 0; }
+.over-music { margin: 1.5rem 0 .5rem; } .on-narrow, .to-narrow { display: none; }
 .remarks { list-style: none; margin: 0; padding: 0; font-size: .9rem; line-height: 1.4; }
 .remark { border-left: 3px solid var(--rule); padding: .15rem 0 .35rem .75rem; margin: 0 0 .6rem; }
 .remark.no { border-color: var(--mark-no); color: inherit; }
 .remark.doubt { border-color: var(--mark-doubt); color: inherit; }
-.remark p { margin: .15rem 0 0; }
-.remark .remedy::before { content: "→ "; }
 .remark:target { background: color-mix(in srgb, var(--mark-doubt) 14%, transparent); }
 .ring circle { fill: #fbfaf6; stroke-width: 14; } .ring text { font: bold 250px "Liberation Sans", Arial, sans-serif; text-anchor: middle; stroke: none; }
 .ring.no { color: ${VERDICT_INKS.impossible}; } .ring.doubt { color: ${VERDICT_INKS.risky}; } .ring.advice { color: #4d4a44; }
@@ -66,7 +70,19 @@ td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; wh
 tbody th { font-weight: bold; white-space: nowrap; }
 footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
 
-@media screen and (max-width: 60rem) { .system { grid-template-columns: minmax(0, 1fr); } .system > .paper { position: static; overflow-x: auto; } svg.music { min-width: 38rem; } .remarks { margin-top: .5rem; } header, main, footer { padding-left: 1rem; padding-right: 1rem; } }
+@media screen and (max-width: 60rem) {
+  .system { grid-template-columns: minmax(0, 1fr); } .system > .paper { position: static; } .remarks { margin-top: .5rem; }
+  header, main, footer { padding-left: 1rem; padding-right: 1rem; }
+}
+@media screen and (max-width: 60rem) {
+  .by-rows, .by-rows tbody, .by-rows tr, .by-rows th, .by-rows td, .by-rows caption { display: block; } .by-rows thead { position: absolute; clip-path: inset(50%); }
+  .by-rows tr { padding: .5rem 0; border-bottom: 1px solid var(--rule); } .by-rows th, .by-rows td { border: 0; padding: 0; text-align: left !important; overflow-wrap: anywhere; }
+  .by-rows tbody th { font-size: 1.1rem; } .by-rows td:empty { display: none; } .by-rows td::before { content: attr(data-label) ": "; color: var(--faint); }
+}
+@media screen and (max-width: 36rem) {
+  .on-wide, .to-wide { display: none; } .on-narrow { display: block; } .to-narrow { display: inline; }
+  h1 { font-size: 1.5rem; } .system > .paper { padding: .3rem .2rem; }
+}
 @media print {
   @page { size: A4; margin: 14mm; }
   :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; }

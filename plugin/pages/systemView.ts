@@ -6,6 +6,8 @@ import { Html, html } from './html.ts';
 export interface Remark {
   /** From 1, through the whole page. */
   readonly number: number;
+  /** The number, with an `n` for narrow screens: ends the ids of ring and remark. */
+  readonly id: string;
   readonly noteId: string;
   readonly barId: string;
   /** For the ring's name: `Bar 12: closes upward`. */
@@ -35,8 +37,8 @@ ${!isWide && html`<ol class="remarks">${remarks.map(remarkItem)}</ol>`}
 `;
 }
 
-function remarkItem({ number, className, content }: Remark): Html {
-  return html`<li class="remark ${className}" id="remark-${number}">${content}</li>`;
+function remarkItem({ id, className, content }: Remark): Html {
+  return html`<li class="remark ${className}" id="remark-${id}">${content}</li>`;
 }
 
 /** A light ground under every bar that has remarks, in the colour of the worst. */
@@ -62,13 +64,13 @@ function ringsOf(system: EngravedSystem, remarks: readonly Remark[]): readonly H
   const y = system.height + RING_ROOM / 2 - 60;
   let free = 0;
   const sorted = remarks.slice().sort((a, b) => placeOf(system, a) - placeOf(system, b));
-  return sorted.map(({ number, label, className, noteId, barId }) => {
+  return sorted.map(({ number, id, label, className, noteId, barId }) => {
     const wanted = placeOf(system, { noteId, barId });
     const x = Math.min(Math.max(wanted, free), system.width - RING_RADIUS - 20);
     free = x + 2 * RING_RADIUS + 40;
     const head = system.heads.get(noteId);
     const line = head && html`<line x1="${x}" y1="${y - RING_RADIUS}" x2="${wanted}" y2="${head.y + 150}"/>`;
-    return html`<a class="ring ${className}" id="ring-${number}" href="#remark-${number}" aria-label="${number}. ${label}">${line ?? null}<circle cx="${x}" cy="${y}" r="${RING_RADIUS}"/><text x="${x}" y="${y + 90}">${number}</text></a>`;
+    return html`<a class="ring ${className}" id="ring-${id}" href="#remark-${id}" aria-label="${number}. ${label}">${line ?? null}<circle cx="${x}" cy="${y}" r="${RING_RADIUS}"/><text x="${x}" y="${y + 90}">${number}</text></a>`;
   });
 }
 

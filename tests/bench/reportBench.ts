@@ -23,7 +23,7 @@ export async function reportBench(): Promise<BenchRow[]> {
   };
   const draw = async (): Promise<void> => {
     const score = readScore(text);
-    await engrave(onePartText(score, score.horns[0]!, 0, []), { width: 1750, keepsBreaks: false });
+    await engrave(onePartText(score, score.horns[0]!, '0', []), { width: 1750, keepsBreaks: false });
   };
   const page = await report();
   await draw();

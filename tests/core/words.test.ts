@@ -24,6 +24,7 @@ import {
   readerOf,
 } from '../../core/words/language.ts';
 import { noteClassName, noteName } from '../../core/words/noteNames.ts';
+import { reportWords } from '../../core/words/report.ts';
 import { CASES, findingsOf } from './ruleCases.ts';
 
 const FOREIGN = LANGUAGES.filter((language) => language !== 'en');
@@ -262,4 +263,34 @@ test.each([
   ['', null],
 ] as const)('the locale %s is read as %s', (locale, language) => {
   expect(languageOf(locale)).toBe(language);
+});
+
+describe.each(LANGUAGES)('the report in %s', (language) => {
+  const words = reportWords(readerOf(language));
+  const counted = [words.cannotBePlayed, words.areRisky, words.elsewhere] as const;
+
+  test('counts are told, one in a form of its own', () => {
+    for (const say of counted) {
+      expect(say(1)).toContain('1');
+      expect(say(17)).toContain('17');
+      expect(say(17)).not.toBe(say(1).replace('1', '17'));
+      expect(say(17)).toBe(say(5).replace('5', '17'));
+    }
+    expect(words.bars(1)).not.toBe(words.bars(2));
+    expect(new Set([0, 1, 2].map(words.folded)).size).toBe(3);
+  });
+
+  test('nothing falls back to English', () => {
+    if (language === 'en') return;
+    const english = reportWords(ENGLISH_READER);
+    expect(words.cannotBePlayed(3)).not.toBe(english.cannotBePlayed(3));
+    expect(words.areRisky(3)).not.toBe(english.areRisky(3));
+    expect(words.elsewhere(3)).not.toBe(english.elsewhere(3));
+    expect(words.findings).not.toBe(english.findings);
+    expect(words.canBePlayed).not.toBe(english.canBePlayed);
+    expect(words.nothingFound).not.toBe(english.nothingFound);
+    expect(words.nothingStopped).not.toBe(english.nothingStopped);
+    expect(words.readFor('x')).not.toBe(english.readFor('x'));
+    expect(words.stoppedNotesIn('x')).not.toBe(english.stoppedNotesIn('x'));
+  });
 });

@@ -15,13 +15,17 @@ import { isStandardOutput, printLines, STANDARD, warnLines } from '../output/str
 
 interface ReportOptions extends PlayerOptions, PartOptions, ForceOption {
   readonly output?: string;
+  readonly whole?: true;
 }
 
 export function reportCommand(): Command {
   const command = new Command('report')
-    .description('write a page with the engraved part, every finding beside its bar, and the fingerings')
+    .description(
+      'write a page with the verdict, what to do, the engraved music around every finding, and the fingerings',
+    )
     .argument('<file>', 'a MusicXML file, plain or compressed; - for standard input')
-    .option('-o, --output <path>', 'where to write the page, or - (default: FILE.report.html)');
+    .option('-o, --output <path>', 'where to write the page, or - (default: FILE.report.html)')
+    .option('--whole', 'show all the music; otherwise what is in order is folded away');
   return withForce(withPartOptions(withPlayerOptions(command))).action(
     (file: string, options: ReportOptions) => writeReport(file, options),
   );
@@ -32,9 +36,11 @@ async function writeReport(file: string, options: ReportOptions): Promise<void> 
   const { text } = openScoreAt(file);
   const examined = examineText(text, file, readingOf(options));
   const name = file === STANDARD ? 'this part' : basename(file);
-  const page = await reportPage({ ...examined, name }).catch((fault: unknown) => {
-    throw fault instanceof EngravingError ? new Failure(`${file}: ${fault.message}`) : fault;
-  });
+  const page = await reportPage({ ...examined, name, isWhole: options.whole === true }).catch(
+    (fault: unknown) => {
+      throw fault instanceof EngravingError ? new Failure(`${file}: ${fault.message}`) : fault;
+    },
+  );
   const output = options.output ?? defaultOutput(file);
   const force = options.force ?? false;
   warnLines(writeOwnText(output, page, { kind: 'report', force, inputs: [file] }));

@@ -1,13 +1,13 @@
 /** `bellhand watch FILE`: checks again whenever the file is saved, and says what changed. */
 import { Command } from 'commander';
-import { type Examination, type FindingResult, resultOf } from '../../../core/index.ts';
+import { countNotes, type Examination, type FindingResult, resultOf } from '../../../core/index.ts';
 import { EXIT, Failure, faultLine } from '../failure.ts';
 import { examineText, type Reading } from '../files/examinedScore.ts';
 import { openScoreAt } from '../files/scoreAt.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 import { hasReaderLeft, printLines, STANDARD, warnLines } from '../output/streams.ts';
-import { countNotes, countText } from '../print/counts.ts';
+import { countText } from '../print/counts.ts';
 import { findingChanges } from '../watch/findingChanges.ts';
 import { SavedFile } from '../watch/savedFile.ts';
 

@@ -2,6 +2,7 @@
 import {
   completedPassage,
   completionsFor,
+  countNotes,
   type Examination,
   examine,
   type Mark,
@@ -16,7 +17,7 @@ import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 import { checkTable } from '../print/checkTable.ts';
-import { amount, barsText, countNotes, countText, impossibleCount } from '../print/counts.ts';
+import { amount, barsText, countText, impossibleCount } from '../print/counts.ts';
 import { completedMarks, completionText } from './completedMarks.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import type { FilePair } from './outputs.ts';

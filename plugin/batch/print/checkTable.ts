@@ -2,6 +2,7 @@
 
 import {
   choiceText,
+  countNotes,
   ENGLISH_READER,
   type Examination,
   type ExaminedNote,
@@ -16,7 +17,7 @@ import {
   signedCents,
   type Transposition,
 } from '../../../core/index.ts';
-import { countNotes, countText } from './counts.ts';
+import { countText } from './counts.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that tell about one part. */

@@ -1,30 +1,5 @@
-/** How many notes came out how, in numbers and in words. */
-
-import { type Examination, isHandState, type Verdict } from '../../../core/index.ts';
-
-type ByVerdict = { [verdict in Verdict]: number };
-
-/** Notes by verdict: those that the hand makes, and the open ones around them. */
-export interface Counts {
-  readonly stopped: Readonly<ByVerdict>;
-  readonly open: Readonly<ByVerdict>;
-  /** Measures with an impossible note, as printed, in score order, each once. */
-  readonly impossibleMeasures: readonly string[];
-}
-
-export function countNotes(examinations: readonly Examination[]): Counts {
-  const stopped: ByVerdict = { sure: 0, risky: 0, impossible: 0 };
-  const open: ByVerdict = { sure: 0, risky: 0, impossible: 0 };
-  const measures = new Map<number, string>();
-  for (const { notes } of examinations) {
-    for (const { note, reading, verdict } of notes) {
-      if (verdict === 'impossible') measures.set(note.measureIndex, note.measure);
-      (isHandState(reading.state) ? stopped : open)[verdict] += 1;
-    }
-  }
-  const inOrder = [...measures].sort(([a], [b]) => a - b).map(([, measure]) => measure);
-  return { stopped, open, impossibleMeasures: inOrder };
-}
+/** Counts in words. */
+import type { Counts, Verdict, VerdictCounts } from '../../../core/index.ts';
 
 /** Notes that cannot be played, stopped or open. */
 export function impossibleCount({ stopped, open }: Counts): number {
@@ -42,7 +17,7 @@ export function countText({ stopped, open }: Counts): string {
   return texts.join('; ');
 }
 
-function verdictsText(counts: ByVerdict): string {
+function verdictsText(counts: VerdictCounts): string {
   const verdicts: readonly Verdict[] = ['sure', 'risky', 'impossible'];
   return verdicts
     .filter((verdict) => counts[verdict] > 0)

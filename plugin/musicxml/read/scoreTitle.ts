@@ -1,0 +1,41 @@
+/** What a score calls itself. */
+import { SaxesParser } from 'saxes';
+
+/**
+ * The title of a MusicXML text: its work's, its movement's or both, else what is printed as the title on its first page.
+ * @param prefix the namespace prefix of its elements, as `Score` has it
+ * @returns `null` for a score that has none
+ */
+export function scoreTitle(text: string, prefix = ''): string | null {
+  // All of it stands before the list of parts; reading on would only cost time.
+  const end = text.indexOf(`<${prefix}part-list`);
+  const read = new Map<string, string>();
+  const parser = new SaxesParser();
+  let characters = '';
+  let creditType = '';
+  const take = (name: string) => {
+    const line = characters.replace(/\s+/g, ' ').trim();
+    if (line !== '' && !read.has(name)) read.set(name, line);
+  };
+  parser.on('opentag', ({ name }) => {
+    characters = '';
+    if (name === `${prefix}credit`) creditType = '';
+  });
+  parser.on('text', (piece) => {
+    characters += piece;
+  });
+  parser.on('cdata', (piece) => {
+    characters += piece;
+  });
+  parser.on('closetag', ({ name }) => {
+    const own = name.slice(prefix.length);
+    if (own === 'work-title' || own === 'movement-title') take(own);
+    if (own === 'credit-type') creditType = characters.trim();
+    if (own === 'credit-words' && creditType === 'title') take(own);
+    characters = '';
+  });
+  parser.write(end < 0 ? text : text.slice(0, end));
+  const [work, movement] = [read.get('work-title'), read.get('movement-title')];
+  if (work && movement && work !== movement) return `${work}: ${movement}`;
+  return work ?? movement ?? read.get('credit-words') ?? null;
+}
