@@ -61,3 +61,4 @@ export * from './words/fingerings.ts';
 export * from './words/language.ts';
 export * from './words/noteNames.ts';
 export * from './words/report.ts';
+export * from './words/summary.ts';

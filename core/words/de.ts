@@ -3,6 +3,12 @@ import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { SummaryWords } from './areas/summary.ts';
+
+/** `1 Ton`, `0 Töne`, `5 Töne`. */
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
 
 export const findings: FindingWords = {
   'unknown-key': () => ({
@@ -231,4 +237,25 @@ export const horns: HornWords = {
     natural: 'Naturhorn mit dem Bogen, den die Stimme verlangt',
   },
   onCrook: (key) => `Naturhorn mit ${key.replace(' ', '-')}-Bogen`,
+};
+
+export const summary: SummaryWords = {
+  stoppedNotes: (count, verdicts) =>
+    count === 0
+      ? 'keine gestopften Töne'
+      : `${counted(count, 'gestopfter Ton', 'gestopfte Töne')}: ${verdicts}`,
+  verdicts: {
+    sure: (count) => `${count} sicher`,
+    risky: (count) => `${count} heikel`,
+    impossible: (count) => `${count} unspielbar`,
+  },
+  openNotes: (verdicts) => `offene Töne: ${verdicts}`,
+  bars: (listed, count) => `${count === 1 ? 'Takt' : 'Takte'} ${listed}`,
+  more: (count) => counted(count, 'weiterer', 'weitere'),
+  bar: (measure) => `Takt ${measure}`,
+  place: (measure, beat) => `Takt ${measure}, Schlag ${beat}`,
+  nothingAdded: 'kein Zeichen und kein Wort fehlte',
+  signs: (count) => counted(count, 'Zeichen', 'Zeichen'),
+  words: (count) => counted(count, 'Wort', 'Wörter'),
+  added: (what) => `ergänzt: ${what}`,
 };

@@ -3,6 +3,7 @@ import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { SummaryWords } from './areas/summary.ts';
 
 /** `1 cent`, `0 cents`, `5 cents`. */
 function counted(count: number, one: string, many: string): string {
@@ -221,4 +222,23 @@ export const fingerings: FingeringWords = {
 export const horns: HornWords = {
   names: {},
   onCrook: (key) => `natural horn with the ${key} crook`,
+};
+
+export const summary: SummaryWords = {
+  stoppedNotes: (count, verdicts) =>
+    count === 0 ? 'no stopped notes' : `${counted(count, 'stopped note', 'stopped notes')}: ${verdicts}`,
+  verdicts: {
+    sure: (count) => `${count} sure`,
+    risky: (count) => `${count} risky`,
+    impossible: (count) => `${count} impossible`,
+  },
+  openNotes: (verdicts) => `open notes: ${verdicts}`,
+  bars: (listed, count) => `${count === 1 ? 'bar' : 'bars'} ${listed}`,
+  more: (count) => `${count} more`,
+  bar: (measure) => `bar ${measure}`,
+  place: (measure, beat) => `bar ${measure}, beat ${beat}`,
+  nothingAdded: 'no sign or word was missing',
+  signs: (count) => counted(count, 'sign', 'signs'),
+  words: (count) => counted(count, 'word', 'words'),
+  added: (what) => `added ${what}`,
 };

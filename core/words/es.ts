@@ -3,6 +3,7 @@ import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { SummaryWords } from './areas/summary.ts';
 
 /** `1 nota`, `0 notas`, `2 notas`. */
 function counted(count: number, one: string, many: string): string {
@@ -237,4 +238,23 @@ export const horns: HornWords = {
     natural: 'trompa natural con el tonillo que pide la parte',
   },
   onCrook: (key) => `trompa natural con el tonillo de ${key}`,
+};
+
+export const summary: SummaryWords = {
+  stoppedNotes: (count, verdicts) =>
+    count === 0 ? 'ninguna nota tapada' : `${counted(count, 'nota tapada', 'notas tapadas')}: ${verdicts}`,
+  verdicts: {
+    sure: (count) => counted(count, 'segura', 'seguras'),
+    risky: (count) => counted(count, 'arriesgada', 'arriesgadas'),
+    impossible: (count) => counted(count, 'imposible', 'imposibles'),
+  },
+  openNotes: (verdicts) => `notas abiertas: ${verdicts}`,
+  bars: (listed, count) => `${count === 1 ? 'compás' : 'compases'} ${listed}`,
+  more: (count) => `${count} más`,
+  bar: (measure) => `compás ${measure}`,
+  place: (measure, beat) => `compás ${measure}, tiempo ${beat}`,
+  nothingAdded: 'no faltaba ningún signo ni palabra',
+  signs: (count) => counted(count, 'signo', 'signos'),
+  words: (count) => counted(count, 'palabra', 'palabras'),
+  added: (what) => `añadido: ${what}`,
 };

@@ -3,6 +3,7 @@ import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { SummaryWords } from './areas/summary.ts';
 
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
 function counted(count: number, one: string, many: string): string {
@@ -239,4 +240,23 @@ export const horns: HornWords = {
     natural: 'cor naturel dans le ton que demande la partie',
   },
   onCrook: (key) => `cor naturel avec le ton de ${key}`,
+};
+
+export const summary: SummaryWords = {
+  stoppedNotes: (count, verdicts) =>
+    count === 0 ? 'aucune note bouchée' : `${counted(count, 'note bouchée', 'notes bouchées')} : ${verdicts}`,
+  verdicts: {
+    sure: (count) => counted(count, 'sûre', 'sûres'),
+    risky: (count) => counted(count, 'risquée', 'risquées'),
+    impossible: (count) => counted(count, 'injouable', 'injouables'),
+  },
+  openNotes: (verdicts) => `notes ouvertes : ${verdicts}`,
+  bars: (listed, count) => `${count < 2 ? 'mesure' : 'mesures'} ${listed}`,
+  more: (count) => counted(count, 'autre', 'autres'),
+  bar: (measure) => `mesure ${measure}`,
+  place: (measure, beat) => `mesure ${measure}, temps ${beat}`,
+  nothingAdded: 'il ne manquait ni signe ni mot',
+  signs: (count) => counted(count, 'signe', 'signes'),
+  words: (count) => counted(count, 'mot', 'mots'),
+  added: (what) => `ajouté : ${what}`,
 };

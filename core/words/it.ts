@@ -3,6 +3,12 @@ import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { SummaryWords } from './areas/summary.ts';
+
+/** `1 nota`, `0 note`, `5 note`. */
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
 
 export const findings: FindingWords = {
   'unknown-key': () => ({
@@ -237,4 +243,23 @@ export const horns: HornWords = {
     natural: 'corno naturale con il ritorto che la parte richiede',
   },
   onCrook: (key) => `corno naturale con il ritorto di ${key}`,
+};
+
+export const summary: SummaryWords = {
+  stoppedNotes: (count, verdicts) =>
+    count === 0 ? 'nessuna nota chiusa' : `${counted(count, 'nota chiusa', 'note chiuse')}: ${verdicts}`,
+  verdicts: {
+    sure: (count) => counted(count, 'sicura', 'sicure'),
+    risky: (count) => counted(count, 'rischiosa', 'rischiose'),
+    impossible: (count) => counted(count, 'ineseguibile', 'ineseguibili'),
+  },
+  openNotes: (verdicts) => `note aperte: ${verdicts}`,
+  bars: (listed, count) => `${count === 1 ? 'battuta' : 'battute'} ${listed}`,
+  more: (count) => (count === 1 ? '1 altra' : `altre ${count}`),
+  bar: (measure) => `battuta ${measure}`,
+  place: (measure, beat) => `battuta ${measure}, tempo ${beat}`,
+  nothingAdded: 'non mancava nessun segno e nessuna parola',
+  signs: (count) => counted(count, 'segno', 'segni'),
+  words: (count) => counted(count, 'parola', 'parole'),
+  added: (what) => `aggiunto: ${what}`,
 };

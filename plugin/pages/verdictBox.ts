@@ -1,13 +1,13 @@
 /** The verdict in one box: how many notes cannot be played or are risky, and where. */
 import {
   countNotes,
+  countText,
   ENGLISH_READER,
   type Examination,
   reportWords,
   totalOf,
   type Verdict,
 } from '../../core/index.ts';
-import { countText } from '../batch/print/counts.ts';
 import { barLinks, barsOfNotes } from './barLinks.ts';
 import { type Html, html } from './html.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';
@@ -23,7 +23,7 @@ export function verdictBox(examinations: readonly Examination[]): Html {
   return html`<div class="box${impossible > 0 && ' alarm'}">
 ${impossible > 0 ? line('impossible', words.cannotBePlayed(impossible), examinations) : html`<p class="lead">${words.canBePlayed}.</p>`}
 ${risky > 0 && line('risky', words.areRisky(risky), examinations)}
-<p class="quiet counts">${countText(counts)}</p></div>`;
+<p class="quiet counts">${countText(counts, ENGLISH_READER)}</p></div>`;
 }
 
 function line(wanted: Verdict, text: string, examinations: readonly Examination[]): Html {

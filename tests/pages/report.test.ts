@@ -8,7 +8,8 @@ import { isHandState } from '../../core/part/handStates.ts';
 import { printPitch } from '../../core/pitch/pitch.ts';
 import { countNotes } from '../../core/rules/counts.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { countText } from '../../plugin/batch/print/counts.ts';
+import { ENGLISH_READER } from '../../core/words/language.ts';
+import { countText } from '../../core/words/summary.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { entriesOf } from '../../plugin/pages/findingEntries.ts';
 import { reportPage } from '../../plugin/pages/reportPage.ts';
@@ -136,7 +137,9 @@ describeInBrowser('the report', () => {
   it('says the verdict first, in the numbers of check, with links to its bars', async () => {
     const [first] = await withPage(demo.page, {}, async ({ page }) => {
       const box = page.locator('.box');
-      expect(await box.locator('.counts').textContent()).toBe(countText(countNotes(demo.examinations)));
+      expect(await box.locator('.counts').textContent()).toBe(
+        countText(countNotes(demo.examinations), ENGLISH_READER),
+      );
       const wanted = (verdict: string) => [
         ...new Set(
           examination!.notes.filter((note) => note.verdict === verdict).map(({ note }) => note.measure),

@@ -1,13 +1,19 @@
 /** `bellhand watch FILE`: checks again whenever the file is saved, and says what changed. */
 import { Command } from 'commander';
-import { countNotes, type Examination, type FindingResult, resultOf } from '../../../core/index.ts';
+import {
+  countNotes,
+  countText,
+  ENGLISH_READER,
+  type Examination,
+  type FindingResult,
+  resultOf,
+} from '../../../core/index.ts';
 import { EXIT, Failure, faultLine } from '../failure.ts';
 import { examineText, type Reading } from '../files/examinedScore.ts';
 import { openScoreAt } from '../files/scoreAt.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 import { hasReaderLeft, printLines, STANDARD, warnLines } from '../output/streams.ts';
-import { countText } from '../print/counts.ts';
 import { findingChanges } from '../watch/findingChanges.ts';
 import { SavedFile } from '../watch/savedFile.ts';
 
@@ -62,7 +68,7 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
     const examinations = examined(file, reading);
     findings = resultOf(examinations).findings;
     tell([
-      `${file}: ${countText(countNotes(examinations))}`,
+      `${file}: ${countText(countNotes(examinations), ENGLISH_READER)}`,
       ...findings.flatMap((finding) => findingLines('·', finding)),
       'watching; Ctrl-C ends it',
     ]);
@@ -84,7 +90,7 @@ function changeLines(
   examinations: readonly Examination[],
 ): string[] {
   const { added, gone } = findingChanges(before, now);
-  const counts = countText(countNotes(examinations));
+  const counts = countText(countNotes(examinations), ENGLISH_READER);
   if (added.length + gone.length === 0) return [`${file}: ${counts}; nothing new`];
   return [
     `${file}: ${counts}`,

@@ -3,6 +3,8 @@ import {
   completedPassage,
   completionsFor,
   countNotes,
+  countText,
+  ENGLISH_READER,
   type Examination,
   examine,
   type Mark,
@@ -17,7 +19,7 @@ import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 import { checkTable } from '../print/checkTable.ts';
-import { amount, barsText, countText, impossibleCount } from '../print/counts.ts';
+import { amount, barsText, impossibleCount } from '../print/counts.ts';
 import { completedMarks, completionText } from './completedMarks.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import type { FilePair } from './outputs.ts';
@@ -114,7 +116,9 @@ function annotate(
   if (show.colour && coloured > 0) {
     remarked.push(`${pair.input}: ${amount(coloured, 'doubtful note')} had a colour already and kept it`);
   }
-  const told = complete ? `${countText(counts)}; ${completionText(completions.flat())}` : countText(counts);
+  const told = complete
+    ? `${countText(counts, ENGLISH_READER)}; ${completionText(completions.flat())}`
+    : countText(counts, ENGLISH_READER);
   return outcome(pair, told, remarked);
 }
 

@@ -3,6 +3,7 @@
 import {
   choiceText,
   countNotes,
+  countText,
   ENGLISH_READER,
   type Examination,
   type ExaminedNote,
@@ -17,7 +18,6 @@ import {
   signedCents,
   type Transposition,
 } from '../../../core/index.ts';
-import { countText } from './counts.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that tell about one part. */
@@ -25,7 +25,9 @@ export function checkTable(examination: Examination): string[] {
   const { passage, notes, findings } = examination;
   const found = new Set(findings.map(({ noteIndex }) => noteIndex));
   const shown = notes.filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index));
-  const lines = [`  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]))}`];
+  const lines = [
+    `  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]), ENGLISH_READER)}`,
+  ];
   if (shown.length > 0) lines.push('', ...noteTable(shown));
   findings.forEach((finding, i) => {
     const { id, severity, noteIndex } = finding;

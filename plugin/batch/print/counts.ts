@@ -1,28 +1,9 @@
 /** Counts in words. */
-import type { Counts, Verdict, VerdictCounts } from '../../../core/index.ts';
+import type { Counts } from '../../../core/index.ts';
 
 /** Notes that cannot be played, stopped or open. */
 export function impossibleCount({ stopped, open }: Counts): number {
   return stopped.impossible + open.impossible;
-}
-
-/** `12 stopped notes: 9 sure, 2 risky, 1 impossible; open notes: 1 risky`. */
-export function countText({ stopped, open }: Counts): string {
-  const total = stopped.sure + stopped.risky + stopped.impossible;
-  const beside = verdictsText({ ...open, sure: 0 });
-  const texts = [
-    total === 0 ? 'no stopped notes' : `${amount(total, 'stopped note')}: ${verdictsText(stopped)}`,
-  ];
-  if (beside !== '') texts.push(`open notes: ${beside}`);
-  return texts.join('; ');
-}
-
-function verdictsText(counts: VerdictCounts): string {
-  const verdicts: readonly Verdict[] = ['sure', 'risky', 'impossible'];
-  return verdicts
-    .filter((verdict) => counts[verdict] > 0)
-    .map((verdict) => `${counts[verdict]} ${verdict}`)
-    .join(', ');
 }
 
 /** `1 file`, `2 files`. */

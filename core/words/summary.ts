@@ -1,0 +1,90 @@
+/** Places and counts in words, the same at every door. */
+import { type Counts, totalOf, type VerdictCounts } from '../rules/counts.ts';
+import type { Verdict } from '../stopping/fingering.ts';
+import type { SummaryWords } from './areas/summary.ts';
+import { summary as de } from './de.ts';
+import { summary as en } from './en.ts';
+import { summary as es } from './es.ts';
+import { decimalText, listText } from './fingerings.ts';
+import { summary as fr } from './fr.ts';
+import { summary as it } from './it.ts';
+import type { Language, Reader } from './language.ts';
+
+const WORDS: { readonly [language in Language]: SummaryWords } = { en, de, fr, it, es };
+
+const VERDICTS: readonly Verdict[] = ['sure', 'risky', 'impossible'];
+
+/** `12 stopped notes: 9 sure, 2 risky, 1 impossible; open notes: 1 risky`. */
+export function countText({ stopped, open }: Counts, reader: Reader): string {
+  const { stoppedNotes, openNotes } = WORDS[reader.language];
+  const first = stoppedNotes(totalOf(stopped), verdictsText(stopped, reader));
+  const beside = verdictsText({ ...open, sure: 0 }, reader);
+  return beside === '' ? first : `${first}; ${openNotes(beside)}`;
+}
+
+function verdictsText(counts: VerdictCounts, { language }: Reader): string {
+  return VERDICTS.filter((verdict) => counts[verdict] > 0)
+    .map((verdict) => WORDS[language].verdicts[verdict](counts[verdict]))
+    .join(', ');
+}
+
+/** Bars beyond so many are counted, not listed. */
+const MOST_BARS = 12;
+
+/** `bar 4`, `bars 4, 7 and 12`; long lists are cut. */
+export function barsText(measures: readonly string[], reader: Reader): string {
+  const { bars, more } = WORDS[reader.language];
+  const shown = measures.slice(0, MOST_BARS);
+  const rest = measures.length - shown.length;
+  return bars(listText(rest > 0 ? [...shown, more(rest)] : shown, reader), measures.length);
+}
+
+/** `3 more`, at the end of a list that was cut. @param count of what is left out */
+export function moreText(count: number, { language }: Reader): string {
+  return WORDS[language].more(count);
+}
+
+/** `bar 4`. */
+export function barText(measure: string, { language }: Reader): string {
+  return WORDS[language].bar(measure);
+}
+
+/** `bar 3, beat 2½`. @param beat in beats of the time signature, from 1 */
+export function placeText(measure: string, beat: number, reader: Reader): string {
+  return WORDS[reader.language].place(measure, beatText(beat, reader));
+}
+
+/** Beats as they are spoken of: `2`, `2½`, or with a decimal. @param beat in beats of the time signature, from 1 */
+export function beatText(beat: number, reader: Reader): string {
+  const whole = Math.floor(beat);
+  const fraction = FRACTIONS[String(Math.round((beat - whole) * 1000) / 1000)];
+  return fraction === undefined ? decimalText(beat, 2, reader) : `${whole}${fraction}`;
+}
+
+const FRACTIONS: { readonly [rest: string]: string } = {
+  '0': '',
+  '0.25': '¼',
+  '0.5': '½',
+  '0.75': '¾',
+  '0.333': '⅓',
+  '0.667': '⅔',
+};
+
+/** `added 3 signs and 1 word`. @param completions what was added, each a sign or a word */
+export function completionText(
+  completions: readonly { readonly kind: 'sign' | 'word' }[],
+  reader: Reader,
+): string {
+  const { nothingAdded, signs, words, added } = WORDS[reader.language];
+  const signCount = completions.filter(({ kind }) => kind === 'sign').length;
+  const wordCount = completions.length - signCount;
+  const what = [signCount > 0 ? signs(signCount) : '', wordCount > 0 ? words(wordCount) : ''];
+  return completions.length === 0
+    ? nothingAdded
+    : added(
+        listText(
+          what.filter((text) => text !== ''),
+          reader,
+        ),
+      );
+}
