@@ -16,7 +16,7 @@ run(['check', PART], FOUND_IMPOSSIBLE);
 run(['annotate', PART, '-o', MARKED], 0);
 console.log(`
 The marked part is ${relative(process.cwd(), MARKED)}: open it in a notation program.
-The fingered note with its valves stands over every stopped note, over it the natural pitch after the open sign;
+The fingered note with its valves stands over every stopped note, over it the natural pitch in round brackets;
 blue notes and ≈ are risky, orange notes and × cannot be played. Any other part: node dist/bellhand.js annotate FILE`);
 
 function run(args: readonly string[], expected: number): void {

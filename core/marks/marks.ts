@@ -19,7 +19,7 @@ export interface Show {
   /** The fingered note's name, before the valves. */
   readonly fingered: boolean;
   readonly valves: boolean;
-  /** The natural pitch after the open sign. */
+  /** The natural pitch, in round brackets. */
   readonly natural: boolean;
   /** ≈ and × with their reason. */
   readonly verdict: boolean;
@@ -45,7 +45,7 @@ export const SHOW_ALL: Show = {
  * @param reader in whose language notes and verdicts are named; English by default
  * @throws {RangeError} when `show.repeat` is neither of its values
  * @example
- * marksFor(examine(passageOf('C5+')))[0].lines // => ['o C♯', 'B 2']
+ * marksFor(examine(passageOf('C5+')))[0].lines // => ['(C♯)', 'B 2']
  */
 export function marksFor(
   examination: Examination,
@@ -114,7 +114,7 @@ function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Sho
 }
 
 /**
- * From the top: the natural pitch (`o C♯`), then, nearest the note, the fingered note and valves (`B 2`). A horn
+ * From the top: the natural pitch in brackets (`(C♯)`), then, nearest the note, the fingered note and valves (`B 2`). A horn
  * without valves fingers nothing: there the degree of closing stands alone (`½`).
  */
 function fingeringLines(
@@ -128,7 +128,7 @@ function fingeringLines(
     show.fingered && !player.horn.natural ? noteClassName(fingeredPitch(namedFrom, fingering), reader) : '',
     show.valves ? fingering.printed : '',
   ].filter((part) => part !== '');
-  const lines = show.natural ? [`o ${naturalName(naturalPitch(namedFrom, fingering), reader)}`] : [];
+  const lines = show.natural ? [`(${naturalName(naturalPitch(namedFrom, fingering), reader)})`] : [];
   if (fingered.length > 0) lines.push(fingered.join(' '));
   return lines;
 }

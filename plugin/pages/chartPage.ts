@@ -89,7 +89,7 @@ const SHORT_REASONS: { readonly [reason in FingeringReason]: string } = {
 };
 
 const SUMMARY =
-  'Written notes, lowest first. In bold: the note to finger and the valves, T being the B♭ side. After the small o: the natural pitch, which sounds when the hand opens, and how far the hand brings it down, in cents (¢).';
+  'Written notes, lowest first. In bold: the note to finger and the valves, T being the B♭ side. In round brackets: the natural pitch, which sounds when the hand opens, and how far the hand brings it down, in cents (¢).';
 const NOTES_BELOW =
   'Small numbers are cents off the written note, + being sharp. Below each note stand other ways to play it, the more usual first. ≈ marks what is played with luck: so low that the closing hand lets the tone slip upward, or that the lip alone holds it; so high that closing bends nothing; or off pitch. The bass clef is meant as it sounds on the page, not an octave low. Made by Bellhand.';
 

@@ -62,9 +62,9 @@ export function fingeredText(written: Pitch, fingering: Fingering): string {
     .join(' ');
 }
 
-/** The natural pitch after the open sign: `o C♯`. */
+/** The natural pitch in round brackets: `(C♯)`. */
 export function naturalText(written: Pitch, fingering: Fingering): string {
-  return `o ${naturalName(naturalPitch(written, fingering), ENGLISH_READER)}`;
+  return `(${naturalName(naturalPitch(written, fingering), ENGLISH_READER)})`;
 }
 
 /** Other ways to play a note, the usual first: `1 (+12), T23 (−8)`, in cents off. */

@@ -120,6 +120,6 @@ function quietPart(name: string, id: string): PartView {
 }
 
 const HOW_TO_READ = html`<section aria-labelledby="reading"><h2 id="reading">How to read this page</h2>
-<p>Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the B♭ side. The upper, after a small o, is the natural pitch: what would sound on that fingering with the hand open.</p>
+<p>Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the B♭ side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.</p>
 <p><span class="no"><span class="sign">×</span>vermillion</span>: no hand can do this as written. <span class="doubt"><span class="sign">≈</span>blue</span>: it can be played with luck. A ring under a note carries the number of the remark beside it; the remark leads back to the ring.</p>
 <p>Pitches are written pitches. A drop is how far the hand brings the tone down; “off by” is how far the result lies from the note, + being sharp. A hundred cents (¢) are a semitone.</p></section>`;

@@ -14,7 +14,7 @@ describe('annotate', () => {
     const run = bellhand(folder, ['annotate', 'part.musicxml']);
     expect(run).toEqual({ exit: 0, stdout: 'part.marked.musicxml: 1 stopped note: 1 sure\n', stderr: '' });
     expect(textOf(folder, 'part.musicxml')).toBe(SURE);
-    expect(textOf(folder, 'part.marked.musicxml')).toContain('o C♯\nB 2');
+    expect(textOf(folder, 'part.marked.musicxml')).toContain('(C♯)\nB 2');
     expect(readdirSync(folder).sort()).toEqual(['part.marked.musicxml', 'part.musicxml']);
   });
 
@@ -42,7 +42,7 @@ describe('annotate', () => {
       expect(run.stderr).toContain('would overwrite an input');
     } else {
       expect(run).toMatchObject({ exit: 0, stderr: '' });
-      expect(textOf(folder, made)).toContain('o C♯\nB 2');
+      expect(textOf(folder, made)).toContain('(C♯)\nB 2');
     }
     expect(textOf(folder, 'part.musicxml')).toBe(SURE);
   });
@@ -51,7 +51,7 @@ describe('annotate', () => {
     const folder = folderWith();
     const run = bellhand(folder, ['annotate', '-'], SURE);
     expect(run.exit).toBe(0);
-    expect(run.stdout).toContain('o C♯\nB 2');
+    expect(run.stdout).toContain('(C♯)\nB 2');
     expect(run.stdout).toMatch(/<\/score-partwise>\n$/);
     expect(run.stderr).toBe('bellhand: -: 1 stopped note: 1 sure\n');
     const back = bellhand(folder, ['clear', '-'], run.stdout);
@@ -59,19 +59,19 @@ describe('annotate', () => {
   });
 
   test.each<{ args: string[]; has: string[]; lacks: string[] }>([
-    { args: ['--show', 'natural'], has: ['o C♯</words>'], lacks: ['B 2', 'color='] },
-    { args: ['--show', 'fingered,valves'], has: ['B 2</words>'], lacks: ['o C♯', 'color='] },
-    { args: ['--show', 'valves,verdict'], has: ['2</words>', '× too low'], lacks: ['B 2', 'o C♯', 'color='] },
-    { args: ['--show', 'colour'], has: ['color="#D55E00"'], lacks: ['B 2', 'o C♯', '×'] },
-    { args: ['--valves-as', 'fingering'], has: ['<fingering>', 'o C♯\nB</words>'], lacks: ['B 2'] },
+    { args: ['--show', 'natural'], has: ['(C♯)</words>'], lacks: ['B 2', 'color='] },
+    { args: ['--show', 'fingered,valves'], has: ['B 2</words>'], lacks: ['(C♯)', 'color='] },
+    { args: ['--show', 'valves,verdict'], has: ['2</words>', '× too low'], lacks: ['B 2', '(C♯)', 'color='] },
+    { args: ['--show', 'colour'], has: ['color="#D55E00"'], lacks: ['B 2', '(C♯)', '×'] },
+    { args: ['--valves-as', 'fingering'], has: ['<fingering>', '(C♯)\nB</words>'], lacks: ['B 2'] },
     {
       args: ['--show', 'valves', '--valves-as', 'fingering'],
       has: ['2</fingering>'],
-      lacks: ['<words', 'o C♯', 'color='],
+      lacks: ['<words', '(C♯)', 'color='],
     },
     // smalley: C5 is T23 on the B♭ side; a single B♭ horn has no thumb valve to name.
-    { args: ['--horn', 'single-bflat'], has: ['o C♯\nC♯ 23'], lacks: ['B 2'] },
-    { args: ['--horn', 'double-stop-valve'], has: ['o C♯\nC T0'], lacks: ['B 2'] },
+    { args: ['--horn', 'single-bflat'], has: ['(C♯)\nC♯ 23'], lacks: ['B 2'] },
+    { args: ['--horn', 'double-stop-valve'], has: ['(C♯)\nC T0'], lacks: ['B 2'] },
   ])('$args', ({ args, has, lacks }) => {
     const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
     expect(bellhand(folder, ['annotate', 'part.musicxml', ...args]).exit).toBe(0);

@@ -195,7 +195,7 @@ describe('in place', () => {
     expect(textOf(folder, 'part.musicxml')).toBe(PART);
     expect(bellhand(folder, ['annotate', 'part.musicxml', '--in-place', '--force']).exit).toBe(0);
     expect(statSync(join(folder, 'part.musicxml')).mode & 0o777).toBe(0o444);
-    expect(textOf(folder, 'part.musicxml')).toContain('o C♯\nB 2');
+    expect(textOf(folder, 'part.musicxml')).toContain('(C♯)\nB 2');
   });
 
   test('hard links stay links to the same file, longer and shorter', () => {
@@ -205,7 +205,7 @@ describe('in place', () => {
       exit: 0,
       stderr: '',
     });
-    expect(textOf(folder, 'archive.musicxml')).toContain('o C♯\nB 2');
+    expect(textOf(folder, 'archive.musicxml')).toContain('(C♯)\nB 2');
     expect(bellhand(folder, ['clear', 'archive.musicxml', '--in-place']).exit).toBe(0);
     expect(textOf(folder, 'part.musicxml')).toBe(PART);
     expect(readdirSync(folder).sort()).toEqual(['archive.musicxml', 'part.musicxml']);
@@ -251,7 +251,7 @@ describe('in place', () => {
     expect(forced.stderr).toBe(
       'bellhand: locked.musicxml: its group could not be kept\nbellhand: locked.musicxml: its owner could not be kept\n',
     );
-    expect(textOf(folder, 'locked.musicxml')).toContain('o C♯\nB 2');
+    expect(textOf(folder, 'locked.musicxml')).toContain('(C♯)\nB 2');
   });
 });
 

@@ -20,7 +20,7 @@ test('--in-place keeps the access rights and leaves nothing else behind', () => 
   const folder = folderWith({ 'part.musicxml': PART });
   chmodSync(join(folder, 'part.musicxml'), 0o640);
   expect(bellhand(folder, ['annotate', 'part.musicxml', '--in-place']).exit).toBe(0);
-  expect(textOf(folder, 'part.musicxml')).toContain('o C♯\nB 2');
+  expect(textOf(folder, 'part.musicxml')).toContain('(C♯)\nB 2');
   expect(statSync(join(folder, 'part.musicxml')).mode & 0o777).toBe(0o640);
   expect(readdirSync(folder)).toEqual(['part.musicxml']);
 });
@@ -30,7 +30,7 @@ test('--in-place writes through a link and keeps it one', () => {
   symlinkSync('part.musicxml', join(folder, 'link.musicxml'));
   expect(bellhand(folder, ['annotate', 'link.musicxml', '--in-place']).exit).toBe(0);
   expect(lstatSync(join(folder, 'link.musicxml')).isSymbolicLink()).toBe(true);
-  expect(textOf(folder, 'part.musicxml')).toContain('o C♯\nB 2');
+  expect(textOf(folder, 'part.musicxml')).toContain('(C♯)\nB 2');
 });
 
 test.each([
@@ -81,7 +81,7 @@ test('compressed scores come out compressed, their other entries kept, and clear
   const folder = folderWith({ 'part.mxl': packed });
   expect(bellhand(folder, ['annotate', 'part.mxl', '--in-place']).exit).toBe(0);
   const marked = unzipSync(bytesOf(folder, 'part.mxl'));
-  expect(strFromU8(marked['in/score.xml']!)).toContain('o C♯\nB 2');
+  expect(strFromU8(marked['in/score.xml']!)).toContain('(C♯)\nB 2');
   expect(strFromU8(marked['notes.txt']!)).toBe('keep me');
   expect(bellhand(folder, ['clear', 'part.mxl', '--in-place']).exit).toBe(0);
   expect(strFromU8(unzipSync(bytesOf(folder, 'part.mxl'))['in/score.xml']!)).toBe(PART);

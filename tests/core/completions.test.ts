@@ -44,8 +44,8 @@ test('completions join the marks: the sign nearest the note, the word on top', (
   const examination = examine(passageOf('"gestopft" E4 r/7 G4'));
   const marks = withCompletions(marksFor(examination), completionsFor(examination));
   expect(marks.map(({ noteIndex, lines }) => [noteIndex, ...lines])).toEqual([
-    [0, 'o F♯', 'E♭ 2', '+'],
-    [1, 'offen', 'o A', 'F♯ 2'],
+    [0, '(F♯)', 'E♭ 2', '+'],
+    [1, 'offen', '(A)', 'F♯ 2'],
   ]);
 });
 
@@ -83,7 +83,7 @@ describe('marks that change only', () => {
 
   test('are printed once while the player stays on the note', () => {
     expect(texts('E4+ E4+ F4+ E4+', 'all')).toHaveLength(4);
-    expect(texts('E4+ E4+ F4+ E4+', 'changes')).toEqual(['0 o F♯/E♭ 2', '2 o G/E 0', '3 o F♯/E♭ 2']);
+    expect(texts('E4+ E4+ F4+ E4+', 'changes')).toEqual(['0 (F♯)/E♭ 2', '2 (G)/E 0', '3 (F♯)/E♭ 2']);
   });
   test('come back after an open note', () => {
     expect(texts('E4+ E4 E4+', 'changes')).toHaveLength(2);

@@ -8,8 +8,8 @@ function linesOf(text: string): readonly (readonly string[])[] {
   return marksFor(examine(passageOf(text))).map(({ lines }) => lines);
 }
 
-const TWO_LINES = ['o C♯', 'B 2'];
-const COLUMN = ['o', 'C♯', 'B', '2'];
+const TWO_LINES = ['(C♯)', 'B 2'];
+const COLUMN = ['(C♯)', 'B', '2'];
 
 describe('marks stand in two lines where there is room, in a column where there is not', () => {
   test.each([
@@ -25,6 +25,6 @@ describe('marks stand in two lines where there is room, in a column where there 
 
   test('the notes of a chord crowd the next place, not one another', () => {
     expect(linesOf('[E5+ C5+]').map((lines) => lines.length)).toEqual([2, 2]);
-    expect(linesOf('[E5+/0.25 C5+/0.25] [E5+ C5+]').map((lines) => lines.length)).toEqual([4, 4, 2, 2]);
+    expect(linesOf('[E5+/0.25 C5+/0.25] [E5+ C5+]').map((lines) => lines.length)).toEqual([3, 3, 2, 2]);
   });
 });

@@ -56,12 +56,12 @@ describe('names', () => {
   });
   test('in E♭ the F horn reads a whole tone lower than written', () => {
     // Written F♯4 in E♭ sounds A3, which the F horn reads as E4: fingered E♭, second valve.
-    expect(marks('in:Eb F#4+', 'as-written')).toEqual(['o A♭/F 2']);
-    expect(marks('in:Eb F#4+', 'f-horn')).toEqual(['o F♯/E♭ 2']);
+    expect(marks('in:Eb F#4+', 'as-written')).toEqual(['(A♭)/F 2']);
+    expect(marks('in:Eb F#4+', 'f-horn')).toEqual(['(F♯)/E♭ 2']);
   });
   test('in D a minor third lower, spelled plainly', () => {
-    expect(marks('in:D G4+', 'as-written')).toEqual(['o A/F♯ 2']);
-    expect(marks('in:D G4+', 'f-horn')).toEqual(['o F♯/E♭ 2']);
+    expect(marks('in:D G4+', 'as-written')).toEqual(['(A)/F♯ 2']);
+    expect(marks('in:D G4+', 'f-horn')).toEqual(['(F♯)/E♭ 2']);
   });
   test('old bass clef notes are named in the octave that sounds', () => {
     const { notes } = examine(passageOf('bass: E3+'), {
@@ -72,6 +72,6 @@ describe('names', () => {
     expect(noteResult(notes[0]!)).toMatchObject({ written: 'E3', fingered: 'Eb4', natural: 'F#4' });
   });
   test('a transposition that changes changes the names with it', () => {
-    expect(marks('in:F E4+ in:Eb F#4+ in:D G4+', 'f-horn')).toEqual(Array(3).fill('o F♯/E♭ 2'));
+    expect(marks('in:F E4+ in:Eb F#4+ in:D G4+', 'f-horn')).toEqual(Array(3).fill('(F♯)/E♭ 2'));
   });
 });

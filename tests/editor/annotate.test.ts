@@ -62,7 +62,7 @@ inEveryHost('annotating', (host) => {
     expect(run.results[3]).toBe('The annotations are up to date: nothing was changed.');
     expect(run.results[9]).toBe('Notes cleared: 5.');
     // C5 and E♭4 as on every stopped F-horn chart: fingered a semitone below.
-    expect(marksIn(annotated).slice(0, 2)).toEqual(['o C♯\nB 2', 'o F\nD 1']);
+    expect(marksIn(annotated).slice(0, 2)).toEqual(['(C♯)\nB 2', '(F)\nD 1']);
     expect(marksIn(annotated)).toHaveLength(5);
     expect(colours(annotated)).toBe(2);
     expect(await saved('twice')).toBe(annotated);
@@ -116,9 +116,9 @@ inEveryHost('annotating', (host) => {
     expect(run.results[1]).toBe(
       'Stopped notes annotated in the selection: 1 (1 sure, 0 risky, 0 impossible).',
     );
-    expect(marksIn(await run.text('range.mscx'))).toEqual(['o F\nD 1']);
-    expect(marksIn(await run.text('single.mscx'))).toEqual(['o C♯\nB 2', 'o F\nD 1']);
-    expect(marksIn(await run.text('cleared.mscx'))).toEqual(['o C♯\nB 2']);
+    expect(marksIn(await run.text('range.mscx'))).toEqual(['(F)\nD 1']);
+    expect(marksIn(await run.text('single.mscx'))).toEqual(['(C♯)\nB 2', '(F)\nD 1']);
+    expect(marksIn(await run.text('cleared.mscx'))).toEqual(['(C♯)\nB 2']);
     expect(run.results[10]).toBe('No stopped horn note is selected: nothing was changed.');
   });
 
@@ -164,11 +164,11 @@ inEveryHost('annotating', (host) => {
     expect(marksIn(annotated)).toEqual([
       'o\nC♯\nB\n2',
       'o\nB♭\nA♭\n23',
-      'o C♯\nB 2',
-      'o A\nF♯ 2',
-      'o E♭\nB 2',
-      'o A\nF♯ 2',
-      'o E\nC♯ 12',
+      '(C♯)\nB 2',
+      '(A)\nF♯ 2',
+      '(E♭)\nB 2',
+      '(A)\nF♯ 2',
+      '(E)\nC♯ 12',
     ]);
     expect(annotated.match(/<placement>below<\/placement>/g)).toHaveLength(1);
     expect(run.results[2]).toBe('The annotations are up to date: nothing was changed.');
@@ -220,7 +220,7 @@ inEveryHost('annotating', (host) => {
       { do: 'save', as: 'cleared.mscx' },
     ]);
     const annotated = await run.text('annotated.mscx');
-    expect(marksIn(annotated)).toEqual(['o C♯\nB 2', 'o F\nD 1', 'o C♯\nB 2', 'o F\nD 1']);
+    expect(marksIn(annotated)).toEqual(['(C♯)\nB 2', '(F)\nD 1', '(C♯)\nB 2', '(F)\nD 1']);
     expect(annotated.match(/<size>8<\/size>/g)).toHaveLength(4);
     expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
   });

@@ -82,7 +82,7 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
       ]);
       expect(results[3]).toBe('Stopped notes annotated: 4 (2 sure, 1 risky, 1 impossible).');
       expect(ours(results[4]).map(({ fontSize }) => fontSize)).toEqual([8, 8, 8, 8]);
-      expect(ours(results[4])[0]!.text).toContain('o C♯\nB 2');
+      expect(ours(results[4])[0]!.text).toContain('(C♯)\nB 2');
       expect((results[5] as string[]).map((colour) => colour.toUpperCase())).toEqual([
         '',
         '',

@@ -21,7 +21,7 @@ export function madeUpMarks(score: Score): PartMarks[] {
 
 function madeUpMark(noteIndex: number): Mark {
   const colours = [null, '#D55E00', '#0072B2'];
-  const lines = noteIndex % 7 === 0 ? [] : noteIndex % 2 === 0 ? ['o C♯', 'B 2'] : ['× <no> & "so"'];
+  const lines = noteIndex % 7 === 0 ? [] : noteIndex % 2 === 0 ? ['(C♯)', 'B 2'] : ['× <no> & "so"'];
   return { noteIndex, lines, valves: noteIndex % 4 === 0 ? 'T12' : null, colour: colours[noteIndex % 3]! };
 }
 

@@ -6,7 +6,7 @@ import { noteOf, smallScore } from './smallScore.ts';
 
 const mark = (noteIndex: number, more: Partial<Mark> = {}): Mark => ({
   noteIndex,
-  lines: ['o C♯', 'B 2'],
+  lines: ['(C♯)', 'B 2'],
   valves: '2',
   colour: null,
   ...more,
@@ -26,7 +26,7 @@ describe('a mark', () => {
   it('goes directly before its note, laid out like it', () => {
     const text = smallScore([noteOf('C5', 2)]).replace('<note>', '\n\n    <note>');
     expect(marked(text, [mark(0)])).toContain(
-      `\n\n    <direction id="bellhand-1" placement="above"><direction-type><words font-size="8" font-style="normal" font-weight="normal">${inFile(['o C♯', 'B 2'])}</words></direction-type></direction>\n    <note>`,
+      `\n\n    <direction id="bellhand-1" placement="above"><direction-type><words font-size="8" font-style="normal" font-weight="normal">${inFile(['(C♯)', 'B 2'])}</words></direction-type></direction>\n    <note>`,
     );
   });
 
@@ -75,7 +75,7 @@ describe('a mark', () => {
   it('carries its colour in the note and claims it in its text', () => {
     const written = marked(smallScore([noteOf('C5', 2)]), [mark(0, { colour: '#D55E00' })]);
     expect(written).toContain('<note color="#D55E00"><pitch>');
-    expect(written).toContain(`>${inFile(['o C♯', 'B 2'], 0)}<`);
+    expect(written).toContain(`>${inFile(['(C♯)', 'B 2'], 0)}<`);
   });
 
   it('prints nothing but colours where it has no lines', () => {
@@ -177,28 +177,33 @@ describe('a file that went through an editor', () => {
 
   it('is cleared by the texts alone, without identities', () => {
     const text = smallScore([
-      words(inFile(['o C♯', 'B 2'], 0)) + coloured('C5', '#D55E00') + words('dolce') + noteOf('D5', 2),
+      words(inFile(['(C♯)', 'B 2'], 0)) + coloured('C5', '#D55E00') + words('dolce') + noteOf('D5', 2),
     ]);
     expect(clearMarks(text)).toBe(smallScore([noteOf('C5', 2) + words('dolce') + noteOf('D5', 2)]));
   });
 
   it('is cleared where its texts have become character references', () => {
     const text = smallScore([
-      words(`${inFile(['o C♯'])}`.replace(/[^ -~]/g, (c) => `&#x${c.charCodeAt(0).toString(16)};`)) +
+      words(`${inFile(['(C♯)'])}`.replace(/[^ -~]/g, (c) => `&#x${c.charCodeAt(0).toString(16)};`)) +
         noteOf('C5', 2),
     ]);
     expect(clearMarks(text)).toBe(smallScore([noteOf('C5', 2)]));
   });
 
+  it('is cleared in the form that it had before: the natural pitch after a small o', () => {
+    const text = smallScore([words(inFile(['o C♯', 'B 2'])) + noteOf('C5', 2)]);
+    expect(clearMarks(text)).toBe(smallScore([noteOf('C5', 2)]));
+  });
+
   it('is cleared where a mark was split into runs', () => {
-    const split = `<direction><direction-type><words>${inFile(['o C♯'])}\n</words><words>B 2</words></direction-type></direction>`;
+    const split = `<direction><direction-type><words>${inFile(['(C♯)'])}\n</words><words>B 2</words></direction-type></direction>`;
     expect(clearMarks(smallScore([split + noteOf('C5', 2)]))).toBe(smallScore([noteOf('C5', 2)]));
   });
 
   it('keeps what another put into the same direction', () => {
     const both = (own: string) =>
       `<direction>${own}<direction-type><dynamics><p/></dynamics></direction-type></direction>`;
-    const own = `<direction-type><words>${inFile(['o C♯'])}</words></direction-type>`;
+    const own = `<direction-type><words>${inFile(['(C♯)'])}</words></direction-type>`;
     expect(clearMarks(smallScore([both(own) + noteOf('C5', 2)]))).toBe(
       smallScore([both('') + noteOf('C5', 2)]),
     );

@@ -60,7 +60,7 @@ describeInBrowser('the chart page', () => {
       expect(cards).toHaveLength(chartNotes(DEFAULT_SETTINGS).length);
       for (const { drawn, name, text } of cards) {
         expect(drawn).toBe(`${name}, stopped`);
-        expect(text).toMatch(/^o [A-G][♯♭]?[↑↓]?, (?:falls \d+ ¢|does not fall)/);
+        expect(text).toMatch(/^\([A-G][♯♭]?[↑↓]?\), (?:falls \d+ ¢|does not fall)/);
       }
       expect(PUBLISHED).toHaveLength(18);
       for (const [note, valves] of PUBLISHED) {

@@ -212,9 +212,9 @@ describe('every crook', () => {
     expect(
       marksFor(examination).map(({ noteIndex, lines, valves }) => [noteIndex, ...lines, valves]),
     ).toEqual([
-      [1, 'o B♭', '½', null],
-      [2, 'o C', '¾', null],
-      [3, 'o E', 'full', null],
+      [1, '(B♭)', '½', null],
+      [2, '(C)', '¾', null],
+      [3, '(E)', 'full', null],
     ]);
   });
 });
