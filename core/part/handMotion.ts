@@ -14,24 +14,27 @@ export function movesHand(from: HandState, to: HandState): boolean {
 }
 
 /**
- * True when the hand alone leads from one place to the other: one tube and one harmonic, which falls as the hand
- * closes and rises as it opens; or, in the low register, an open harmonic and the tone a semitone above it, to which
- * closing lets it slide up. @source smalley; commonPractice
+ * How the hand alone leads from one place to another.
+ * - `bends`: on one harmonic, which falls as the hand closes and rises as it opens
+ * - `slips`: from an open harmonic, the 3rd or lower, to the tone a semitone above it, as a closing hand lets it; or back
+ * - `may-slip`: the same from the 4th harmonic, where the tone tends to go up and may, but can be brought down as well
+ * @source smalley; commonPractice
  */
-export function joinsByHand(from: HandPlace, to: HandPlace): boolean {
-  const a = from.fingering;
-  const b = to.fingering;
-  if (a.tube !== b.tube) return false;
-  return a.harmonic === b.harmonic || risesByHand(from, to) || risesByHand(to, from);
+export type HandWay = 'bends' | 'slips' | 'may-slip';
+
+/** The way between two places on one tube, or null where the hand alone does not lead. */
+export function handWay(from: HandPlace, to: HandPlace): HandWay | null {
+  if (from.fingering.tube !== to.fingering.tube) return null;
+  if (from.fingering.harmonic === to.fingering.harmonic) return 'bends';
+  return slip(from, to) ?? slip(to, from);
 }
 
-/** True when closing the hand takes the first tone, low and open, up to the second. */
-export function risesByHand(open: HandPlace, closed: HandPlace): boolean {
-  return (
-    open.fingering.tube === closed.fingering.tube &&
-    open.fingering.harmonic + 1 === closed.fingering.harmonic &&
-    closedness(open.state) === 0 &&
-    closed.state === 'stopped' &&
-    open.fingering.tube.side.lowRegister[open.fingering.harmonic] !== undefined
-  );
+/** How closing the hand takes the first tone, low and open, up to the second. */
+function slip(open: HandPlace, closed: HandPlace): HandWay | null {
+  const { tube, harmonic } = open.fingering;
+  if (harmonic + 1 !== closed.fingering.harmonic) return null;
+  if (closedness(open.state) !== 0 || closed.state !== 'stopped') return null;
+  const limit = tube.side.lowRegister[harmonic];
+  if (limit === undefined) return null;
+  return limit === 'wants-to-rise' ? 'may-slip' : 'slips';
 }

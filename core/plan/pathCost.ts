@@ -1,6 +1,6 @@
 /** What it costs a player to finger a line one way rather than another: the sum that planning makes least. */
 
-import { joinsByHand, movesHand } from '../part/handMotion.ts';
+import { type HandWay, handWay, movesHand } from '../part/handMotion.ts';
 import type { Step } from '../part/steps.ts';
 import type { Fingering, HandState } from '../stopping/fingering.ts';
 
@@ -48,6 +48,8 @@ const COST = {
   side: 90,
   /** Two notes that the hand should join, on tubes that it cannot. More than any fingering costs short of an unplayable one. */
   brokenJoin: 20_000,
+  /** A join that the hand may miss, like a fingering that is not sure. */
+  riskyJoin: 600,
 } as const;
 
 /** With this long between two notes the fingers change at no cost, in seconds. From memory. */
@@ -126,18 +128,21 @@ function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
   for (const a of before.options) {
     for (const b of after.options) {
       moves.push(movesBetween(a, b));
-      broken.push(holdsTogether(before, a, after, b) ? 0 : COST.brokenJoin);
+      broken.push(joinCost(before, a, after, b));
     }
   }
   return { moves, broken };
 }
 
-function holdsTogether(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): boolean {
+function joinCost(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): number {
   const joined = joinedTo(after);
-  if (joined === 'tie') return before.state !== after.state || a === b;
-  if (joined === null || !movesHand(before.state, after.state)) return true;
-  return joinsByHand({ fingering: a, state: before.state }, { fingering: b, state: after.state });
+  if (joined === 'tie') return before.state !== after.state || a === b ? 0 : COST.brokenJoin;
+  if (joined === null || !movesHand(before.state, after.state)) return 0;
+  const way = handWay({ fingering: a, state: before.state }, { fingering: b, state: after.state });
+  return way === null ? COST.brokenJoin : WAY_COSTS[way];
 }
+
+const WAY_COSTS: { readonly [way in HandWay]: number } = { bends: 0, slips: 0, 'may-slip': COST.riskyJoin };
 
 function movesBetween(a: Fingering, b: Fingering): number {
   const thumb = a.tube.side === b.tube.side ? 0 : COST.side;

@@ -3,7 +3,7 @@
  * rules about such joins: `closes-upward`, `opens-downward`, `no-common-tube`.
  */
 
-import { joinsByHand, movesHand } from '../part/handMotion.ts';
+import { type HandWay, handWay, movesHand } from '../part/handMotion.ts';
 import { closedness } from '../part/handStates.ts';
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
@@ -20,8 +20,8 @@ export interface HandJoin {
   readonly closes: boolean;
   /** From the first note to the second, in cents; above 0 when the music goes up. */
   readonly riseCents: number;
-  /** True when some one tube holds both ends. */
-  readonly isPlayable: boolean;
+  /** The surest way in which some one tube holds both ends, or null when none does. */
+  readonly way: HandWay | null;
 }
 
 /** Every glissando, slide or bend that moves the hand between notes of known pitch. */
@@ -52,7 +52,7 @@ function findHandJoins({ notes }: RuleContext): readonly HandJoin[] {
         to,
         closes: closedness(to.reading.state) > closedness(from.reading.state),
         riseCents: to.soundingCents - from.soundingCents,
-        isPlayable: fitsOneTube(from, to),
+        way: surestWay(from, to),
       });
     }
   }
@@ -61,14 +61,33 @@ function findHandJoins({ notes }: RuleContext): readonly HandJoin[] {
 
 /** True when some fingering of the one note and some fingering of the other are joined by the hand alone. */
 export function fitsOneTube(from: ExaminedNote, to: ExaminedNote): boolean {
-  return from.candidates.some((a) =>
-    to.candidates.some(
-      (b) =>
-        a.verdict !== 'impossible' &&
-        b.verdict !== 'impossible' &&
-        joinsByHand({ fingering: a, state: from.reading.state }, { fingering: b, state: to.reading.state }),
-    ),
-  );
+  return surestWay(from, to) !== null;
+}
+
+function surestWay(from: ExaminedNote, to: ExaminedNote): HandWay | null {
+  let surest: HandWay | null = null;
+  for (const a of from.candidates) {
+    for (const b of to.candidates) {
+      if (a.verdict === 'impossible' || b.verdict === 'impossible') continue;
+      const way = handWay(
+        { fingering: a, state: from.reading.state },
+        { fingering: b, state: to.reading.state },
+      );
+      if (way !== null && way !== 'may-slip') return way;
+      surest = way ?? surest;
+    }
+  }
+  return surest;
+}
+
+/** True for a join that goes up as the hand closes or down as it opens, unless the tone surely slips that way. */
+export function isAgainstTheHand({ closes, riseCents, way }: HandJoin): boolean {
+  return (closes ? riseCents > 0 : riseCents < 0) && way !== 'bends' && way !== 'slips';
+}
+
+/** A join that may slip against the hand is a risk; one that no tube holds cannot be played. */
+export function severityOf({ way }: HandJoin): 'impossible' | 'risky' {
+  return way === null ? 'impossible' : 'risky';
 }
 
 /** A note that the hand reaches, and on which fingering. */

@@ -25,7 +25,7 @@ export const noCommonTube: Rule<'no-common-tube', NoCommonTube> = {
   id: 'no-common-tube',
   check(context) {
     return handJoinsOf(context)
-      .filter((join) => goesRightWay(join) && !join.isPlayable && hasFingerings(join))
+      .filter((join) => goesRightWay(join) && join.way === null && hasFingerings(join))
       .map(({ from, to, closes }) => {
         const reached = closes ? closesTo(from, to) : opensTo(from);
         return {

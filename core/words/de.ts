@@ -85,22 +85,36 @@ export const findings: FindingWords = {
     remedy:
       'Zuerst den Dämpfer herausnehmen lassen (mit Angabe in der Stimme und Zeit dafür) oder einen Stopfdämpfer verlangen.',
   }),
-  'closes-upward': ({ from, to, falls, starts }, { note, reached }) => ({
-    brief: 'schließt aufwärts',
-    message: `Von ${note(from)} offen nach ${note(to)} gestopft geht es aufwärts, aber die schließende Hand zieht den Ton nach unten${falls.length > 0 ? `: ${note(from)} sinkt auf ${reached(falls)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Bei ${reached(starts)} beginnen, von wo die Hand auf ${note(to)} hinunterzieht, oder die Linie weglassen und den Spieler umgreifen lassen.`
-        : 'Die Linie umkehren oder weglassen und den Spieler umgreifen lassen.',
-  }),
-  'opens-downward': ({ from, to, rises, starts }, { note, reached }) => ({
-    brief: 'öffnet abwärts',
-    message: `Von ${note(from)} gestopft nach ${note(to)} offen geht es abwärts, aber wenn die Hand sich öffnet, steigt der Ton${rises.length > 0 ? `: ${note(from)} steigt auf ${reached(rises)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Gestopft bei ${reached(starts)} beginnen, von wo es beim Öffnen auf ${note(to)} steigt, oder die Linie weglassen und den Spieler umgreifen lassen.`
-        : 'Die Linie umkehren oder weglassen und den Spieler umgreifen lassen.',
-  }),
+  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'steigt nur vielleicht',
+          message: `Von ${note(from)} offen nach ${note(to)} gestopft muss der Ton um einen Halbton nach oben rutschen. Auf Naturton 4 neigt er beim Schließen dazu, kann aber auch sinken${falls.length > 0 ? `, auf ${reached(falls)}` : ''}.`,
+          remedy: `Mit dem Ansatz nach oben führen oder das Glissando tiefer setzen, wo der Ton von selbst nach oben rutscht: auf Naturton 3 und darunter${starts.length > 0 ? `; oder bei ${reached(starts)} beginnen, von wo die Hand auf ${note(to)} hinunterzieht` : ''}.`,
+        }
+      : {
+          brief: 'schließt aufwärts',
+          message: `Von ${note(from)} offen nach ${note(to)} gestopft geht es aufwärts, aber die schließende Hand zieht den Ton nach unten${falls.length > 0 ? `: ${note(from)} sinkt auf ${reached(falls)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Bei ${reached(starts)} beginnen, von wo die Hand auf ${note(to)} hinunterzieht, oder die Linie weglassen und den Spieler umgreifen lassen.`
+              : 'Die Linie umkehren oder weglassen und den Spieler umgreifen lassen.',
+        },
+  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'sinkt nur vielleicht',
+          message: `Von ${note(from)} gestopft nach ${note(to)} offen muss der Ton um einen Halbton nach unten rutschen. Auf Naturton 4 kann er das beim Öffnen, kann aber auch steigen${rises.length > 0 ? `, auf ${reached(rises)}` : ''}.`,
+          remedy: `Mit dem Ansatz nach unten führen oder das Glissando tiefer setzen, wo der Ton von selbst nach unten rutscht: auf Naturton 3 und darunter${starts.length > 0 ? `; oder gestopft bei ${reached(starts)} beginnen, von wo es beim Öffnen auf ${note(to)} steigt` : ''}.`,
+        }
+      : {
+          brief: 'öffnet abwärts',
+          message: `Von ${note(from)} gestopft nach ${note(to)} offen geht es abwärts, aber wenn die Hand sich öffnet, steigt der Ton${rises.length > 0 ? `: ${note(from)} steigt auf ${reached(rises)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Gestopft bei ${reached(starts)} beginnen, von wo es beim Öffnen auf ${note(to)} steigt, oder die Linie weglassen und den Spieler umgreifen lassen.`
+              : 'Die Linie umkehren oder weglassen und den Spieler umgreifen lassen.',
+        },
   'no-common-tube': ({ from, to, closes, reached, nearest, starts }, speech) => {
     const start = speech.note(from);
     const ends = nearest ? `uf ${speech.reached([nearest])} enden, dem nächsten erreichbaren Ton` : null;

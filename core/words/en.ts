@@ -82,22 +82,36 @@ export const findings: FindingWords = {
     remedy:
       'Take the mute out first (and say so in the part, with time to do it), or ask for a stopping mute.',
   }),
-  'closes-upward': ({ from, to, falls, starts }, { note, reached }) => ({
-    brief: 'closes upward',
-    message: `From ${note(from)} open to ${note(to)} closed the music goes up, but closing the hand brings a tone down${falls.length > 0 ? `: ${note(from)} falls to ${reached(falls)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Start from ${reached(starts)}, which the hand brings down to ${note(to)}, or leave the line out and let the player change.`
-        : 'Turn the line round, or leave it out and let the player change.',
-  }),
-  'opens-downward': ({ from, to, rises, starts }, { note, reached }) => ({
-    brief: 'opens downward',
-    message: `From ${note(from)} closed to ${note(to)} open the music goes down, but opening the hand lets a tone rise${rises.length > 0 ? `: ${note(from)} rises to ${reached(rises)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Start from ${reached(starts)} closed, which opens up to ${note(to)}, or leave the line out and let the player change.`
-        : 'Turn the line round, or leave it out and let the player change.',
-  }),
+  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'may not rise',
+          message: `From ${note(from)} open to ${note(to)} closed the tone has to slip up a semitone. On harmonic 4 it tends to as the hand closes, but may come down instead${falls.length > 0 ? `, to ${reached(falls)}` : ''}.`,
+          remedy: `Lead it up with the lip, or write the slide lower, where the tone slips up by itself: on harmonic 3 and below${starts.length > 0 ? `; or start from ${reached(starts)}, which the hand brings down to ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'closes upward',
+          message: `From ${note(from)} open to ${note(to)} closed the music goes up, but closing the hand brings a tone down${falls.length > 0 ? `: ${note(from)} falls to ${reached(falls)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Start from ${reached(starts)}, which the hand brings down to ${note(to)}, or leave the line out and let the player change.`
+              : 'Turn the line round, or leave it out and let the player change.',
+        },
+  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'may not fall',
+          message: `From ${note(from)} closed to ${note(to)} open the tone has to slip down a semitone. To harmonic 4 it may as the hand opens, but it may go up instead${rises.length > 0 ? `, to ${reached(rises)}` : ''}.`,
+          remedy: `Lead it down with the lip, or write the slide lower, where the tone slips down by itself: on harmonic 3 and below${starts.length > 0 ? `; or start from ${reached(starts)} closed, which opens up to ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'opens downward',
+          message: `From ${note(from)} closed to ${note(to)} open the music goes down, but opening the hand lets a tone rise${rises.length > 0 ? `: ${note(from)} rises to ${reached(rises)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Start from ${reached(starts)} closed, which opens up to ${note(to)}, or leave the line out and let the player change.`
+              : 'Turn the line round, or leave it out and let the player change.',
+        },
   'no-common-tube': ({ from, to, closes, reached, nearest, starts }, speech) => {
     const start = speech.note(from);
     const ends = nearest ? `nd on ${speech.reached([nearest])}, the nearest it reaches` : null;

@@ -83,22 +83,36 @@ export const findings: FindingWords = {
     remedy:
       'Hacer quitar antes la sordina (indicándolo en la parte y dando tiempo), o pedir una sordina de tapado.',
   }),
-  'closes-upward': ({ from, to, falls, starts }, { note, reached }) => ({
-    brief: 'cierra subiendo',
-    message: `De ${note(from)} abierto a ${note(to)} tapado la música sube, pero la mano al cerrarse hace bajar el sonido${falls.length > 0 ? `: ${note(from)} baja a ${reached(falls)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partir de ${reached(starts)}, que la mano hace bajar a ${note(to)}, o quitar la línea y dejar que el trompista cambie de digitación.`
-        : 'Invertir la línea, o quitarla y dejar que el trompista cambie de digitación.',
-  }),
-  'opens-downward': ({ from, to, rises, starts }, { note, reached }) => ({
-    brief: 'abre bajando',
-    message: `De ${note(from)} tapado a ${note(to)} abierto la música baja, pero la mano al abrirse deja subir el sonido${rises.length > 0 ? `: ${note(from)} sube a ${reached(rises)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partir, tapado, de ${reached(starts)}, que al abrir sube a ${note(to)}, o quitar la línea y dejar que el trompista cambie de digitación.`
-        : 'Invertir la línea, o quitarla y dejar que el trompista cambie de digitación.',
-  }),
+  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'subida insegura',
+          message: `De ${note(from)} abierto a ${note(to)} tapado el sonido tiene que resbalar un semitono hacia arriba. En el armónico 4 tiende a ello al cerrarse la mano, pero también puede bajar${falls.length > 0 ? `, a ${reached(falls)}` : ''}.`,
+          remedy: `Llevarlo hacia arriba con el labio, o escribir el glissando más abajo, donde el sonido sube por sí solo: en el armónico 3 y por debajo${starts.length > 0 ? `; o partir de ${reached(starts)}, que la mano hace bajar a ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'cierra subiendo',
+          message: `De ${note(from)} abierto a ${note(to)} tapado la música sube, pero la mano al cerrarse hace bajar el sonido${falls.length > 0 ? `: ${note(from)} baja a ${reached(falls)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partir de ${reached(starts)}, que la mano hace bajar a ${note(to)}, o quitar la línea y dejar que el trompista cambie de digitación.`
+              : 'Invertir la línea, o quitarla y dejar que el trompista cambie de digitación.',
+        },
+  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'bajada insegura',
+          message: `De ${note(from)} tapado a ${note(to)} abierto el sonido tiene que resbalar un semitono hacia abajo. Hacia el armónico 4 puede hacerlo al abrirse la mano, pero también puede subir${rises.length > 0 ? `, a ${reached(rises)}` : ''}.`,
+          remedy: `Llevarlo hacia abajo con el labio, o escribir el glissando más abajo, donde el sonido baja por sí solo: en el armónico 3 y por debajo${starts.length > 0 ? `; o partir, tapado, de ${reached(starts)}, que al abrir sube a ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'abre bajando',
+          message: `De ${note(from)} tapado a ${note(to)} abierto la música baja, pero la mano al abrirse deja subir el sonido${rises.length > 0 ? `: ${note(from)} sube a ${reached(rises)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partir, tapado, de ${reached(starts)}, que al abrir sube a ${note(to)}, o quitar la línea y dejar que el trompista cambie de digitación.`
+              : 'Invertir la línea, o quitarla y dejar que el trompista cambie de digitación.',
+        },
   'no-common-tube': ({ from, to, closes, reached, nearest, starts }, speech) => {
     const start = speech.note(from);
     const ends = nearest ? `cabar en ${speech.reached([nearest])}, la nota más cercana a su alcance` : null;

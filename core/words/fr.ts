@@ -84,22 +84,36 @@ export const findings: FindingWords = {
     remedy:
       'Faire d’abord ôter la sourdine (en l’indiquant et en laissant le temps), ou demander une sourdine bouchée.',
   }),
-  'closes-upward': ({ from, to, falls, starts }, { note, reached }) => ({
-    brief: 'ferme en montant',
-    message: `De ${note(from)} ouvert à ${note(to)} bouché, la musique monte, mais la main qui se ferme fait descendre le son${falls.length > 0 ? ` : ${note(from)} descend à ${reached(falls)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partir de ${reached(starts)}, que la main fait descendre à ${note(to)}, ou supprimer le trait et laisser le corniste changer de doigté.`
-        : 'Inverser le trait, ou le supprimer et laisser le corniste changer de doigté.',
-  }),
-  'opens-downward': ({ from, to, rises, starts }, { note, reached }) => ({
-    brief: 'ouvre en descendant',
-    message: `De ${note(from)} bouché à ${note(to)} ouvert, la musique descend, mais la main qui s’ouvre laisse monter le son${rises.length > 0 ? ` : ${note(from)} monte à ${reached(rises)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partir, bouché, de ${reached(starts)}, qui monte à ${note(to)} en s’ouvrant, ou supprimer le trait et laisser le corniste changer de doigté.`
-        : 'Inverser le trait, ou le supprimer et laisser le corniste changer de doigté.',
-  }),
+  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'montée incertaine',
+          message: `De ${note(from)} ouvert à ${note(to)} bouché, le son doit glisser d’un demi-ton vers le haut. Sur l’harmonique 4, il y tend quand la main se ferme, mais peut aussi descendre${falls.length > 0 ? `, à ${reached(falls)}` : ''}.`,
+          remedy: `Le mener vers le haut avec les lèvres, ou écrire le glissando plus bas, où le son monte de lui-même : sur l’harmonique 3 et au-dessous${starts.length > 0 ? ` ; ou partir de ${reached(starts)}, que la main fait descendre à ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'ferme en montant',
+          message: `De ${note(from)} ouvert à ${note(to)} bouché, la musique monte, mais la main qui se ferme fait descendre le son${falls.length > 0 ? ` : ${note(from)} descend à ${reached(falls)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partir de ${reached(starts)}, que la main fait descendre à ${note(to)}, ou supprimer le trait et laisser le corniste changer de doigté.`
+              : 'Inverser le trait, ou le supprimer et laisser le corniste changer de doigté.',
+        },
+  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'descente incertaine',
+          message: `De ${note(from)} bouché à ${note(to)} ouvert, le son doit glisser d’un demi-ton vers le bas. Vers l’harmonique 4, il le peut quand la main s’ouvre, mais peut aussi monter${rises.length > 0 ? `, à ${reached(rises)}` : ''}.`,
+          remedy: `Le mener vers le bas avec les lèvres, ou écrire le glissando plus bas, où le son descend de lui-même : sur l’harmonique 3 et au-dessous${starts.length > 0 ? ` ; ou partir, bouché, de ${reached(starts)}, qui monte à ${note(to)} en s’ouvrant` : ''}.`,
+        }
+      : {
+          brief: 'ouvre en descendant',
+          message: `De ${note(from)} bouché à ${note(to)} ouvert, la musique descend, mais la main qui s’ouvre laisse monter le son${rises.length > 0 ? ` : ${note(from)} monte à ${reached(rises)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partir, bouché, de ${reached(starts)}, qui monte à ${note(to)} en s’ouvrant, ou supprimer le trait et laisser le corniste changer de doigté.`
+              : 'Inverser le trait, ou le supprimer et laisser le corniste changer de doigté.',
+        },
   'no-common-tube': ({ from, to, closes, reached, nearest, starts }, speech) => {
     const start = speech.note(from);
     const ends = nearest ? `inir sur ${speech.reached([nearest])}, la note la plus proche à portée` : null;

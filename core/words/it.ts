@@ -85,22 +85,36 @@ export const findings: FindingWords = {
     remedy:
       'Far togliere prima la sordina (scrivendolo nella parte e lasciando il tempo), o chiedere un sordino chiuso.',
   }),
-  'closes-upward': ({ from, to, falls, starts }, { note, reached }) => ({
-    brief: 'chiude salendo',
-    message: `Da ${note(from)} aperto a ${note(to)} chiuso la musica sale, ma la mano che si chiude fa scendere il suono${falls.length > 0 ? `: ${note(from)} scende a ${reached(falls)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partire da ${reached(starts)}, che la mano fa scendere a ${note(to)}, o togliere la linea e lasciare che l’esecutore cambi posizione.`
-        : 'Invertire la linea, o toglierla e lasciare che l’esecutore cambi posizione.',
-  }),
-  'opens-downward': ({ from, to, rises, starts }, { note, reached }) => ({
-    brief: 'apre scendendo',
-    message: `Da ${note(from)} chiuso a ${note(to)} aperto la musica scende, ma la mano che si apre lascia salire il suono${rises.length > 0 ? `: ${note(from)} sale a ${reached(rises)}` : ''}.`,
-    remedy:
-      starts.length > 0
-        ? `Partire, chiuso, da ${reached(starts)}, che aprendo sale a ${note(to)}, o togliere la linea e lasciare che l’esecutore cambi posizione.`
-        : 'Invertire la linea, o toglierla e lasciare che l’esecutore cambi posizione.',
-  }),
+  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'salita incerta',
+          message: `Da ${note(from)} aperto a ${note(to)} chiuso il suono deve scivolare in su di un semitono. Sull’armonico 4, chiudendo la mano, tende a farlo, ma può anche scendere${falls.length > 0 ? `, a ${reached(falls)}` : ''}.`,
+          remedy: `Condurlo in su con il labbro, o scrivere il glissando più in basso, dove il suono sale da sé: sull’armonico 3 e sotto${starts.length > 0 ? `; o partire da ${reached(starts)}, che la mano fa scendere a ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'chiude salendo',
+          message: `Da ${note(from)} aperto a ${note(to)} chiuso la musica sale, ma la mano che si chiude fa scendere il suono${falls.length > 0 ? `: ${note(from)} scende a ${reached(falls)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partire da ${reached(starts)}, che la mano fa scendere a ${note(to)}, o togliere la linea e lasciare che l’esecutore cambi posizione.`
+              : 'Invertire la linea, o toglierla e lasciare che l’esecutore cambi posizione.',
+        },
+  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+    maySlip
+      ? {
+          brief: 'discesa incerta',
+          message: `Da ${note(from)} chiuso a ${note(to)} aperto il suono deve scivolare in giù di un semitono. Verso l’armonico 4, aprendo la mano, può farlo, ma può anche salire${rises.length > 0 ? `, a ${reached(rises)}` : ''}.`,
+          remedy: `Condurlo in giù con il labbro, o scrivere il glissando più in basso, dove il suono scende da sé: sull’armonico 3 e sotto${starts.length > 0 ? `; o partire, chiuso, da ${reached(starts)}, che aprendo sale a ${note(to)}` : ''}.`,
+        }
+      : {
+          brief: 'apre scendendo',
+          message: `Da ${note(from)} chiuso a ${note(to)} aperto la musica scende, ma la mano che si apre lascia salire il suono${rises.length > 0 ? `: ${note(from)} sale a ${reached(rises)}` : ''}.`,
+          remedy:
+            starts.length > 0
+              ? `Partire, chiuso, da ${reached(starts)}, che aprendo sale a ${note(to)}, o togliere la linea e lasciare che l’esecutore cambi posizione.`
+              : 'Invertire la linea, o toglierla e lasciare che l’esecutore cambi posizione.',
+        },
   'no-common-tube': ({ from, to, closes, reached, nearest, starts }, speech) => {
     const start = speech.note(from);
     const ends = nearest

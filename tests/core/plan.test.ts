@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
-import { joinsByHand, movesHand } from '../../core/part/handMotion.ts';
+import { handWay, movesHand } from '../../core/part/handMotion.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../core/part/settings.ts';
 import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch/pitch.ts';
@@ -56,9 +56,11 @@ function brokenJoins(line: readonly PlannedNote[], options: readonly number[]): 
   return line.filter((note, i) => {
     const before = line[i - 1];
     if (!before || !note.step?.joined || !movesHand(before.state, note.state)) return false;
-    return !joinsByHand(
-      { fingering: before.options[options[i - 1]!]!, state: before.state },
-      { fingering: note.options[options[i]!]!, state: note.state },
+    return (
+      handWay(
+        { fingering: before.options[options[i - 1]!]!, state: before.state },
+        { fingering: note.options[options[i]!]!, state: note.state },
+      ) === null
     );
   }).length;
 }

@@ -77,8 +77,11 @@ export const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'E4~ C#4+', at: [] },
     { part: 'E4~ F4', at: [] },
     { part: 'E4+~ F4+', at: [] },
-    // So low the closing hand does let the tone slip up by a semitone.
+    // So low, on the 3rd harmonic, the closing hand does let the tone slip up by a semitone; on the 4th it may.
     { part: 'G3~ Ab3+', at: [] },
+    { part: 'B3~ C4+', at: [1], names: ['slip up a semitone', 'harmonic 4', 'come down instead, to G3'] },
+    // More than a semitone is out of reach down there too.
+    { part: 'B3~ C#4+ r/1 G3~ A3+', at: [1, 3], names: ['closing the hand brings a tone down'] },
     {
       part: 'E4~ F4+',
       at: [1],
@@ -92,6 +95,7 @@ export const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'C#4+~ E4', at: [] },
     { part: 'F4+~ E4+', at: [] },
     { part: 'Ab3+~ G3', at: [] },
+    { part: 'C4+~ B3', at: [1], names: ['slip down a semitone', 'harmonic 4', 'go up instead, to E♭4'] },
     { part: 'E4+~ C4', at: [1], names: ['lets a tone rise', 'E4 rises to F♯4 (F horn 2)'] },
     { part: 'F4+^ E4 G4 A4+~ G4', at: [1, 4] },
   ],
