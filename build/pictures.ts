@@ -6,9 +6,9 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Page } from 'playwright-core';
-import { composeEtude, DEFAULT_SETTINGS, examine, parseKey } from '../core/index.ts';
+import { composeLesson, DEFAULT_SETTINGS, examine } from '../core/index.ts';
 import { documentText } from '../plugin/etude/documentText.ts';
-import { markedEtudeText } from '../plugin/etude/markedEtude.ts';
+import { sheetText } from '../plugin/etude/sheetText.ts';
 import { readScore } from '../plugin/musicxml/index.ts';
 import { chartPage } from '../plugin/pages/chartPage.ts';
 import { engrave } from '../plugin/pages/engrave.ts';
@@ -18,6 +18,9 @@ import { reportPage } from '../plugin/pages/reportPage.ts';
 
 const FOLDER = fileURLToPath(new URL('pictures/', import.meta.url));
 const DEMO = new URL('../plugin/batch/demo/low-water.musicxml', import.meta.url);
+
+/** The lesson that is shown. */
+const LESSON_SEED = 5;
 
 /** A picture's file stays below this, in bytes. */
 const MOST_BYTES = 150_000;
@@ -42,7 +45,7 @@ await take('report.png', await report(), { width: 1120, height: 740 }, async (pa
   );
 });
 await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 900, height: 640 });
-await take('etude.png', await etude(), { width: 900, height: 725 });
+await take('lesson.png', await lesson(), { width: 900, height: 1480 });
 await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
 
@@ -57,29 +60,19 @@ function entry(): string {
   return `<body style="margin:0">${readFileSync(`${FOLDER}entry.svg`, 'utf8')}`;
 }
 
-/** An étude alone on a page. */
-async function etude(): Promise<string> {
+/** A lesson sheet, whole. */
+async function lesson(): Promise<string> {
   const player = DEFAULT_SETTINGS;
-  const result = composeEtude({
-    kind: 'phrase',
-    key: parseKey('F'),
-    level: 2,
-    bars: 16,
-    tempo: null,
-    low: null,
-    high: null,
-    seed: 9,
-    player,
-  });
+  const result = composeLesson({ level: 2, key: null, low: null, high: null, seed: LESSON_SEED, player });
   if (!result.ok) throw new Error(result.reason);
-  const { title, trains, advice, subtitle } = result.etude;
-  const engraving = await engrave(markedEtudeText(result.etude, player, documentText), {
+  const { title, lines } = result.sheet;
+  const engraving = await engrave(sheetText(result.sheet, player, 'marked', documentText), {
     width: 1900,
     keepsBreaks: true,
   });
   return pageText({
     title,
-    header: html`<h1>${title}</h1><p>${trains}<br>${advice}<br>${subtitle}</p>`,
+    header: html`<h1>${title}</h1><p>${lines[0]!}<br>${lines[1]!}<br>${lines[2]!}</p>`,
     main: html`${engraving.systems.map(
       ({ width, height, content }) =>
         html`<svg class="music" role="img" aria-label="Music" viewBox="0 0 ${width} ${height}">${new Html(content)}</svg>`,

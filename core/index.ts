@@ -7,22 +7,22 @@ export * from './acoustics/index.ts';
 export { VERDICT_COLOURS } from './data/colours.ts';
 export { CROOKS } from './data/crooks.ts';
 export { SOURCES } from './data/sources.ts';
-export {
-  type EtudeNote,
-  FOUR_FOUR,
-  type Meter,
-  SIX_EIGHT,
-  THREE_FOUR,
-} from './etude/bar.ts';
+export type { Bar, Dynamic, EtudeNote, Meter } from './etude/bar.ts';
 export { composeEtude } from './etude/compose.ts';
+export * from './etude/course.ts';
+export type { Difficulty } from './etude/difficulty.ts';
 export * from './etude/etude.ts';
 export { etudeMarks } from './etude/etudeMarks.ts';
 export { type Key, parseKey, printKey } from './etude/key.ts';
+export type { KindOfEtude } from './etude/kinds/kind.ts';
 export { ETUDE_KINDS, type EtudeKind } from './etude/kinds.ts';
-export * from './etude/level.ts';
+export { composeLesson, etudeSheet, type LessonRequest, type LessonResult } from './etude/lesson.ts';
+export { LEVELS, type Level } from './etude/levels.ts';
+export { countLines, lineStarts } from './etude/pageLines.ts';
 export { HIGHEST_SEED } from './etude/random.ts';
+export type { Sheet } from './etude/sheet.ts';
 export { transpositionOf } from './etude/transposition.ts';
-export type { Draft, KindOfEtude, Workshop } from './etude/workshop.ts';
+export type { Draft, Workshop } from './etude/workshop.ts';
 export * from './horn/harmonics.ts';
 export * from './horn/horn.ts';
 export * from './horn/hornFile.ts';

@@ -1,64 +1,115 @@
-/** Small parts of a bar of an étude. */
+/** Bars of an étude, and the notes in them. */
 import type { HandSign } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
+
+/** How loud, from here on; `sfz` and `fp` are for one note, after which what held before holds again, or p. */
+export type Dynamic = 'pp' | 'p' | 'mp' | 'mf' | 'f' | 'sfz' | 'fp';
 
 /** A note or a rest, in order of time. */
 export interface EtudeNote {
   /** The written pitch, or null for a rest. */
   readonly written: Pitch | null;
   readonly quarters: number;
-  /** The sign printed at it; every note has one where its hand differs from the note before. */
+  /** What the hand does; null at a rest. */
+  readonly hand: HandSign | null;
+  /** The sign printed at it: every change of the hand has one; a natural horn's part of the way is a mark instead. */
   readonly sign: HandSign | null;
+  /** `accent` where the stopped tone is to bite, `tenuto` where it is to match. */
+  readonly attack: 'accent' | 'tenuto' | null;
   /** Where a slur begins or ends here. */
   readonly slur: 'start' | 'stop' | null;
   /** True when the hand slides from this note to the next on one fingering. */
   readonly slides: boolean;
   /** True when a breath is taken after it. */
   readonly breath: boolean;
+  readonly fermata: boolean;
   /** A dynamic that begins here, or null. */
-  readonly dynamic: 'p' | 'mf' | null;
+  readonly dynamic: Dynamic | null;
+  /** A hairpin that begins here, or null. */
+  readonly hairpin: 'crescendo' | 'diminuendo' | null;
+  /** True when a hairpin ends with this note. */
+  readonly hairpinEnds: boolean;
 }
 
-/** The bar lengths that études use. */
+/** How a bar is counted. */
 export interface Meter {
   /** The upper number of the time signature. */
   readonly beats: number;
-  /** The lower number of the time signature: 4 for quarters. */
+  /** The lower number: 4 for quarters, 8 for eighths. */
   readonly beatType: number;
   /** Quarters in the beat that the tempo counts: 1, or 1.5 in 6/8. */
   readonly beatQuarters: number;
 }
 
-/** Common time. */
-export const FOUR_FOUR: Meter = { beats: 4, beatType: 4, beatQuarters: 1 };
-/** Three quarters. */
+export const TWO_FOUR: Meter = { beats: 2, beatType: 4, beatQuarters: 1 };
 export const THREE_FOUR: Meter = { beats: 3, beatType: 4, beatQuarters: 1 };
-/** Six eighths, counted in two. */
+export const FOUR_FOUR: Meter = { beats: 4, beatType: 4, beatQuarters: 1 };
+export const FIVE_FOUR: Meter = { beats: 5, beatType: 4, beatQuarters: 1 };
 export const SIX_EIGHT: Meter = { beats: 6, beatType: 8, beatQuarters: 1.5 };
 
-/** A note with the sign for the hand at it. */
-export function note(written: Pitch, quarters: number, sign: HandSign | null): EtudeNote {
-  return { written, quarters, sign, slur: null, slides: false, breath: false, dynamic: null };
+/** A bar's length in quarters. */
+export function quartersOf({ beats, beatType }: Meter): number {
+  return (4 * beats) / beatType;
 }
 
-export function open(written: Pitch, quarters: number): EtudeNote {
-  return note(written, quarters, 'open');
+/** A bar. */
+export interface Bar {
+  readonly meter: Meter;
+  readonly notes: readonly EtudeNote[];
+  /** True when a repeated passage begins here. */
+  readonly repeatStarts: boolean;
+  /** How often in all the passage that ends here is played; 0 where none ends. */
+  readonly times: number;
 }
 
-export function stopped(written: Pitch, quarters: number): EtudeNote {
-  return note(written, quarters, 'stopped');
+const BARE = {
+  sign: null,
+  attack: null,
+  slur: null,
+  slides: false,
+  breath: false,
+  fermata: false,
+  dynamic: null,
+  hairpin: null,
+  hairpinEnds: false,
+} as const;
+
+/** A note with what the hand does at it. */
+export function note(written: Pitch, quarters: number, hand: HandSign): EtudeNote {
+  return { ...BARE, written, quarters, hand };
 }
 
 export function rest(quarters: number): EtudeNote {
-  return { written: null, quarters, sign: null, slur: null, slides: false, breath: false, dynamic: null };
+  return { ...BARE, written: null, quarters, hand: null };
+}
+
+export function bar(meter: Meter, notes: readonly EtudeNote[]): Bar {
+  return { meter, notes, repeatStarts: false, times: 0 };
 }
 
 /** The same bar with a breath after its last note. */
-export function withBreath(bar: readonly EtudeNote[]): readonly EtudeNote[] {
-  return bar.map((each, i) => (i === bar.length - 1 && each.written ? { ...each, breath: true } : each));
+export function withBreath(of: Bar): Bar {
+  const last = of.notes.length - 1;
+  return {
+    ...of,
+    notes: of.notes.map((each, i) => (i === last && each.written ? { ...each, breath: true } : each)),
+  };
 }
 
 /** The same bar with a dynamic at its first note. */
-export function withDynamic(bar: readonly EtudeNote[], dynamic: 'p' | 'mf'): readonly EtudeNote[] {
-  return bar.map((each, i) => (i === 0 ? { ...each, dynamic } : each));
+export function withDynamic(of: Bar, dynamic: Dynamic): Bar {
+  const first = of.notes.findIndex(({ written }) => written !== null);
+  return { ...of, notes: of.notes.map((each, i) => (i === first ? { ...each, dynamic } : each)) };
+}
+
+/**
+ * The same bars as a passage to be repeated.
+ * @param times how often it is played in all
+ */
+export function repeated(bars: readonly Bar[], times: number): readonly Bar[] {
+  return bars.map((each, i) => ({
+    ...each,
+    repeatStarts: i === 0,
+    times: i === bars.length - 1 ? times : 0,
+  }));
 }

@@ -1,8 +1,11 @@
 /** Composes études. */
 import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
-import { checkSettings, type Settings } from '../part/settings.ts';
-import { type Pitch, pitchCents, printPitch } from '../pitch/pitch.ts';
+import { checkSettings } from '../part/settings.ts';
+import { pitchCents, printPitch, printPitchClass } from '../pitch/pitch.ts';
+import { examine } from '../rules/examine.ts';
+import { difficultyOf } from './difficulty.ts';
 import {
+  type Etude,
   type EtudeRequest,
   type EtudeResult,
   FASTEST_TEMPO,
@@ -11,28 +14,40 @@ import {
   SHORTEST_BARS,
   SLOWEST_TEMPO,
 } from './etude.ts';
+import { etudePassage } from './etudePassage.ts';
 import { finished } from './finish.ts';
-import { planPhrases } from './harmony.ts';
-import { printKey, scaleBetween } from './key.ts';
+import { asIn, scaleBetween } from './key.ts';
+import type { KindOfEtude } from './kinds/kind.ts';
 import { ETUDE_KINDS } from './kinds.ts';
-import { LEVELS } from './level.ts';
-import { bendsBetween, naturalHornNotes, naturalHornSign, stoppableNotes } from './palette.ts';
+import { brokenLaws, type Case } from './laws.ts';
+import { LEVELS, planFor } from './levels.ts';
+import { bendsBetween, tonesOf } from './palette.ts';
 import { HIGHEST_SEED, seededRandom } from './random.ts';
-import { rangeOf } from './range.ts';
+import { type Range, rangeOf } from './range.ts';
+import { tempoWords } from './tempo.ts';
+import type { Tone } from './tone.ts';
 import { transpositionOf } from './transposition.ts';
-import type { KindOfEtude } from './workshop.ts';
 
-/** @source commonPractice */
-const ADVICE = 'Rest as long as you have played. Stop when the lip tires or the hand hurts.';
+/** What is unplayable counts as much as all that is dull. */
+const GRAVE = 10;
+/** So often is an étude begun anew when it breaks a law. */
+const ATTEMPTS = 24;
+/** In the first of them, levels that allow risky notes use some. */
+const DARING_ATTEMPTS = 6;
+
+/** With fewer than these a range is widened where nobody asked for it; with fewer than those there is no étude. */
+const ENOUGH = { notes: 5, bends: 6 } as const;
+const FEWEST = { notes: 3, bends: 3 } as const;
+
+const NEEDED = {
+  notes: 'notes of the key that the hand makes surely',
+  bends: 'tones the hand can take down and let up again',
+} as const;
 
 /**
  * Composes an étude.
  * @returns the étude, or why this horn or range has none
  * @throws {TypeError} or {RangeError} when kind, key, length, tempo, seed, level, range or player are not what they may be
- * @example
- * const player = DEFAULT_SETTINGS;
- * const asked = { kind: 'bend', key: parseKey('F'), level: 1, bars: 8, tempo: null, low: null, high: null, seed: 7, player };
- * composeEtude(asked).etude.bars.length // => 8
  */
 export function composeEtude(request: EtudeRequest): EtudeResult {
   checkObject(
@@ -41,49 +56,104 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     'what is asked for: { kind, key, level, bars, tempo, low, high, seed, player }',
   );
   checkRequest(request);
-  const { key, level, player, seed } = request;
-  const kind = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;
+  const { key, level, player, seed, bars: length } = request;
+  const kind: KindOfEtude = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;
+  const plan = planFor(level, player.horn.natural);
   const transposition = transpositionOf(player);
-  const { low, high } = rangeOf(request, kind.needs, transposition);
-  const isNatural = player.horn.natural;
-  const notesOf = isNatural ? naturalHornNotes : stoppableNotes;
-  const notes = notesOf(scaleBetween(key, low, high), player, transposition);
-  const bends = kind.needs === 'bends' ? bendsBetween(low, high, key, player, transposition) : [];
-  const lacking = whatLacks(kind, player, kind.needs === 'bends' ? bends : notes, low, high);
-  if (lacking) return { ok: false, reason: lacking };
+  const isAsked = request.low !== null || request.high !== null;
+  const tempo = request.tempo ?? kind.tempo[level];
+  const handSeconds = Math.max(plan.handSeconds, player.handSeconds);
 
-  const random = seededRandom(seed);
-  // The first draws of neighbouring seeds lie close together.
-  random();
-  const tempo = request.tempo ?? kind.tempo;
-  const phrases = planPhrases(random, request.bars / PHRASE_BARS);
-  const { meter, bars } = kind.compose({
-    random,
-    key,
+  const tonesIn = ({ low, high }: Range, allowsRisky: boolean) =>
+    tonesOf(scaleBetween(key, low, high), player, transposition, allowsRisky);
+  const bendsIn = ({ low, high }: Range) =>
+    kind.needs === 'bends' ? bendsBetween(low, high, key, player, transposition) : [];
+  const found = (range: Range) =>
+    kind.needs === 'bends' ? bendsIn(range).length : closable(tonesIn(range, isAsked)).length;
+  const range = rangeOf(
     level,
-    tempo,
-    notes,
-    hand: (written) => (isNatural ? naturalHornSign(written, player, transposition) : 'stopped'),
-    hasOpenModel: !isNatural,
-    bends,
-    phrases,
-  });
-  return {
-    ok: true,
-    etude: {
-      kind: request.kind,
-      title: kind.title,
-      subtitle: `${capital(player.horn.label)}, ${printKey(key)}, level ${level}, seed ${seed}`,
-      trains: (isNatural && kind.trainsOnNaturalHorn) || kind.trains,
-      advice: ADVICE,
-      seed,
+    request,
+    (each) => found(each) >= ENOUGH[kind.needs] && hasHome(kind, tonesIn(each, isAsked)),
+  );
+  const sure = tonesIn(range, isAsked);
+  const bends = bendsIn(range);
+  const lacking = whatLacks(kind, player.horn.label, found(range), range, handSeconds, tempo);
+  if (lacking) return { ok: false, reason: lacking };
+  if (!isAsked && !hasHome(kind, sure))
+    return {
+      ok: false,
+      reason: `a ${player.horn.label} has no sure ${printPitchClass(key.tonic)} to come home to from ${printPitch(range.low)} to ${printPitch(range.high)}: choose another key or a wider range`,
+    };
+
+  let best: { readonly it: Case; readonly broken: number } | null = null;
+  for (let attempt = 0; attempt < ATTEMPTS && (!best || best.broken > 0); attempt++) {
+    const random = seededRandom(seed + 7919 * attempt);
+    // The first draws of neighbouring seeds lie close together.
+    random();
+    const isDaring = plan.riskyShare > 0 && attempt < DARING_ATTEMPTS;
+    const tones = isDaring ? tonesIn(range, true) : sure;
+    const made = kind.compose({
+      random,
       key,
-      meter,
+      level,
+      plan,
       tempo,
-      transposition,
-      bars: finished(bars, 60 / (tempo * meter.beatQuarters)),
-    },
+      length,
+      tones,
+      bends,
+      isNatural: player.horn.natural,
+      handSeconds,
+      toneIn: (tone, other) => {
+        const written = asIn(other, tone.written);
+        if (pitchCents(written) === pitchCents(tone.written)) return tone;
+        const [moved] = tonesOf([{ written, degree: tone.degree }], player, transposition, false);
+        return moved && !player.horn.natural ? moved : tone;
+      },
+    });
+    const quarterSeconds = 60 / (tempo * made[0]!.meter.beatQuarters);
+    const bars = finished(made, quarterSeconds);
+    const it: Case = {
+      kind,
+      key,
+      plan,
+      bars,
+      quarterSeconds,
+      handSeconds,
+      isScant: found(range) < MANY[kind.needs],
+      isDaring: isAsked,
+      examination: examine(etudePassage(bars, transposition, tempo), player),
+    };
+    const broken = brokenLaws(it).reduce((sum, { isGrave }) => sum + (isGrave ? GRAVE : 1), 0);
+    if (!best || broken < best.broken) best = { it, broken };
+  }
+  const { bars, examination } = best!.it;
+  const isRisky = examination.notes.map(({ verdict }) => verdict !== 'sure');
+  const etude: Etude = {
+    kind: request.kind,
+    level,
+    key,
+    seed,
+    tempo,
+    tempoWords: tempoWords(tempo, kind.character),
+    transposition,
+    player,
+    bars,
+    difficulty: difficultyOf(bars, key, tempo, isRisky),
   };
+  return { ok: true, etude };
+}
+
+/** A horn with fewer than these in the range has to leap between them, and to say them again. */
+const MANY = { notes: 5, bends: 6 } as const;
+
+/** True when there is a tonic to come home to. */
+function hasHome({ needs }: KindOfEtude, tones: readonly Tone[]): boolean {
+  return needs === 'bends' || tones.some(({ degree }) => degree === 0);
+}
+
+/** The tones at which a hand closes. */
+function closable(tones: readonly Tone[]): readonly Tone[] {
+  return tones.filter(({ hand }) => hand !== 'open');
 }
 
 function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }: EtudeRequest): void {
@@ -107,29 +177,17 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
     );
 }
 
-/** Fewer than these are no étude. */
-const FEWEST = { notes: 3, bends: 3 } as const;
-
-const NEEDED = {
-  notes: 'notes of the key that can be stopped',
-  bends: 'tones the hand can take down and let up again',
-} as const;
-
 function whatLacks(
-  { needs, onNaturalHorn }: KindOfEtude,
-  { horn }: Settings,
-  { length }: readonly unknown[],
-  low: Pitch,
-  high: Pitch,
+  { needs }: KindOfEtude,
+  horn: string,
+  found: number,
+  { low, high }: Range,
+  handSeconds: number,
+  tempo: number,
 ): string | null {
-  if (horn.natural && !onNaturalHorn) {
-    const others = ETUDE_KINDS.filter((each) => each.onNaturalHorn).map((each) => each.kind);
-    return `a natural horn has no second fingering for the same note: choose the kind ${others.join(' or ')}`;
-  }
-  if (length >= FEWEST[needs]) return null;
-  return `from ${printPitch(low)} to ${printPitch(high)} a ${horn.label} has ${length === 0 ? 'no' : `only ${length}`} ${NEEDED[needs]}: choose a wider range, another key, kind or horn`;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
+  const half = (2 * 60) / tempo;
+  if (handSeconds > half)
+    return `a hand that needs ${handSeconds} s has no time within a half note at ${tempo} beats a minute: choose a slower tempo or a quicker hand`;
+  if (found >= FEWEST[needs]) return null;
+  return `from ${printPitch(low)} to ${printPitch(high)} a ${horn} has ${found === 0 ? 'no' : `only ${found}`} ${NEEDED[needs]}: choose a wider range, another key, kind or horn`;
 }

@@ -1,29 +1,31 @@
 /** An étude's bars as the passage that a door would read from its score. */
 import type { Join, Passage, PassageNote, PassageRest } from '../part/passage.ts';
 import type { Transposition } from '../pitch/pitch.ts';
-import type { EtudeNote, Meter } from './bar.ts';
+import type { Bar } from './bar.ts';
 
 /**
  * The passage of some bars of one voice.
- * @param beatsPerMinute the tempo from the first note on, in the meter's beats
+ * @param beatsPerMinute the tempo from the first note on, in the first bar's beats
  */
 export function etudePassage(
-  bars: readonly (readonly EtudeNote[])[],
+  bars: readonly Bar[],
   transposition: Transposition,
-  meter: Meter,
   beatsPerMinute: number,
 ): Passage {
   const notes: PassageNote[] = [];
   const rests: PassageRest[] = [];
-  const slurStops = slurEnds(bars);
+  let isUnderSlur = false;
   let onsetQuarters = 0;
-  bars.forEach((bar, measureIndex) => {
+  bars.forEach(({ notes: events, meter }, measureIndex) => {
     const barOnset = onsetQuarters;
-    for (const { written, quarters, sign, slur, slides } of bar) {
+    for (const { written, quarters, sign, slur, slides } of events) {
       const index = notes.length;
       if (written) {
         const joins: Join[] = [];
-        if (slur === 'start') joins.push({ kind: 'slur', to: slurStops[index]! });
+        if (slur === 'start') isUnderSlur = true;
+        if (slur === 'stop') isUnderSlur = false;
+        // From note to note, as readers tell it.
+        if (isUnderSlur) joins.push({ kind: 'slur', to: index + 1 });
         if (slides) joins.push({ kind: 'glissando', to: index + 1 });
         notes.push({
           index,
@@ -50,22 +52,6 @@ export function etudePassage(
       onsetQuarters += quarters;
     }
   });
-  const quartersPerMinute = beatsPerMinute * meter.beatQuarters;
+  const quartersPerMinute = beatsPerMinute * (bars[0]?.meter.beatQuarters ?? 1);
   return { name: 'Horn', notes, words: [], tempos: [{ onsetQuarters: 0, quartersPerMinute }], rests };
-}
-
-/** By note index of each slur's first note, the index of its last. */
-function slurEnds(bars: readonly (readonly EtudeNote[])[]): { readonly [from: number]: number } {
-  const ends: { [from: number]: number } = {};
-  let index = 0;
-  let from = 0;
-  for (const bar of bars) {
-    for (const { written, slur } of bar) {
-      if (!written) continue;
-      if (slur === 'start') from = index;
-      if (slur === 'stop') ends[from] = index;
-      index += 1;
-    }
-  }
-  return ends;
 }

@@ -1,31 +1,67 @@
-/** The last look at a composed étude: what the page says twice goes, what the player's breath needs comes. */
-import { type EtudeNote, withBreath } from './bar.ts';
-import type { Draft } from './workshop.ts';
-
-type Bars = Draft['bars'];
+/** The last look at a composed étude: signs at every change of the hand, slurs that can be played, breath, and nothing said twice. */
+import { pitchCents } from '../pitch/pitch.ts';
+import { type Bar, type Dynamic, type EtudeNote, withBreath } from './bar.ts';
 
 /**
  * The bars as they are printed.
  * @param quarterSeconds how long a quarter lasts, in seconds
  */
-export function finished(bars: Bars, quarterSeconds: number): Bars {
-  return withBreaths(withoutRepeats(bars), quarterSeconds);
+export function finished(bars: readonly Bar[], quarterSeconds: number): readonly Bar[] {
+  return withBreaths(withPlainSlurs(withSigns(bars)), quarterSeconds);
 }
 
-/** Leaves out what the page says already: a dynamic that still holds, the open sign of a hand that is open. */
-function withoutRepeats(bars: Bars): Bars {
-  let dynamic: EtudeNote['dynamic'] = null;
-  let isOpen = false;
-  return bars.map((bar) =>
-    bar.map((each) => {
+/**
+ * A sign at every full stop, one where the hand opens, and at the first note; a dynamic that still holds is left out.
+ * A natural horn's hand closes part of the way without a sign: a mark says how far.
+ */
+function withSigns(bars: readonly Bar[]): readonly Bar[] {
+  let hand: EtudeNote['hand'] = null;
+  let dynamic: Dynamic | null = null;
+  return bars.map((bar) => ({
+    ...bar,
+    notes: bar.notes.map((each) => {
       if (!each.written) return each;
-      const sign = each.sign === 'open' && isOpen ? null : each.sign;
+      const sign = each.hand === 'stopped' || (each.hand === 'open' && hand !== 'open') ? each.hand : null;
       const printed = each.dynamic === dynamic ? null : each.dynamic;
-      isOpen = each.sign !== 'stopped';
-      dynamic = each.dynamic ?? dynamic;
+      hand = each.hand;
+      if (each.dynamic)
+        dynamic = each.dynamic === 'fp' ? 'p' : each.dynamic === 'sfz' ? dynamic : each.dynamic;
+      if (each.hairpin || each.hairpinEnds) dynamic = null;
       return { ...each, sign, dynamic: printed };
     }),
-  );
+  }));
+}
+
+/**
+ * A slur never crosses a change of the hand (part of the way closed is another way at every note), and one between two equal notes would be read as a tie: there the second
+ * is touched again, tenuto.
+ */
+function withPlainSlurs(bars: readonly Bar[]): readonly Bar[] {
+  const notes = ([] as EtudeNote[]).concat(...bars.map((bar) => bar.notes));
+  const made = notes.slice();
+  let from = -1;
+  notes.forEach((each, i) => {
+    if (each.slur === 'start') from = i;
+    if (each.slur !== 'stop') return;
+    const under = from >= 0 ? notes.slice(from, i + 1) : [];
+    const isPlayable =
+      under.length > 1 &&
+      under.every((one) => one.written && one.hand === under[0]!.hand && one.hand !== 'half-stopped');
+    const isLegible = under.every(
+      (one, k) =>
+        k === 0 ||
+        !one.written ||
+        !under[k - 1]!.written ||
+        pitchCents(one.written) !== pitchCents(under[k - 1]!.written!),
+    );
+    if (!isPlayable || !isLegible) {
+      if (from >= 0) made[from] = { ...made[from]!, slur: null };
+      made[i] = { ...made[i]!, slur: null, attack: isLegible ? made[i]!.attack : 'tenuto' };
+    }
+    from = -1;
+  });
+  let next = 0;
+  return bars.map((bar) => ({ ...bar, notes: bar.notes.map(() => made[next++]!) }));
 }
 
 /**
@@ -35,12 +71,13 @@ function withoutRepeats(bars: Bars): Bars {
 const LONGEST_BREATH_SECONDS = 9;
 
 /** Adds a breath at the end of a bar where the next one would make a breath too long; the hand's slides are never cut. */
-function withBreaths(bars: Bars, quarterSeconds: number): Bars {
+function withBreaths(bars: readonly Bar[], quarterSeconds: number): readonly Bar[] {
   let played = 0;
   return bars.map((bar, i) => {
-    for (const { written, quarters, breath } of bar) played = written && !breath ? played + quarters : 0;
-    const last = bar[bar.length - 1]!;
-    const next = soundingQuarters(bars[i + 1] ?? []);
+    for (const { written, quarters, breath } of bar.notes)
+      played = written && !breath ? played + quarters : 0;
+    const last = bar.notes[bar.notes.length - 1]!;
+    const next = soundingQuarters(bars[i + 1]);
     if (!last.written || last.breath || last.slides || last.slur === 'start') return bar;
     if ((played + next) * quarterSeconds <= LONGEST_BREATH_SECONDS) return bar;
     played = 0;
@@ -49,9 +86,9 @@ function withBreaths(bars: Bars, quarterSeconds: number): Bars {
 }
 
 /** From the start of a bar to its first rest or breath. */
-function soundingQuarters(bar: Bars[number]): number {
+function soundingQuarters(bar: Bar | undefined): number {
   let quarters = 0;
-  for (const each of bar) {
+  for (const each of bar ? bar.notes : []) {
     if (!each.written) return quarters;
     quarters += each.quarters;
     if (each.breath) return quarters;

@@ -1,4 +1,5 @@
-/** The plain harmony under an étude: which chord rules each bar, where phrases pause and how they close. */
+/** The plain harmony under an étude: which chord rules each bar, where phrases pause, how they close, and in what key. */
+import { type Key, neighbourKeys } from './key.ts';
 import { pick, type Random } from './random.ts';
 
 /** Scale degrees of the chords, the tonic being degree 0. */
@@ -19,7 +20,7 @@ const PAUSES: readonly (readonly Chord[])[] = [
   [I, IV, I, V],
   [I, vi, ii, V],
   [I, V, vi, V],
-  [I, I, IV, V],
+  [I, ii, IV, V],
 ];
 const CLOSES: readonly (readonly Chord[])[] = [
   [I, IV, V, I],
@@ -39,25 +40,47 @@ const ARCH = [0.4, 0.55, 0.6, 0.45] as const;
 export interface PhrasePlan {
   /** One chord a bar. */
   readonly chords: readonly Chord[];
+  /** Degrees on which it ends. */
+  readonly ends: Chord;
   /** True when it comes home at its end. */
   readonly closes: boolean;
   /** One height a bar, from 0 to 1. */
   readonly heights: readonly number[];
+  /** The key of each bar. */
+  readonly keys: readonly Key[];
 }
 
 /**
  * Phrases in pairs, the first of a pair pausing, the second closing; the last always closes, and the one before it lies
  * highest, so that an étude has a shape.
+ * @param wanders true to go to a neighbouring key and come home
  */
-export function planPhrases(random: Random, count: number): readonly PhrasePlan[] {
+export function planPhrases(
+  random: Random,
+  count: number,
+  home: Key,
+  wanders: boolean,
+): readonly PhrasePlan[] {
   const plans: PhrasePlan[] = [];
+  const neighbours = wanders && count > 1 ? neighbourKeys(home) : [];
+  let last: readonly Chord[] = [];
   for (let i = 0; i < count; i++) {
     const closes = i % 2 === 1 || i === count - 1;
     const lift = count > 2 && i === count - 2 ? 0.2 : 0;
+    const choice = closes ? CLOSES : PAUSES;
+    const chords = pick(
+      random,
+      choice.filter((each) => each !== last),
+    );
+    last = chords;
+    // The first phrase goes over in its second half; what lies between it and the last may stay away.
+    const away = i < count - 1 && neighbours.length > 0 ? neighbours[i % neighbours.length]! : home;
     plans.push({
-      chords: pick(random, closes ? CLOSES : PAUSES),
+      chords,
+      ends: closes ? CLOSE_DEGREES : PAUSE_DEGREES,
       closes,
       heights: ARCH.map((height) => height + lift),
+      keys: chords.map((_, bar) => (bar < 2 && i === 0 ? home : away)),
     });
   }
   return plans;

@@ -73,6 +73,36 @@ export function scaleBetween(key: Key, low: Pitch, high: Pitch): readonly Degree
   return notes;
 }
 
+/** A note as a key has it: the same place on the staff, with the key's own sign. */
+export function asIn(key: Key, { step, octave }: Pitch): Pitch {
+  const [signs, order] = key.fifths > 0 ? [1, 'FCGDAEB'] : [-1, 'BEADGCF'];
+  const alter = order.indexOf(step) < Math.abs(key.fifths) ? signs : 0;
+  const leading = movePitch(key.tonic, -1, -1);
+  return { step, octave, alter: leading.step === step ? leading.alter : alter };
+}
+
+/**
+ * Where a piece in this key goes and comes back from: the dominant and the relative minor of a major key, the relative
+ * major and the subdominant of a minor one; only keys that can be written.
+ */
+export function neighbourKeys({ tonic, mode, fifths }: Key): readonly Key[] {
+  const neighbours: readonly Key[] =
+    mode === 'major'
+      ? [
+          { tonic: inOctave4(movePitch(tonic, 4, 7)), mode: 'major', fifths: fifths + 1 },
+          { tonic: inOctave4(movePitch(tonic, -2, -3)), mode: 'minor', fifths },
+        ]
+      : [
+          { tonic: inOctave4(movePitch(tonic, 2, 3)), mode: 'major', fifths },
+          { tonic: inOctave4(movePitch(tonic, 3, 5)), mode: 'minor', fifths: fifths - 1 },
+        ];
+  return neighbours.filter((each) => Math.abs(each.fifths) <= MOST_SIGNS);
+}
+
+function inOctave4(pitch: Pitch): Pitch {
+  return { ...pitch, octave: 4 };
+}
+
 /** Black keys outside the key as horn charts name them: C♯, E♭, F♯, A♭, B♭. @source commonPractice */
 const SHARP_BLACK_KEYS: readonly number[] = [1, 6];
 

@@ -13,8 +13,11 @@ export interface Place {
   readonly height: number;
 }
 
-/** How likely a step of so many semitones is; anything wider than the list is not taken. */
-const STEP_WEIGHTS = [0.05, 1, 1, 0.7, 0.6, 0.3, 0.03, 0.1] as const;
+/** How likely a step of so many semitones is. */
+const STEP_WEIGHTS = [0.04, 1, 1, 0.6, 0.5, 0.3, 0.01, 0.12] as const;
+/** Anything wider is taken only by a horn that has nothing nearer, and never more than an octave where there is a choice. */
+const WIDER_WEIGHT = 1e-6;
+const WIDEST_WEIGHT = 1e-15;
 
 /** How much a note outside the harmony weighs against one in it. */
 const PASSING_WEIGHT = 0.35;
@@ -26,35 +29,35 @@ const PASSING_WEIGHT = 0.35;
  * @param from the note before the line, or null at a beginning
  * @returns a note for each place
  */
-export function drawLine(
+export function drawLine<Note extends Degree>(
   random: Random,
-  notes: readonly Degree[],
+  notes: readonly Note[],
   places: readonly Place[],
-  from: Degree | null,
-): readonly Degree[] {
+  from: Note | null,
+): readonly Note[] {
   const line = tryLine(random, notes, places, from);
   if (line.length > 0) return line;
   const loose = places.map((place) => ({ ...place, firm: false }));
-  const looser = tryLine(random, notes, loose, from);
-  return looser.length > 0 ? looser : tryLine(random, notes, loose, null);
+  return tryLine(random, notes, loose, from);
 }
 
-function tryLine(
+function tryLine<Note extends Degree>(
   random: Random,
-  notes: readonly Degree[],
+  notes: readonly Note[],
   places: readonly Place[],
-  from: Degree | null,
-): readonly Degree[] {
+  from: Note | null,
+): readonly Note[] {
+  const steps = notes.map((note) => notes.map((next) => stepWeight(note, next)));
   // ahead[i][j]: how much all continuations weigh from note j at place i on.
   const ahead: number[][] = places.map(() => []);
   for (let i = places.length - 1; i >= 0; i--) {
     ahead[i] = notes.map((note, j) => {
       const here = noteWeight(places[i]!, note, notes.length > 1 ? j / (notes.length - 1) : 0.5);
-      if (i === places.length - 1) return here;
-      return here * notes.reduce((sum, next, k) => sum + stepWeight(note, next) * ahead[i + 1]![k]!, 0);
+      if (i === places.length - 1 || here === 0) return here;
+      return here * notes.reduce((sum, _, k) => sum + steps[j]![k]! * ahead[i + 1]![k]!, 0);
     });
   }
-  const line: Degree[] = [];
+  const line: Note[] = [];
   for (const weights of ahead) {
     const before = line[line.length - 1] ?? from;
     const at = pickWeighted(
@@ -68,9 +71,12 @@ function tryLine(
 }
 
 function stepWeight(from: Degree, to: Degree): number {
+  const semitones = semitonesBetween(from.written, to.written);
   // The leading note goes home; what it does instead, it does within the usual steps too.
   const leads = from.degree !== 6 || to.degree === 0 || to.degree === 4 ? 1 : 0.04;
-  return leads * (STEP_WEIGHTS[semitonesBetween(from.written, to.written)] ?? 0);
+  // From the sixth to the raised seventh of a minor key nobody sings.
+  const sings = semitones === 3 && Math.abs(from.degree - to.degree) === 1 ? 0.01 : 1;
+  return leads * sings * (STEP_WEIGHTS[semitones] ?? (semitones <= 12 ? WIDER_WEIGHT : WIDEST_WEIGHT));
 }
 
 function noteWeight({ chord, firm, height }: Place, { degree }: Degree, atHeight: number): number {

@@ -7,16 +7,18 @@ import {
   type Pitch,
   pitchCents,
   soundingCents,
+  spellCents,
   type Transposition,
   transpositionCents,
 } from '../pitch/pitch.ts';
 import { examine } from '../rules/examine.ts';
 import { fingerings, type HandState, type Verdict } from '../stopping/fingering.ts';
-import { unmarkedHandState } from '../stopping/naturalHorn.ts';
+import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
 import { stop } from '../stopping/stopping.ts';
-import { type EtudeNote, FOUR_FOUR } from './bar.ts';
+import { bar, type EtudeNote, FOUR_FOUR, note } from './bar.ts';
 import { etudePassage } from './etudePassage.ts';
 import { type Degree, type Key, spellInKey } from './key.ts';
+import type { Bend, Tone } from './tone.ts';
 
 /** How surely a written note can be played in a hand state. */
 export function verdictFor(
@@ -29,45 +31,42 @@ export function verdictFor(
   return first ? first.verdict : 'impossible';
 }
 
-/** Fewer notes than this make no tune, so that a horn that stops few notes surely also lends its risky ones. */
-const FEWEST_NOTES = 5;
-
 /**
- * The notes of a scale that can be stopped, and played open too: the sure ones, or those and the risky ones where
- * the sure ones are too few.
+ * The tones of a scale for a player, lowest first.
+ * @param allowsRisky true to have those, too, that may fail
  */
-export function stoppableNotes(
+export function tonesOf(
   scale: readonly Degree[],
   player: Settings,
   transposition: Transposition,
-): readonly Degree[] {
-  const openable = scale.filter(
-    ({ written }) => verdictFor(written, 'open', player, transposition) !== 'impossible',
-  );
-  const sure = openable.filter(
-    ({ written }) => verdictFor(written, 'stopped', player, transposition) === 'sure',
-  );
-  if (sure.length >= FEWEST_NOTES) return sure;
-  return openable.filter(
-    ({ written }) => verdictFor(written, 'stopped', player, transposition) !== 'impossible',
-  );
+  allowsRisky: boolean,
+): readonly Tone[] {
+  const tones: Tone[] = [];
+  for (const { written, degree } of scale) {
+    const hand = player.horn.natural ? naturalHornSign(written, player, transposition) : 'stopped';
+    const verdict = verdictFor(written, hand, player, transposition);
+    const isOpenable = player.horn.natural || verdictFor(written, 'open', player, transposition) === 'sure';
+    if (verdict === 'impossible' || !isOpenable || (verdict === 'risky' && !allowsRisky)) continue;
+    tones.push({ written, degree, open: written, openDegree: degree, hand, isRisky: verdict === 'risky' });
+  }
+  if (!player.horn.natural) return tones;
+  const open = tones.filter(({ hand, isRisky }) => hand === 'open' && !isRisky);
+  return tones.map((tone) => {
+    const beside = nearest(tone, open);
+    return { ...tone, open: beside.written, openDegree: beside.degree };
+  });
 }
 
-/**
- * The notes of a scale that a natural horn plays, open or by the hand: the sure ones, or those and the risky ones where
- * the sure ones are too few.
- */
-export function naturalHornNotes(
-  scale: readonly Degree[],
-  player: Settings,
-  transposition: Transposition,
-): readonly Degree[] {
-  const verdictOf = ({ written }: Degree) => {
-    const state = unmarkedHandState(soundingCents(written, transposition), player);
-    return verdictFor(written, state, player, transposition);
-  };
-  const sure = scale.filter((each) => verdictOf(each) === 'sure');
-  return sure.length >= FEWEST_NOTES ? sure : scale.filter((each) => verdictOf(each) !== 'impossible');
+/** The open note nearest to a tone, the higher of two: from there the hand leads down. */
+function nearest(tone: Tone, open: readonly Tone[]): Tone {
+  let best = open[0] ?? tone;
+  for (const each of open)
+    if (gap(each.written, tone.written) <= gap(best.written, tone.written)) best = each;
+  return best;
+}
+
+function gap(a: Pitch, b: Pitch): number {
+  return Math.abs(pitchCents(a) - pitchCents(b));
 }
 
 /** The sign at a note of a natural horn. */
@@ -76,18 +75,10 @@ export function naturalHornSign(written: Pitch, player: Settings, transposition:
   return state === 'stopped' || state === 'half-stopped' ? state : 'open';
 }
 
-/** A tone that the hand takes down and lets up again on one fingering. */
-export interface Bend {
-  readonly open: Pitch;
-  readonly stopped: Pitch;
-  /** The harmonic number, so that neighbours on the same harmonic can follow each other. */
-  readonly harmonic: number;
-}
+/** Bends are practised on the usual valves, up to 13: five semitones. From memory: 123 is too far out to be trusted. */
+const WIDEST_VALVES = 5;
 
-/** Bends are practised on the usual valves, up to 23: four semitones. @source smalley (its hand positions use no others) */
-const WIDEST_VALVES = 4;
-
-/** Every bend between two written notes of a range that this player does without doubt, lowest first. */
+/** Every bend between two written notes of a range that this player does without doubt, the smallest first. */
 export function bendsBetween(
   low: Pitch,
   high: Pitch,
@@ -95,10 +86,29 @@ export function bendsBetween(
   player: Settings,
   transposition: Transposition,
 ): readonly Bend[] {
+  const all = BENDS.get(player) ?? allBends(player, transposition);
+  BENDS.set(player, all);
+  return all
+    .filter(
+      ({ open, stopped }) => pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low),
+    )
+    .map((bend) => ({
+      ...bend,
+      open: spellInKey(key, pitchCents(bend.open)),
+      stopped: spellInKey(key, pitchCents(bend.stopped)),
+      hand: player.horn.natural ? naturalHornSign(bend.stopped, player, transposition) : ('stopped' as const),
+    }));
+}
+
+/** What a player can bend does not change, and asking is dear. */
+const BENDS = new WeakMap<Settings, readonly Bend[]>();
+
+function allBends(player: Settings, transposition: Transposition): readonly Bend[] {
+  const crooked = playerAt(player, transposition);
   const bends: Bend[] = [];
   const seen = new Set<string>();
   const toWritten = transpositionCents(transposition);
-  for (const side of player.horn.sides) {
+  for (const side of crooked.horn.sides) {
     if (!side.stoppable || side.stoppingValveCents > 0) continue;
     for (const tube of tubesOf(side)) {
       if (tube.combination.rarer || tube.combination.semitones > WIDEST_VALVES) continue;
@@ -106,19 +116,28 @@ export function bendsBetween(
         const isUsual = side.stoppedHarmonics.length === 0 || side.stoppedHarmonics.indexOf(harmonic) >= 0;
         const closed = stop(tube, harmonic, player.handOffsetCents);
         if (!isUsual || closed.limit) continue;
-        const open = spellInKey(key, openPitchCents(tube, harmonic) - toWritten);
-        const stopped = spellInKey(key, closed.stoppedCents - toWritten);
-        const isInRange = pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low);
+        const open = spellCents(openPitchCents(tube, harmonic) - toWritten, 'flat');
+        const stopped = spellCents(closed.stoppedCents - toWritten, 'flat');
         const name = `${pitchCents(open)} ${pitchCents(stopped)}`;
-        if (!isInRange || seen.has(name) || pitchCents(stopped) >= pitchCents(open)) continue;
-        const bend = { open, stopped, harmonic };
+        if (seen.has(name) || pitchCents(stopped) >= pitchCents(open)) continue;
+        const { valves, semitones } = tube.combination;
+        const bend: Bend = {
+          open,
+          stopped,
+          hand: 'stopped',
+          harmonic,
+          side: side.name,
+          valves,
+          semitones,
+          dropCents: closed.dropCents,
+        };
         if (!isSureBend(bend, tube, player, transposition)) continue;
         seen.add(name);
         bends.push(bend);
       }
     }
   }
-  return bends.sort((a, b) => pitchCents(a.open) - pitchCents(b.open) || a.harmonic - b.harmonic);
+  return bends.sort((a, b) => a.dropCents - b.dropCents || a.semitones - b.semitones);
 }
 
 /** Asks the examination itself, so that an étude and a check can never disagree: sure, and on this very tube. */
@@ -128,13 +147,12 @@ function isSureBend(
   player: Settings,
   transposition: Transposition,
 ): boolean {
-  const bare = { slur: null, breath: false, dynamic: null, quarters: 2 } as const;
-  const bar: EtudeNote[] = [
-    { ...bare, written: open, sign: 'open', slides: true },
-    { ...bare, written: stopped, sign: 'stopped', slides: true },
-    { ...bare, written: open, sign: 'open', slides: false },
+  const notesOfBend: EtudeNote[] = [
+    { ...note(open, 2, 'open'), sign: 'open', slides: true },
+    { ...note(stopped, 2, 'stopped'), sign: 'stopped', slides: true },
+    { ...note(open, 2, 'open'), sign: 'open' },
   ];
-  const { notes, findings } = examine(etudePassage([bar], transposition, FOUR_FOUR, 60), player);
+  const { notes, findings } = examine(etudePassage([bar(FOUR_FOUR, notesOfBend)], transposition, 60), player);
   return (
     findings.length === 0 &&
     notes.every(

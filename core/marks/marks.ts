@@ -115,16 +115,22 @@ function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Sho
 
 /**
  * From the top: the natural pitch in brackets (`(C♯)`), then, nearest the note, the fingered note and valves (`B 2`). A horn
- * without valves fingers nothing: there the degree of closing stands alone (`½`).
+ * without valves fingers nothing: there the degree of closing stands alone (`½`, or `+` where the part has no sign).
  */
 function fingeringLines(
-  { namedFrom, fingering, player }: ExaminedNote,
+  { note, namedFrom, fingering, player }: ExaminedNote,
   show: Show,
   reader: Reader,
 ): string[] {
   if (!fingering) return [];
   const fingered = [
-    fingering.band ? closingText(fingering.band, reader) : '',
+    fingering.band === 'full'
+      ? note.sign === 'stopped'
+        ? ''
+        : '+'
+      : fingering.band
+        ? closingText(fingering.band, reader)
+        : '',
     show.fingered && !player.horn.natural ? noteClassName(fingeredPitch(namedFrom, fingering), reader) : '',
     show.valves ? fingering.printed : '',
   ].filter((part) => part !== '');

@@ -40,7 +40,8 @@ const ENGLISH = {
   notShown: 'The note is no longer in the score.',
   etude: 'Étude',
   etudeKind: 'Kind',
-  etudeKinds: 'A note matched, A tone bent, Scales and chords, A phrase and its echo, Ever quicker changes',
+  etudeKinds:
+    'Long tones, A note matched, A tone bent, Scales and chords, A phrase and its echo, Ever quicker changes',
   etudeKey: 'Written key',
   etudeLevel: 'Level',
   etudeLength: 'Bars',
@@ -111,7 +112,7 @@ const GERMAN: Words = {
   etude: 'Etüde',
   etudeKind: 'Art',
   etudeKinds:
-    'Gleicher Ton offen und gestopft, Ton gezogen, Tonleitern und Akkorde, Phrase und Echo, Immer schnellere Wechsel',
+    'Lange Töne, Gleicher Ton offen und gestopft, Ton gezogen, Tonleitern und Akkorde, Phrase und Echo, Immer schnellere Wechsel',
   etudeKey: 'Notierte Tonart',
   etudeLevel: 'Stufe',
   etudeLength: 'Takte',
@@ -179,7 +180,7 @@ const FRENCH: Words = {
   etude: 'Étude',
   etudeKind: 'Genre',
   etudeKinds:
-    'Note ouverte et bouchée, Son fléchi, Gammes et accords, Phrase et son écho, Changements de plus en plus rapides',
+    'Sons tenus, Note ouverte et bouchée, Son fléchi, Gammes et accords, Phrase et son écho, Changements de plus en plus rapides',
   etudeKey: 'Tonalité écrite',
   etudeLevel: 'Niveau',
   etudeLength: 'Mesures',
@@ -246,7 +247,8 @@ const ITALIAN: Words = {
   notShown: 'La nota non è più nella partitura.',
   etude: 'Studio',
   etudeKind: 'Genere',
-  etudeKinds: 'Nota aperta e chiusa, Suono piegato, Scale e accordi, Frase ed eco, Cambi sempre più rapidi',
+  etudeKinds:
+    'Note tenute, Nota aperta e chiusa, Suono piegato, Scale e accordi, Frase ed eco, Cambi sempre più rapidi',
   etudeKey: 'Tonalità scritta',
   etudeLevel: 'Livello',
   etudeLength: 'Battute',

@@ -2,12 +2,13 @@
 import {
   composeEtude,
   type EtudeKind,
+  etudeSheet,
   type Level,
   parseKey,
   parsePitch,
   type Settings,
 } from '../../core/index.ts';
-import { markedEtudeText } from './markedEtude.ts';
+import { sheetText } from './sheetText.ts';
 import { treeText } from './treeText.ts';
 
 /** What a panel asks for. */
@@ -46,8 +47,8 @@ export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
       player,
     });
     if (!result.ok) return result;
-    const { etude } = result;
-    return { ok: true, title: etude.title, text: markedEtudeText(etude, player, treeText) };
+    const sheet = etudeSheet(result.etude);
+    return { ok: true, title: sheet.title, text: sheetText(sheet, player, 'marked', treeText) };
   } catch (fault) {
     if (fault instanceof RangeError) return { ok: false, reason: fault.message };
     throw fault;

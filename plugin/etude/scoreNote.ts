@@ -73,9 +73,11 @@ export class Accidentals {
   }
 }
 
-/** Where a note stands in its beam and its triplet. */
+type Beam = 'begin' | 'continue' | 'end' | 'forward hook' | 'backward hook';
+
+/** Where a note stands in its beams, the eighths' first, and in its triplet. */
 interface Grouping {
-  readonly beams: readonly ('begin' | 'continue' | 'end')[];
+  readonly beams: readonly Beam[];
   readonly tuplet: 'start' | 'stop' | null;
 }
 
@@ -89,16 +91,22 @@ export function groupingsOf(bar: readonly EtudeNote[], meter: Meter): readonly G
   }
   return bar.map(({ quarters }, i) => {
     const isJoined = (j: number) => groups[i]! >= 0 && groups[j] === groups[i];
-    const before = isJoined(i - 1);
-    const after = isJoined(i + 1);
-    const beam = before && after ? 'continue' : before ? 'end' : after ? 'begin' : null;
-    const count = beam === null ? 0 : quarters < 0.3 ? 2 : 1;
+    const isSixteenth = (j: number) => bar[j] !== undefined && bar[j]!.quarters < 0.3;
+    const first = beamOf(isJoined(i - 1), isJoined(i + 1));
+    const second = isSixteenth(i)
+      ? (beamOf(isJoined(i - 1) && isSixteenth(i - 1), isJoined(i + 1) && isSixteenth(i + 1)) ??
+        (isJoined(i - 1) ? 'backward hook' : 'forward hook'))
+      : null;
     const isTriplet = Math.abs(quarters - 1 / 3) < 1e-6;
     return {
-      beams: beam === null ? [] : count === 2 ? [beam, beam] : [beam],
-      tuplet: isTriplet && !before ? 'start' : isTriplet && !after ? 'stop' : null,
+      beams: first === null ? [] : second === null ? [first] : [first, second],
+      tuplet: isTriplet && !isJoined(i - 1) ? 'start' : isTriplet && !isJoined(i + 1) ? 'stop' : null,
     };
   });
+}
+
+function beamOf(before: boolean, after: boolean): Beam | null {
+  return before && after ? 'continue' : before ? 'end' : after ? 'begin' : null;
 }
 
 /**
@@ -144,10 +152,17 @@ export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
 function notations(note: EtudeNote, isSlidTo: boolean, { tuplet }: Grouping): XmlElement | null {
   const children: XmlElement[] = [];
   if (note.slur) children.push(element('slur', { type: note.slur, number: 1 }));
+  // The fingerings stand above.
   if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'no', placement: 'below' }));
   if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
   if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
   if (note.sign) children.push(element('technical', {}, element(SIGN_ELEMENTS[note.sign])));
-  if (note.breath) children.push(element('articulations', {}, element('breath-mark', {}, 'comma')));
+  const articulations = [
+    note.attack ? element(note.attack) : null,
+    note.breath ? element('breath-mark', {}, 'comma') : null,
+  ].filter((each) => each !== null);
+  if (articulations.length > 0) children.push(element('articulations', {}, ...articulations));
+  // Below: above it would push the fingerings away.
+  if (note.fermata) children.push(element('fermata', { type: 'inverted' }));
   return children.length > 0 ? element('notations', {}, ...children) : null;
 }

@@ -1,163 +1,160 @@
-/** An étude as a MusicXML score. */
-
-import type { Etude, EtudeNote } from '../../core/index.ts';
+/** A sheet of études as a MusicXML score. */
+import {
+  type Bar,
+  ETUDE_KINDS,
+  type Etude,
+  type EtudeNote,
+  lineStarts,
+  type Meter,
+  pitchCents,
+  type Sheet,
+} from '../../core/index.ts';
+import { endsAt, startsAt, tempoMark, timesMark } from './scoreDirections.ts';
+import { scoreHead } from './scoreHead.ts';
 import { Accidentals, DIVISIONS, groupingsOf, noteElement } from './scoreNote.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
-/** Bars on one line of the page: a phrase, or half of one where bars are too full for their fingerings. */
-function barsALine(bars: Etude['bars']): number {
-  return bars.some((bar) => bar.length > 6) ? 2 : 4;
-}
-
 /**
- * The score of an étude, before its fingerings are written in.
+ * The score of a sheet, before its fingerings are written in.
  * @source musicxml40
  */
-export function etudeScore(etude: Etude): XmlElement {
-  return element('score-partwise', { version: '4.0' }, ...head(etude), part(etude));
+export function sheetScore(sheet: Sheet): XmlElement {
+  const writer = new PartWriter(sheet);
+  return element(
+    'score-partwise',
+    { version: '4.0' },
+    ...scoreHead(sheet),
+    element('part', { id: 'P1' }, ...writer.measures()),
+  );
 }
 
-function head(etude: Etude): XmlElement[] {
-  const { kind, seed, title, subtitle, trains, advice, transposition } = etude;
-  const instrument = 'P1-I1';
-  const name = transposition.chromatic === -7 ? 'Horn in F' : 'Natural horn';
-  return [
-    element('work', {}, element('work-title', {}, title)),
-    element(
-      'identification',
-      {},
-      element('encoding', {}, element('software', {}, 'Bellhand')),
-      element(
-        'miscellaneous',
-        {},
-        element('miscellaneous-field', { name: 'kind' }, kind),
-        element('miscellaneous-field', { name: 'seed' }, seed),
-        element('miscellaneous-field', { name: 'trains' }, trains),
-      ),
-    ),
-    defaults(),
-    heading(title, [trains, advice, subtitle]),
-    element(
-      'part-list',
-      {},
-      element(
-        'score-part',
-        { id: 'P1' },
-        element('part-name', { 'print-object': 'no' }, name),
-        element(
-          'score-instrument',
-          { id: instrument },
-          element('instrument-name', {}, name),
-          element(
-            'instrument-sound',
-            {},
-            transposition.chromatic === -7 ? 'brass.french-horn' : 'brass.natural-horn',
+/** Writes measure after measure, and remembers what the page says already. */
+class PartWriter {
+  private readonly sheet: Sheet;
+  private fifths: number | null = null;
+  private meter: Meter | null = null;
+  private clef: Clef | null = null;
+  private before: EtudeNote | null = null;
+  private number = 0;
+
+  constructor(sheet: Sheet) {
+    this.sheet = sheet;
+  }
+
+  measures(): XmlElement[] {
+    const { etudes } = this.sheet;
+    return ([] as XmlElement[]).concat(...etudes.map((etude, i) => this.exercise(etude, i)));
+  }
+
+  private exercise(etude: Etude, index: number): XmlElement[] {
+    const { etudes } = this.sheet;
+    const accidentals = new Accidentals(etude.key.fifths);
+    const starts = lineStarts(etude.bars);
+    return etude.bars.map((bar, i) => {
+      const children: XmlElement[] = [];
+      if (starts[i] && this.number > 0) children.push(element('print', { 'new-system': 'yes' }));
+      if (bar.repeatStarts) children.push(repeatSign('left', 0));
+      const attributes = this.attributes(etude, bar);
+      if (attributes) children.push(attributes);
+      if (i === 0) {
+        children.push(
+          tempoMark(
+            etudes.length > 1 ? index + 1 : null,
+            trainsText(etude),
+            etude.tempoWords,
+            bar.meter,
+            etude.tempo,
           ),
-        ),
-        element('midi-instrument', { id: instrument }, element('midi-program', {}, 61)),
-      ),
-    ),
-  ];
-}
-
-/** A4 with a staff of 7 mm, in tenths of a staff space. */
-const PAGE = { millimeters: 7, tenths: 40, width: 1200, height: 1697, margin: 85 } as const;
-
-function defaults(): XmlElement {
-  const margins = ['left-margin', 'right-margin', 'top-margin', 'bottom-margin'];
-  return element(
-    'defaults',
-    {},
-    element('scaling', {}, element('millimeters', {}, PAGE.millimeters), element('tenths', {}, PAGE.tenths)),
-    element(
-      'page-layout',
-      {},
-      element('page-height', {}, PAGE.height),
-      element('page-width', {}, PAGE.width),
-      element('page-margins', { type: 'both' }, ...margins.map((name) => element(name, {}, PAGE.margin))),
-    ),
-  );
-}
-
-/** The head of the page as one text, title and lines under it: readers place several each in its own way, one over the other. */
-function heading(title: string, lines: readonly string[]): XmlElement {
-  const place = { 'default-x': PAGE.width / 2, 'default-y': PAGE.height - PAGE.margin };
-  const look = { ...place, justify: 'center', halign: 'center', valign: 'top' };
-  return element(
-    'credit',
-    { page: 1 },
-    element('credit-type', {}, 'title'),
-    element('credit-words', { ...look, 'font-size': 20 }, `${title}\n`),
-    element('credit-words', { ...look, 'font-size': 9 }, lines.join('\n')),
-  );
-}
-
-function part(etude: Etude): XmlElement {
-  const { key, meter, bars } = etude;
-  const accidentals = new Accidentals(key.fifths);
-  const barsInLine = barsALine(bars);
-  let before: EtudeNote | null = null;
-  const measures = bars.map((bar, i) => {
-    const children: XmlElement[] = [];
-    if (i > 0 && i % barsInLine === 0) children.push(element('print', { 'new-system': 'yes' }));
-    if (i === 0) children.push(attributes(etude), tempo(etude));
-    accidentals.startBar();
-    const groupings = groupingsOf(bar, meter);
-    bar.forEach((note, j) => {
-      if (note.dynamic) children.push(dynamics(note.dynamic));
-      const accidental = note.written ? accidentals.at(note.written) : null;
-      children.push(noteElement(note, before?.slides === true, groupings[j]!, accidental));
-      before = note;
+        );
+      }
+      accidentals.startBar();
+      children.push(...this.notes(bar, accidentals));
+      if (bar.times > 0) children.push(repeatSign('right', bar.times));
+      else if (i === etude.bars.length - 1)
+        children.push(element('barline', { location: 'right' }, element('bar-style', {}, 'light-heavy')));
+      this.number += 1;
+      return element('measure', { number: this.number }, ...children);
     });
-    if (i === bars.length - 1) {
-      children.push(element('barline', { location: 'right' }, element('bar-style', {}, 'light-heavy')));
-    }
-    return element('measure', { number: i + 1 }, ...children);
-  });
-  return element('part', { id: 'P1' }, ...measures);
+  }
+
+  private notes(bar: Bar, accidentals: Accidentals): XmlElement[] {
+    const children: XmlElement[] = [];
+    const groupings = groupingsOf(bar.notes, bar.meter);
+    bar.notes.forEach((note, j) => {
+      if (bar.times > 0 && j === bar.notes.length - 1) children.push(timesMark(`${bar.times}×`));
+      children.push(...startsAt(note));
+      const accidental = note.written ? accidentals.at(note.written) : null;
+      children.push(noteElement(note, this.before?.slides === true, groupings[j]!, accidental));
+      children.push(...endsAt(note));
+      this.before = note;
+    });
+    return children;
+  }
+
+  /** What changes at the beginning of a bar, or null. */
+  private attributes({ key, transposition }: Etude, { meter, notes }: Bar): XmlElement | null {
+    const isFirst = this.fifths === null;
+    const clef = clefFor(notes, this.clef);
+    const children = [
+      isFirst ? element('divisions', {}, DIVISIONS) : null,
+      key.fifths === this.fifths
+        ? null
+        : element('key', {}, element('fifths', {}, key.fifths), element('mode', {}, key.mode)),
+      isSame(meter, this.meter)
+        ? null
+        : element('time', {}, element('beats', {}, meter.beats), element('beat-type', {}, meter.beatType)),
+      clef === this.clef
+        ? null
+        : element('clef', {}, element('sign', {}, clef), element('line', {}, clef === 'G' ? 2 : 4)),
+      isFirst
+        ? element(
+            'transpose',
+            {},
+            element('diatonic', {}, transposition.diatonic),
+            element('chromatic', {}, transposition.chromatic),
+            transposition.octaveChange === 0
+              ? null
+              : element('octave-change', {}, transposition.octaveChange),
+          )
+        : null,
+    ].filter((child) => child !== null);
+    this.fifths = key.fifths;
+    this.meter = meter;
+    this.clef = clef;
+    return children.length > 0 ? element('attributes', {}, ...children) : null;
+  }
 }
 
-function attributes({ key, meter, transposition }: Etude): XmlElement {
+type Clef = 'G' | 'F';
+
+/** Written G3, below which notes want the bass clef, and G4, above which they want the treble clef again. */
+const BASS_BELOW_CENTS = 5500;
+const TREBLE_ABOVE_CENTS = 6700;
+
+/** The bass clef, in new notation, for bars that lie below the treble staff; it stays until a bar leads above it. */
+function clefFor(notes: readonly EtudeNote[], before: Clef | null): Clef {
+  const cents = notes.filter(({ written }) => written !== null).map(({ written }) => pitchCents(written!));
+  const [low, high] = [Math.min(...cents), Math.max(...cents)];
+  if (high > TREBLE_ABOVE_CENTS) return 'G';
+  return low < BASS_BELOW_CENTS ? 'F' : (before ?? 'G');
+}
+
+function isSame(a: Meter, b: Meter | null): boolean {
+  return b !== null && a.beats === b.beats && a.beatType === b.beatType;
+}
+
+function repeatSign(location: 'left' | 'right', times: number): XmlElement {
   return element(
-    'attributes',
-    {},
-    element('divisions', {}, DIVISIONS),
-    element('key', {}, element('fifths', {}, key.fifths), element('mode', {}, key.mode)),
-    element('time', {}, element('beats', {}, meter.beats), element('beat-type', {}, meter.beatType)),
-    element('clef', {}, element('sign', {}, 'G'), element('line', {}, 2)),
-    element(
-      'transpose',
-      {},
-      element('diatonic', {}, transposition.diatonic),
-      element('chromatic', {}, transposition.chromatic),
-      transposition.octaveChange === 0 ? null : element('octave-change', {}, transposition.octaveChange),
-    ),
+    'barline',
+    { location },
+    element('bar-style', {}, location === 'left' ? 'heavy-light' : 'light-heavy'),
+    location === 'left'
+      ? element('repeat', { direction: 'forward' })
+      : element('repeat', { direction: 'backward', times }),
   );
 }
 
-function tempo({ meter, tempo: beats }: Etude): XmlElement {
-  return element(
-    'direction',
-    { placement: 'above' },
-    element(
-      'direction-type',
-      {},
-      element(
-        'metronome',
-        { parentheses: 'no' },
-        element('beat-unit', {}, 'quarter'),
-        meter.beatQuarters === 1.5 ? element('beat-unit-dot') : null,
-        element('per-minute', {}, beats),
-      ),
-    ),
-    element('sound', { tempo: beats * meter.beatQuarters }),
-  );
-}
-
-function dynamics(dynamic: string): XmlElement {
-  return element(
-    'direction',
-    { placement: 'below' },
-    element('direction-type', {}, element('dynamics', {}, element(dynamic))),
-  );
+function trainsText({ kind, player }: Etude): string {
+  const { trains, trainsOnNaturalHorn } = ETUDE_KINDS.filter((each) => each.kind === kind)[0]!;
+  return player.horn.natural ? trainsOnNaturalHorn : trains;
 }

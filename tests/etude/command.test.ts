@@ -11,7 +11,7 @@ describe('bellhand etude', () => {
     expect(made.stderr).toBe('');
     expect(made.exit).toBe(0);
     expect(made.stdout).toMatch(
-      /^etude-\w+-4\.musicxml: .+ \(Double horn in F and B♭, B♭ major, level 2, seed 4\)\n$/,
+      /^etude-\w+-4\.musicxml: .+ \(Horn in F\. Level 2, seed 4, difficulty \d+\.; Double horn in F and B♭, B♭ major, .+ no risky note\.\)\n$/,
     );
     const checked = bellhand(folder, ['check', '--format', 'json', `etude-${kind}-4.musicxml`]);
     expect(checked.exit).toBe(0);
@@ -25,6 +25,39 @@ describe('bellhand etude', () => {
     expect(name).toBe(`etude-phrase-${seed}.musicxml`);
     bellhand(folder, ['etude', '--kind', 'phrase', '--seed', seed, '-o', 'again.musicxml']);
     expect(textOf(folder, 'again.musicxml')).toBe(textOf(folder, name!));
+  });
+
+  it('writes the same bars without fingerings for the student', () => {
+    const folder = folderWith();
+    const args = ['etude', '--kind', 'scale', '--seed', '3'];
+    bellhand(folder, [...args, '-o', 'marked.musicxml']);
+    bellhand(folder, [...args, '--copy', 'plain', '-o', 'plain.musicxml']);
+    bellhand(folder, ['clear', 'marked.musicxml', '-o', 'cleared.musicxml']);
+    const notes = (name: string) => textOf(folder, name).match(/<note[\s\S]*<\/part>/)![0];
+    expect(notes('plain.musicxml')).toBe(notes('cleared.musicxml'));
+    expect(notes('plain.musicxml')).not.toBe(notes('marked.musicxml'));
+  });
+
+  it('says what a low range costs, and takes the bass clef there', () => {
+    const folder = folderWith();
+    const made = bellhand(folder, [
+      'etude',
+      '--kind',
+      'match',
+      '--level',
+      '2',
+      '--range',
+      'D3-D4',
+      '--seed',
+      '2',
+    ]);
+    expect(made.stdout).toMatch(/\d+ risky notes? \(blue, ≈\) where the tone may slip up/);
+    expect(textOf(folder, 'etude-match-2.musicxml')).toContain('<sign>F</sign>');
+    const hopeless = bellhand(folder, ['etude', '--kind', 'match', '--range', 'C2-F2']);
+    expect([hopeless.exit, hopeless.stderr]).toEqual([
+      2,
+      expect.stringMatching(/has no .*: choose a wider range/),
+    ]);
   });
 
   it('writes the score alone to standard output', () => {
@@ -48,7 +81,7 @@ describe('bellhand etude', () => {
 
   it.each([
     [[], /required option '--kind <kind>'/],
-    [['--kind', 'polka'], /Choose one of match, bend, .*scale/],
+    [['--kind', 'polka'], /Choose one of seal, match, bend, .*scale/],
     [['--kind', 'match', '--bars', '9'], /Give a multiple of 4 from 4 to 64/],
     [['--kind', 'match', '--key', 'H'], /"H" is not a key/],
     [['--kind', 'match', '--range', 'G5-C4'], /Name the lower note first/],
@@ -66,5 +99,49 @@ describe('bellhand etude', () => {
     expect(run.stderr).toMatch(/^bellhand: [^\n]+\n$/);
     expect(run.stderr).toMatch(message);
     expect(readdirSync(folder)).toEqual([]);
+  });
+});
+
+describe('bellhand lesson', () => {
+  it.each(['1', '2', '3'])('writes a page of level %s that check finds nothing impossible in', (level) => {
+    const folder = folderWith();
+    const made = bellhand(folder, ['lesson', '--level', level, '--seed', '4']);
+    expect([made.exit, made.stderr]).toEqual([0, '']);
+    const name = `lesson-${level}-4.musicxml`;
+    expect(readdirSync(folder)).toEqual([name]);
+    const checked = bellhand(folder, ['check', '--format', 'json', name]);
+    expect(checked.exit).toBe(0);
+    const findings = JSON.parse(checked.stdout).findings as { severity: string }[];
+    expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
+    if (level !== '3') expect(findings).toEqual([]);
+    const numbers = [...textOf(folder, name).matchAll(/font-weight="bold">(\d) {3}</g)].map(
+      ([, number]) => number,
+    );
+    expect(numbers).toEqual(['1', '2', '3', '4', '5', '6']);
+  });
+
+  it('refuses what is no level in one line', () => {
+    const run = bellhand(folderWith(), ['lesson', '--level', '4']);
+    expect([run.exit, run.stderr]).toEqual([2, expect.stringMatching(/^bellhand: [^\n]+1, 2 or 3[^\n]*\n$/)]);
+  });
+});
+
+describe('bellhand course', () => {
+  it('writes a sheet a week into a folder, and tells of each', () => {
+    const folder = folderWith();
+    const made = bellhand(folder, ['course', '--weeks', '3', '--seed', '7']);
+    expect([made.exit, made.stderr]).toEqual([0, '']);
+    expect(readdirSync(`${folder}/course-7`)).toEqual([
+      'week-01.musicxml',
+      'week-02.musicxml',
+      'week-03.musicxml',
+    ]);
+    expect(made.stdout.match(/difficulty \d+/g)).toHaveLength(3);
+    expect(textOf(folder, 'course-7/week-02.musicxml')).toContain('Week 2');
+  });
+
+  it('refuses no weeks in one line', () => {
+    const run = bellhand(folderWith(), ['course', '--weeks', '0']);
+    expect([run.exit, run.stderr]).toEqual([2, expect.stringMatching(/^bellhand: [^\n]+\n$/)]);
   });
 });

@@ -82,9 +82,9 @@ describe('the open chart of the double horn (43 rows: 10 read, 5 read by way of 
         ...{ key, seed, player: DEFAULT_SETTINGS },
       });
       if (!made.ok) throw new Error(made.reason);
-      const { bars, transposition, meter, tempo } = made.etude;
+      const { bars, transposition, tempo } = made.etude;
       for (const { reading, soundingCents: cents, fingering, chosenBecause } of examine(
-        etudePassage(bars, transposition, meter, tempo),
+        etudePassage(bars, transposition, tempo),
       ).notes) {
         if (reading.state !== 'open' || chosenBecause !== null) continue;
         expect(fingering!.printed).toBe(BY_SOUND.get(cents!));

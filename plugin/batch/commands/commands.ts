@@ -4,9 +4,11 @@ import { annotateCommand } from './annotate.ts';
 import { chartCommand } from './chart.ts';
 import { checkCommand } from './check.ts';
 import { clearCommand } from './clear.ts';
+import { courseCommand } from './course.ts';
 import { etudeCommand } from './etude.ts';
 import { explainCommand } from './explain.ts';
 import { installCommand } from './install.ts';
+import { lessonCommand } from './lesson.ts';
 import { reportCommand } from './report.ts';
 import { watchCommand } from './watch.ts';
 
@@ -15,6 +17,8 @@ export const COMMANDS: readonly (() => Command)[] = [
   clearCommand,
   checkCommand,
   explainCommand,
+  lessonCommand,
+  courseCommand,
   etudeCommand,
   reportCommand,
   chartCommand,

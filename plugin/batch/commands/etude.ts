@@ -4,42 +4,40 @@ import {
   composeEtude,
   ETUDE_KINDS,
   type EtudeKind,
+  etudeSheet,
   FASTEST_TEMPO,
-  HIGHEST_SEED,
   type Key,
-  LEVELS,
   type Level,
   LONGEST_BARS,
   PHRASE_BARS,
-  type Pitch,
   parseKey,
-  pitchCents,
   SHORTEST_BARS,
   SLOWEST_TEMPO,
 } from '../../../core/index.ts';
 import { documentText } from '../../etude/documentText.ts';
-import { markedEtudeText } from '../../etude/markedEtude.ts';
+import { sheetText } from '../../etude/sheetText.ts';
 import { Failure } from '../failure.ts';
+import {
+  type ComposingOptions,
+  endsOf,
+  keyOf,
+  levelOf,
+  seedFrom,
+  withComposingOptions,
+} from '../options/etudeOptions.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
-import { noteName, numberBetween, oneOf } from '../options/optionValues.ts';
+import { numberBetween, oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 
-interface EtudeOptions extends PlayerOptions, ForceOption {
+interface EtudeOptions extends PlayerOptions, ComposingOptions, ForceOption {
   readonly kind: EtudeKind;
   readonly key: Key;
   readonly level: Level;
   readonly bars: number;
   readonly tempo?: number;
-  readonly range?: Range;
-  readonly seed?: number;
   readonly output?: string;
-}
-
-interface Range {
-  readonly low: Pitch;
-  readonly high: Pitch;
 }
 
 export function etudeCommand(): Command {
@@ -57,7 +55,7 @@ export function etudeCommand(): Command {
     )
     .addOption(
       new Option('--level <level>', '1 for the first weeks, 2 for daily practice, 3 for the experienced')
-        .argParser((text) => Number(oneOf(LEVELS.map(String))(text)))
+        .argParser(levelOf)
         .default(1, '1'),
     )
     .option('--bars <number>', `length in bars, in phrases of ${PHRASE_BARS}`, barsOf, 16)
@@ -65,37 +63,35 @@ export function etudeCommand(): Command {
       '--tempo <beats>',
       'beats a minute (default: what suits the kind)',
       numberBetween(SLOWEST_TEMPO, FASTEST_TEMPO, 'beats'),
-    )
-    .option('--range <low-high>', 'lowest and highest written note, as in C4-G5 (default: by level)', rangeOf)
-    .option('--seed <number>', 'the same seed makes the same étude (default: a new one each time)', seedOf)
-    .option('-o, --output <path>', 'where to write, or - (default: etude-KIND-SEED.musicxml)');
+    );
+  withComposingOptions(command).option(
+    '-o, --output <path>',
+    'where to write, or - (default: etude-KIND-SEED.musicxml)',
+  );
   return withForce(withPlayerOptions(command)).action((options: EtudeOptions) => writeEtude(options));
 }
 
 function writeEtude(options: EtudeOptions): void {
   const player = settingsOf(options);
-  const { kind, key, level, bars, tempo, range } = options;
-  const seed = options.seed ?? Math.floor(Math.random() * NEW_SEEDS);
-  const { low, high } = range ?? { low: null, high: null };
-  const result = composeEtude({ kind, key, level, bars, tempo: tempo ?? null, low, high, seed, player });
+  const { kind, key, level, bars, tempo, copy } = options;
+  const seed = seedFrom(options);
+  const result = composeEtude({
+    kind,
+    key,
+    level,
+    bars,
+    tempo: tempo ?? null,
+    ...endsOf(options),
+    seed,
+    player,
+  });
   if (!result.ok) throw new Failure(result.reason);
-  const { etude } = result;
+  const sheet = etudeSheet(result.etude);
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
-  const text = markedEtudeText(etude, player, documentText);
+  const text = sheetText(sheet, player, copy, documentText);
   warnLines(writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] }));
   const tell = isStandardOutput(output) ? warnLines : printLines;
-  tell([`${output}: ${etude.title} (${etude.subtitle})`]);
-}
-
-/** Seeds drawn for the user are short enough to be told on. */
-const NEW_SEEDS = 10000;
-
-function keyOf(text: string): Key {
-  try {
-    return parseKey(text);
-  } catch (fault) {
-    throw new InvalidArgumentError(`${(fault as RangeError).message}.`);
-  }
+  tell([`${output}: ${sheet.title} (${sheet.lines.slice(0, 2).join('; ')})`]);
 }
 
 function barsOf(text: string): number {
@@ -106,19 +102,4 @@ function barsOf(text: string): number {
     );
   }
   return bars;
-}
-
-function rangeOf(text: string): Range {
-  const ends = /^([^-]+)-(.+)$/.exec(text);
-  if (!ends) throw new InvalidArgumentError('Give two notes with a hyphen between, as in C4-G5.');
-  const [low, high] = [noteName(ends[1]!), noteName(ends[2]!)];
-  if (pitchCents(low) >= pitchCents(high)) throw new InvalidArgumentError('Name the lower note first.');
-  return { low, high };
-}
-
-function seedOf(text: string): number {
-  const seed = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
-  if (!(seed <= HIGHEST_SEED))
-    throw new InvalidArgumentError(`Give a whole number from 0 to ${HIGHEST_SEED}.`);
-  return seed;
 }

@@ -1,0 +1,77 @@
+/** A course: a sheet a week, each harder than the one before, and each coming back to one thing from it. */
+
+import { checkInteger } from '../guards/allowed.ts';
+import type { Settings } from '../part/settings.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import { ETUDE_KINDS } from './kinds.ts';
+import { composeLesson } from './lesson.ts';
+import { keysOf, LEVELS, type Level } from './levels.ts';
+import { HIGHEST_SEED } from './random.ts';
+import { meanDifficulty, type Sheet } from './sheet.ts';
+
+/** What is asked for. */
+export interface CourseRequest {
+  /** Sheets, one a week; 1 to MOST_WEEKS. */
+  readonly weeks: number;
+  readonly low: Pitch | null;
+  readonly high: Pitch | null;
+  /** An integer from 0 to HIGHEST_SEED. */
+  readonly seed: number;
+  readonly player: Settings;
+}
+
+/** A course, or why there can be none. */
+export type CourseResult =
+  | { readonly ok: true; readonly sheets: readonly Sheet[] }
+  | { readonly ok: false; readonly reason: string };
+
+/** The longest course. */
+export const MOST_WEEKS = 52;
+
+/** How quick the first and the last week of a level are, as factors of its usual tempo. */
+const SLOWEST_PACE = 0.9;
+const QUICKEST_PACE = 1.1;
+/** So many sheets are made for a week at most; the first that is harder than last week's is taken. */
+const ATTEMPTS = 12;
+
+/**
+ * Composes a course from the first level to the third: range, keys, tempo and changes grow with the weeks.
+ * @throws {TypeError} or {RangeError} when weeks, range, seed or player are not what they may be
+ */
+export function composeCourse({ weeks, low, high, seed, player }: CourseRequest): CourseResult {
+  checkInteger('weeks', weeks, 1, MOST_WEEKS);
+  checkInteger('seed', seed, 0, HIGHEST_SEED);
+  const sheets: Sheet[] = [];
+  for (let week = 0; week < weeks; week++) {
+    const way = (LEVELS.length * week) / weeks;
+    const level = LEVELS[Math.floor(way)] as Level;
+    const within = way - Math.floor(way);
+    const keys = keysOf(level, player.horn.natural);
+    const last = sheets[week - 1];
+    const lastScore = last ? meanDifficulty(last.etudes).score : 0;
+    const again = last?.etudes.filter(({ kind }) => kind === ETUDE_KINDS[week % ETUDE_KINDS.length]!.kind);
+    let best: { readonly sheet: Sheet; readonly score: number } | null = null;
+    for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+      const made = composeLesson({
+        level,
+        key: keys[Math.floor(within * keys.length + attempt) % keys.length]!,
+        low,
+        high,
+        seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
+        player,
+        kept: again ?? [],
+        week: week + 1,
+        pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,
+      });
+      if (!made.ok) {
+        if (best || attempt < ATTEMPTS - 1) continue;
+        return made;
+      }
+      const { score } = meanDifficulty(made.sheet.etudes);
+      if (!best || score > best.score) best = { sheet: made.sheet, score };
+      if (score > lastScore) break;
+    }
+    sheets.push(best!.sheet);
+  }
+  return { ok: true, sheets };
+}

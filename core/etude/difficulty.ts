@@ -1,0 +1,79 @@
+/** How hard an étude is, as numbers a teacher can check, and as one. */
+import { pitchCents } from '../pitch/pitch.ts';
+import type { Bar, EtudeNote } from './bar.ts';
+import type { Key } from './key.ts';
+
+/** What makes an étude hard. */
+export interface Difficulty {
+  /** Changes of the hand a minute. */
+  readonly changesPerMinute: number;
+  /** From the lowest to the highest written note, in semitones. */
+  readonly rangeSemitones: number;
+  /** Leaps wider than a major third, in a hundred steps from note to note; notes that repeat do not count. */
+  readonly leapsInHundred: number;
+  /** Sharps or flats of the key, and accidentals for each bar, together. */
+  readonly signs: number;
+  /** Risky notes, in a hundred. */
+  readonly riskyInHundred: number;
+  /** Notes a minute. */
+  readonly notesPerMinute: number;
+  /** All of it in one number: about 10 for a beginner's first sheet, 60 for what an experienced player works at. */
+  readonly score: number;
+}
+
+/**
+ * What each counts in the score. A choice: a change of the hand a second weighs as much as two and a half octaves.
+ */
+const WEIGHTS = { changes: 0.5, range: 1, leaps: 0.15, signs: 1.5, risky: 1, notes: 0.06 } as const;
+
+/**
+ * Measures some bars.
+ * @param tempo beats a minute
+ * @param isRisky by sounding note, in order
+ */
+export function difficultyOf(
+  bars: readonly Bar[],
+  key: Key,
+  tempo: number,
+  isRisky: readonly boolean[],
+): Difficulty {
+  const events = ([] as EtudeNote[]).concat(...bars.map(({ notes }) => notes));
+  const notes = events.filter(({ written }) => written !== null);
+  const quarters = events.reduce((sum, each) => sum + each.quarters, 0);
+  const minutes = quarters / (tempo * (bars[0]?.meter.beatQuarters ?? 1));
+  let changes = 0;
+  let moves = 0;
+  let leaps = 0;
+  let accidentals = 0;
+  const order = key.fifths > 0 ? 'FCGDAEB' : 'BEADGCF';
+  notes.forEach((each, i) => {
+    const { step, alter } = each.written!;
+    const inKey = order.indexOf(step) < Math.abs(key.fifths) ? Math.sign(key.fifths) : 0;
+    if (alter !== inKey) accidentals += 1;
+    const before = notes[i - 1];
+    if (!before) return;
+    if (before.hand !== each.hand) changes += 1;
+    const semitones = Math.abs(pitchCents(each.written!) - pitchCents(before.written!)) / 100;
+    if (semitones > 0) moves += 1;
+    if (semitones > 4) leaps += 1;
+  });
+  const cents = notes.map(({ written }) => pitchCents(written!));
+  const parts = {
+    changesPerMinute: changes / minutes,
+    rangeSemitones: cents.length > 0 ? (Math.max(...cents) - Math.min(...cents)) / 100 : 0,
+    leapsInHundred: moves > 0 ? (100 * leaps) / moves : 0,
+    signs: Math.abs(key.fifths) + accidentals / Math.max(1, bars.length),
+    riskyInHundred: notes.length > 0 ? (100 * isRisky.filter(Boolean).length) / notes.length : 0,
+    notesPerMinute: notes.length / minutes,
+  };
+  return {
+    ...parts,
+    score:
+      WEIGHTS.changes * parts.changesPerMinute +
+      WEIGHTS.range * parts.rangeSemitones +
+      WEIGHTS.leaps * parts.leapsInHundred +
+      WEIGHTS.signs * parts.signs +
+      WEIGHTS.risky * parts.riskyInHundred +
+      WEIGHTS.notes * parts.notesPerMinute,
+  };
+}

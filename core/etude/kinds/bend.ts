@@ -1,0 +1,179 @@
+/** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
+import {
+  type Bar,
+  bar,
+  type EtudeNote,
+  FOUR_FOUR,
+  type Meter,
+  note,
+  rest,
+  THREE_FOUR,
+  withDynamic,
+} from '../bar.ts';
+import { type Figure, figure } from '../figure.ts';
+import type { Level } from '../levels.ts';
+import { pick } from '../random.ts';
+import type { Bend } from '../tone.ts';
+import { type Draft, fits, type Workshop } from '../workshop.ts';
+import type { KindOfEtude } from './kind.ts';
+
+/** What is done with one bend: a bar, or two. */
+interface Treatment {
+  readonly bars: readonly Figure[];
+  readonly meter: Meter;
+}
+
+function treatment(meter: Meter, ...bars: readonly string[]): Treatment {
+  return { bars: bars.map(figure), meter };
+}
+
+const CLOSE = treatment(FOUR_FOUR, 'o2~ s2^,');
+const CLOSE_AND_OPEN = treatment(FOUR_FOUR, 'o2~ s2~', 'o3^ r1');
+const DOWN_UP = treatment(FOUR_FOUR, 'o1~ s1~ o1^ r1');
+
+/** One bar each, the calmest last. */
+const IN_ONE_BAR: { readonly [level in Level]: readonly Treatment[] } = {
+  1: [treatment(FOUR_FOUR, 'o2~ s1^ r1'), treatment(FOUR_FOUR, 's2~ o2^,'), CLOSE],
+  2: [DOWN_UP, treatment(FOUR_FOUR, 'o1~ s2^ r1'), treatment(FOUR_FOUR, 'o2~ s1 r1'), CLOSE],
+  3: [
+    treatment(FOUR_FOUR, 'o.5~ s.5~ o.5~ s.5~ o1^ r1'),
+    treatment(FOUR_FOUR, 'o1/3~ s1/3~ o1/3~ s1~ o1 r1'),
+    treatment(THREE_FOUR, 'o.5~ s.5~ o1^ r1'),
+    treatment(FOUR_FOUR, 's1>~ o1~ s1^ r1'),
+    treatment(THREE_FOUR, 's1~ o1 r1'),
+    DOWN_UP,
+    CLOSE,
+  ],
+};
+/** Two bars each, the calmest last. */
+const IN_TWO_BARS: { readonly [level in Level]: readonly Treatment[] } = {
+  1: [CLOSE_AND_OPEN],
+  2: [treatment(FOUR_FOUR, 'o1~ s1~ o1~ s1~', 'o3^ r1'), CLOSE_AND_OPEN],
+  3: [treatment(FOUR_FOUR, 'o1~ s1~ o.5~ s.5~ o.5~ s.5~', 'o2^ r2'), CLOSE_AND_OPEN],
+};
+
+/** Composes bends from the smallest on, valve by valve on one harmonic, then on the next that bends further. */
+function compose(workshop: Workshop): Draft {
+  const { random, bends, level, length } = workshop;
+  // The last two bars of every eight let a bend settle.
+  const doubles = Math.floor(length / 8);
+  const chosen = chooseBends(bends, length - doubles, level);
+  const one = fitting(IN_ONE_BAR[level], workshop);
+  const two = fitting(IN_TWO_BARS[level], workshop);
+  const bars: Bar[] = [];
+  let treated: Treatment | null = null;
+  chosen.forEach((bend, i) => {
+    const isDouble = bars.length % 8 === 6;
+    const fresh = one.filter((each) => each !== treated || one.length === 1);
+    // The first goes down, as the hand closes.
+    const falling = fresh.filter((each) => i > 1 || each.bars[0]![0]!.hand === 'open');
+    const choice: readonly Treatment[] = isDouble ? two : falling.length > 0 ? falling : fresh;
+    // A treatment is kept for two bends, so that the hand learns it.
+    const made = isDouble || i % 2 === 0 || !treated ? pick(random, choice) : treated;
+    treated = isDouble ? null : made;
+    made.bars.forEach((strokes, j) => {
+      const each = barOf(bend, strokes, made.meter);
+      bars.push(j === 0 && bars.length % 4 === 0 ? withDynamic(each, 'mf') : each);
+    });
+  });
+  return bars;
+}
+
+function fitting(treatments: readonly Treatment[], workshop: Workshop): readonly Treatment[] {
+  const those = treatments.filter(({ bars }) => bars.every((each) => fits(each, workshop)));
+  return those.length > 0 ? those : treatments.slice(-1);
+}
+
+function barOf(bend: Bend, strokes: Figure, meter: Meter): Bar {
+  return bar(
+    meter,
+    strokes.map(({ hand, quarters, marks }): EtudeNote => {
+      if (hand === null) return rest(quarters);
+      return hand === 'open'
+        ? { ...note(bend.open, quarters, 'open'), ...marks }
+        : { ...note(bend.stopped, quarters, bend.hand), ...marks };
+    }),
+  );
+}
+
+/** As many tubes as a bend is practised on: 0, 2, 1, 12, 23 and 13. */
+export const BEND_TUBES = 6;
+
+/** Harmonics that can be bent on fewer tubes are used only where there is nothing else. */
+const FEWEST_TUBES = 3;
+
+/** The bends of one harmonic, from the shortest tube. */
+type Run = readonly Bend[];
+
+/**
+ * So many bends, from the smallest drop: first one harmonic through its tubes, then those that drop further; at the
+ * third level every second bend drops further, while the tubes go on. All on one side of the horn, the one with most.
+ */
+function chooseBends(bends: readonly Bend[], count: number, level: Level): readonly Bend[] {
+  const sides = distinct(bends.map(({ side }) => side));
+  const side = sides.reduce((best, each) => (countOf(bends, each) > countOf(bends, best) ? each : best));
+  const ours = bends.filter((bend) => bend.side === side);
+  const all = distinct(ours.map(({ harmonic }) => harmonic)).map(
+    (harmonic): Run =>
+      ours.filter((bend) => bend.harmonic === harmonic).sort((a, b) => a.semitones - b.semitones),
+  );
+  // A harmonic that is in tune on a tube or two is left to them.
+  const long = all.filter((run) => run.length >= FEWEST_TUBES);
+  const runs = long.length > 0 ? long : all;
+  const tubes = ([] as Bend[])
+    .concat(...runs)
+    .sort((a, b) => a.semitones - b.semitones)
+    .map(({ valves }) => valves)
+    .filter((valves, i, all) => all.indexOf(valves) === i);
+  // The smallest that has all its tubes, and from there on those that drop further.
+  const first = Math.max(
+    0,
+    runs.findIndex((run) => run.length >= Math.min(tubes.length, BEND_TUBES)),
+  );
+  const order = level === 3 ? runs : runs.slice(first);
+  // Where the side lacks a tube, the other lends one: it is a smaller bend, and comes first.
+  const lent = bends.filter((bend) => bend.side !== side && bend.dropCents < ours[0]!.dropCents);
+  const chosen: Bend[] = lent.slice(0, Math.max(0, Math.min(count - 1, BEND_TUBES - tubes.length)));
+  const before = chosen.length;
+  for (let i = 0; i < count - before; i++) {
+    const isTried = ({ valves }: Bend) => chosen.some((each) => each.side === side && each.valves === valves);
+    const next = order.findIndex((run) => run.some((bend) => !isTried(bend)));
+    const round = Math.floor(i / tubes.length) % order.length;
+    const at = level === 3 ? Math.floor((i * order.length) / (count - before)) : next >= 0 ? next : round;
+    const run = order[at]!;
+    const wanted = tubes[i % tubes.length]!;
+    const fresh = run.filter((bend) => chosen.indexOf(bend) < 0);
+    const untried = fresh.filter((bend) => !isTried(bend));
+    const best = untried.filter(({ valves }) => valves === wanted)[0] ?? untried[0];
+    chosen.push(best ?? run.filter(({ valves }) => valves === wanted)[0] ?? fresh[0] ?? run[i % run.length]!);
+  }
+  return sorted(chosen, runs);
+}
+
+/** Harmonic after harmonic, the tubes of each as they came. */
+function sorted(chosen: readonly Bend[], runs: readonly Run[]): readonly Bend[] {
+  const inRuns = runs.map((run) => chosen.filter((bend) => run.indexOf(bend) >= 0));
+  return chosen.filter((bend) => runs.every((run) => run.indexOf(bend) < 0)).concat(...inRuns);
+}
+
+function distinct<T>(things: readonly T[]): readonly T[] {
+  return things.filter((each, i) => things.indexOf(each) === i);
+}
+
+function countOf(bends: readonly Bend[], side: string): number {
+  return bends.filter((bend) => bend.side === side).length;
+}
+
+/** The kind, as the list of kinds has it. */
+export const bend = {
+  kind: 'bend',
+  name: 'a tone bent',
+  title: 'Leaning on the Door',
+  trains: 'Keep valves and lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
+  trainsOnNaturalHorn:
+    'Keep the lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
+  needs: 'bends',
+  tempo: { 1: 60, 2: 60, 3: 69 },
+  character: 'portando',
+  compose,
+} as const satisfies KindOfEtude;

@@ -1,0 +1,93 @@
+/** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
+import { type Bar, FOUR_FOUR, repeated, withBreath, withDynamic } from '../bar.ts';
+import { type Figure, figure, played } from '../figure.ts';
+import { planPhrases } from '../harmony.ts';
+import type { Level } from '../levels.ts';
+import { drawLine, type Place } from '../line.ts';
+import { pick } from '../random.ts';
+import { pairsOf, type Tone } from '../tone.ts';
+import { type Draft, fits, hasTimeFor, type Workshop } from '../workshop.ts';
+import type { KindOfEtude } from './kind.ts';
+
+const read = (texts: readonly string[]) => texts.map(figure);
+
+/** From the slowest: each step is quicker than the one before. In each the hand ends on something longer. */
+const STEPS: { readonly [level in Level]: readonly (readonly Figure[])[] } = {
+  1: [read(['o4', 's4']), read(['o2 s2>', 's2 o2']), read(['o1 r1 s1> r1', 's1> r1 o1 r1'])],
+  2: [
+    read(['o2 s2>', 's2> o2']),
+    read(['o1 s1> o2', 'o1 s1> o1 s1>', 's1> o1 s2']),
+    read(['o.5 o.5 s.5> s.5 o1 s1>', 'o1 s.5> s.5 o.5 o.5 s1>', 's.5> s.5 o1 s.5> s.5 o1']),
+  ],
+  3: [
+    read(['o1 s1> o1 s1>', 's1> o1 s2', 'o2 s1> o1']),
+    read(['o.5 s.5 o.5 s.5 o1 s1>', 'o1 s.5 o.5 s1> o1', 's.5 o.5 s1> o.5 s.5 o1']),
+    read(['o1/3 s1/3 o1/3 s1 o1 s1>', 'o1 s1/3 o1/3 s1/3 o2', 's1/3 o1/3 s1/3 o1 s1/3 o1/3 s1/3 o1']),
+    read(['o.25 s.25 o.25 s.25 o1 s1> o1', 'o1 s.25 o.25 s.25 o.25 s2>', 's.25 o.25 s.25 o.25 s1> o1 s1>']),
+  ],
+};
+
+/** So often are the quickest bars by level. */
+const TIMES: { readonly [level in Level]: number } = { 1: 2, 2: 3, 3: 3 };
+
+/** Composes four bars at a time, each bar in notes as short as those before it or shorter, the last for the hand to rest. */
+function compose(workshop: Workshop): Draft {
+  const { random, key, level, plan, tones, length } = workshop;
+  const { pairs, restsOpen } = pairsOf(tones);
+  const steps = STEPS[level]
+    .map((figures) => figures.filter((each) => fits(each, workshop)))
+    .filter((figures, i) => i === 0 || figures.length > 0);
+  const first = steps[0]!.length > 0 ? steps[0]! : read(['o2 s2>']);
+  const count = length / 4;
+  const moving = 3 * count;
+  const bars: Bar[] = [];
+  let before: Tone | null = null;
+  let at = 0;
+  let lastStep = -1;
+  planPhrases(random, count, key, plan.isMixed).forEach(({ chords, ends, heights, keys }, i) => {
+    const places = chords.map((chord, bar): Place => ({ chord, firm: true, height: heights[bar]! }));
+    places[3] = { chord: ends, firm: true, height: heights[3]! };
+    const line: readonly Tone[] = drawLine(random, pairs, places, before).map((tone, bar) =>
+      workshop.toneIn(tone, keys[bar]!),
+    );
+    const phrase: Bar[] = [];
+    let used: Figure | null = null;
+    for (let bar = 0; bar < 3; bar++) {
+      const step = Math.floor((at * steps.length) / moving);
+      at += 1;
+      const choice: readonly Figure[] = step === 0 ? first : steps[step]!;
+      const fresh = choice.filter((each) => each !== used);
+      used = pick(random, fresh.length > 0 ? fresh : choice);
+      const made = played(used, [line[bar]!], FOUR_FOUR);
+      const dynamic = step !== lastStep ? (step === steps.length - 1 ? 'f' : 'mf') : null;
+      lastStep = step;
+      const loud = dynamic ? withDynamic(made, dynamic) : made;
+      phrase.push(bar === 1 ? withBreath(loud) : loud);
+    }
+    const isQuick = hasTimeFor(1, workshop) && level > 1;
+    const rests = figure(
+      restsOpen ? (isQuick ? 's1 o2 r1' : 's2 o1 r1') : isQuick ? 'o1 s2_ r1' : 'o2 s1_ r1',
+    );
+    phrase.push(played(rests, [line[3]!], FOUR_FOUR));
+    // The quickest come last and again.
+    bars.push(...(i === count - 1 && count > 1 ? repeated(phrase, TIMES[level]) : phrase));
+    before = line[3]!;
+  });
+  return bars;
+}
+
+/** The kind, as the list of kinds has it. */
+export const change = {
+  kind: 'change',
+  name: 'ever quicker changes',
+  title: 'Swinging Gate',
+  trains:
+    'Close and open in ever shorter notes: the hand moves with the beat and the pitch stays where it is.',
+  trainsOnNaturalHorn:
+    'From the open note to the covered one and back in ever shorter notes: the hand moves with the beat.',
+  needs: 'notes',
+  tempo: { 1: 60, 2: 63, 3: 60 },
+  character: 'ben misurato',
+  isRepetition: true,
+  compose,
+} as const satisfies KindOfEtude;

@@ -1,0 +1,25 @@
+/** A kind of étude: what it is called, what it trains, what it needs, and how it is made. */
+import type { Level } from '../levels.ts';
+import type { Draft, Workshop } from '../workshop.ts';
+
+/** A kind of étude, as its own file states it. */
+export interface KindOfEtude {
+  /** One word, as commands and files have it. */
+  readonly kind: string;
+  /** In a few words, as in a list. */
+  readonly name: string;
+  readonly title: string;
+  /** One line that says what it trains. */
+  readonly trains: string;
+  /** The same for a natural horn, where the hand makes what valves do not. */
+  readonly trainsOnNaturalHorn: string;
+  /** What it is made of: notes that the hand closes, or bends. */
+  readonly needs: 'notes' | 'bends';
+  /** Beats a minute where none is asked for, by level. */
+  readonly tempo: { readonly [level in Level]: number };
+  /** How it is to be played, in the trade's Italian, after the word for the tempo. */
+  readonly character: string;
+  /** True where a bar that comes again and again is the exercise. */
+  readonly isRepetition?: boolean;
+  compose(workshop: Workshop): Draft;
+}

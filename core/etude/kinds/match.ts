@@ -1,0 +1,103 @@
+/** An open note matched by the same note stopped: the ear sets the pitch, lip and hand find it again. */
+import { type Bar, FOUR_FOUR, type Meter, THREE_FOUR, withBreath, withDynamic } from '../bar.ts';
+import { type Figure, figure, notesTaken, played } from '../figure.ts';
+import { planPhrases } from '../harmony.ts';
+import type { Level } from '../levels.ts';
+import { drawLine, type Place } from '../line.ts';
+import { pick } from '../random.ts';
+import { pairsOf, type Tone } from '../tone.ts';
+import { type Draft, fits, hasTimeFor, pickFitting, type Workshop } from '../workshop.ts';
+import type { KindOfEtude } from './kind.ts';
+
+const read = (texts: readonly string[]) => texts.map(figure);
+
+/** What a bar may be, by meter and level; the calmest last. */
+const FOURS: { readonly [level in Level]: readonly Figure[] } = {
+  1: read(['s2_ o2', 'o1 r1 s1_ r1', 's1 r1 o1 r1', 'o2 s2_']),
+  2: read([
+    'o1 s2_ o1',
+    "o1 s1_ 'o1 s1_",
+    "o1( 'o1) s2_",
+    "s1_ o1 's1_ o1",
+    'o1 s1_ o2',
+    "o.5( 'o.5 'o1) s1_ o1",
+    's1 o1 r1 s1_',
+    'o2 s2_',
+  ]),
+  3: read([
+    "o.5 s.5_ 'o.5 s.5_ 'o1 s1_",
+    "o1 s1_ 'o.5 s.5_ 'o1",
+    "o1/3( 'o1/3 'o1/3) s1_ o1 s1",
+    "s.5 o.5 's.5 o.5 's1 o1",
+    'o1.5 s.5> o1 s1_',
+    "s1 o1 's1/3 s1/3 s1/3 o1",
+    'o1 s2_ o1',
+    'o2 s2_',
+  ]),
+};
+const THREES: readonly Figure[] = read([
+  'o1 s1_ o1',
+  "o.5 s.5_ 'o1 s1_",
+  's1 o.5 s.5 o1',
+  "o.5( 'o.5) s1_ o1",
+  'o1 s2_',
+]);
+const CLOSES: { readonly [level in Level]: readonly Figure[] } = {
+  1: read(['o2 s1_ r1']),
+  2: read(['o1 s2_ r1', 'o2 s1_ r1']),
+  3: read(['o1 s2_ r1', 'o.5 s1.5_ o1 r1', 'o2 s1_ r1']),
+};
+
+/** Where the tonic is an open note of a natural horn. */
+const OPEN_CLOSES: readonly Figure[] = read(['s1 o2 r1', 's2 o1 r1']);
+
+function compose(workshop: Workshop): Draft {
+  const { random, key, level, plan, tones, length } = workshop;
+  const { pairs, restsOpen } = pairsOf(tones);
+  const bars: Bar[] = [];
+  let before: Tone | null = null;
+  for (const { chords, ends, heights } of planPhrases(random, length / 4, key, false)) {
+    const meters: Meter[] = [0, 1, 2].map(() =>
+      plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? THREE_FOUR : FOUR_FOUR,
+    );
+    const used: Figure[] = [];
+    const figures = meters.map((meter) => {
+      const choice = meter === FOUR_FOUR ? FOURS[level] : THREES;
+      const fresh = choice.filter((each) => used.indexOf(each) < 0 && fits(each, workshop));
+      const chosen = fresh.length > 0 ? pick(random, fresh) : pickFitting(choice, workshop);
+      used.push(chosen);
+      return chosen;
+    });
+    figures.push(pickFitting(restsOpen ? OPEN_CLOSES : CLOSES[level], workshop));
+    const places: Place[] = [];
+    figures.forEach((strokes, bar) => {
+      for (let i = 0; i < notesTaken(strokes); i++)
+        places.push({ chord: chords[bar]!, firm: i === 0, height: heights[bar]! });
+    });
+    places[places.length - 1] = { ...places[places.length - 1]!, chord: ends, firm: true };
+    const line: readonly Tone[] = drawLine(random, pairs, places, before);
+    let next = 0;
+    figures.forEach((strokes, i) => {
+      const made = played(strokes, line.slice(next), i < 3 ? meters[i]! : FOUR_FOUR);
+      bars.push(
+        i === 0 ? withDynamic(made, pick(random, ['mf', 'mp', 'p'])) : i === 1 ? withBreath(made) : made,
+      );
+      next += notesTaken(strokes);
+    });
+    before = line[line.length - 1]!;
+  }
+  return bars;
+}
+
+/** The kind, as the list of kinds has it. */
+export const match = {
+  kind: 'match',
+  name: 'a note matched',
+  title: 'The Same Note Twice',
+  trains: 'Play each note open, then find the same pitch and the same strength with the hand closed.',
+  trainsOnNaturalHorn: 'Play the open note, then its covered neighbour with the same strength and colour.',
+  needs: 'notes',
+  tempo: { 1: 60, 2: 69, 3: 76 },
+  character: 'uguale',
+  compose,
+} as const satisfies KindOfEtude;

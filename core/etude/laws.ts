@@ -1,0 +1,186 @@
+/** What every étude owes its player. The composer keeps to these, and the tests try them on études that break them. */
+import { pitchCents } from '../pitch/pitch.ts';
+import type { Examination } from '../rules/examine.ts';
+import { type Bar, type EtudeNote, quartersOf } from './bar.ts';
+import type { Key } from './key.ts';
+import { scaleBetween } from './key.ts';
+import type { KindOfEtude } from './kinds/kind.ts';
+import type { LevelPlan } from './levels.ts';
+
+/** What a law looks at. */
+export interface Case {
+  readonly kind: KindOfEtude;
+  readonly key: Key;
+  readonly plan: LevelPlan;
+  readonly bars: readonly Bar[];
+  /** How long a quarter lasts, in seconds. */
+  readonly quarterSeconds: number;
+  /** The least time for a change of the hand, in seconds. */
+  readonly handSeconds: number;
+  /** True on a horn whose hand makes so few notes that it has to leap, and to say them again. */
+  readonly isScant: boolean;
+  /** True where a range was asked for that has more risky notes than the level allows. */
+  readonly isDaring: boolean;
+  readonly examination: Examination;
+}
+
+/** A law: its name, and whether a case keeps it. */
+export interface Law {
+  readonly id: string;
+  /** True where breaking it makes the étude unplayable, and not only dull. */
+  readonly isGrave?: boolean;
+  keeps(it: Case): boolean;
+}
+
+/** The longest a player can be asked to play on without a breath, in seconds. From memory: a dozen, less with the hand in. */
+const LONGEST_BREATH_SECONDS = 12.001;
+/** On a page no bar comes more often than this, unless repeating it is the exercise. */
+const MOST_TIMES = 2;
+/** Bars of an étude that make a page by themselves. */
+const PAGE_BARS = 16;
+
+export const LAWS: readonly Law[] = [
+  {
+    id: 'bars-are-full',
+    keeps: ({ bars }) => bars.every(({ notes, meter }) => Math.abs(sum(notes) - quartersOf(meter)) < 1e-6),
+  },
+  {
+    id: 'nothing-impossible',
+    isGrave: true,
+    keeps: ({ examination }) =>
+      examination.findings.every(
+        ({ severity, id }) => severity !== 'impossible' && id !== 'hand-too-quick',
+      ) && examination.notes.every(({ verdict }) => verdict !== 'impossible'),
+  },
+  {
+    id: 'sure-by-default',
+    isGrave: true,
+    keeps: ({ examination: { notes }, plan, isDaring }) =>
+      isDaring || notes.filter(({ verdict }) => verdict !== 'sure').length <= plan.riskyShare * notes.length,
+  },
+  { id: 'the-hand-has-its-time', keeps: handHasTime },
+  {
+    id: 'no-bar-thrice',
+    keeps: ({ kind, bars, isScant }) =>
+      isScant ||
+      kind.isRepetition === true ||
+      mostOfOneBar(bars) <= MOST_TIMES * Math.max(1, bars.length / PAGE_BARS),
+  },
+  { id: 'every-change-is-signed', keeps: isSigned },
+  { id: 'slurs-keep-the-hand-still', keeps: slursArePlain },
+  {
+    id: 'moves-as-a-singer',
+    keeps: ({ bars, isScant }) =>
+      isScant ||
+      neighbours(bars).every(
+        ([a, b]) =>
+          !a.written || !b.written || Math.abs(pitchCents(a.written) - pitchCents(b.written)) <= 1200,
+      ),
+  },
+  {
+    id: 'comes-home',
+    keeps: ({ kind, key, bars }) => {
+      const notes = eventsOf(bars).filter(({ written }) => written !== null);
+      const last = notes[notes.length - 1]?.written;
+      return (
+        kind.needs === 'bends' ||
+        (last !== undefined && last !== null && scaleBetween(key, last, last)[0]?.degree === 0)
+      );
+    },
+  },
+  { id: 'breathes', keeps: breathes },
+];
+
+/** The laws that a case breaks. */
+export function brokenLaws(it: Case): readonly Law[] {
+  return LAWS.filter((law) => !law.keeps(it));
+}
+
+/** A bar by all that is played in it. */
+export function barText({ notes, meter }: Bar): string {
+  const texts = notes.map(
+    ({ written, quarters, hand }) =>
+      `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
+  );
+  return `${meter.beats}/${meter.beatType} ${texts.join(' ')}`;
+}
+
+/** How often the commonest bar comes. */
+export function mostOfOneBar(bars: readonly Bar[]): number {
+  const counts = new Map<string, number>();
+  for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return Math.max(...counts.values());
+}
+
+function eventsOf(bars: readonly Bar[]): readonly EtudeNote[] {
+  return ([] as EtudeNote[]).concat(...bars.map(({ notes }) => notes));
+}
+
+function neighbours(bars: readonly Bar[]): readonly (readonly [EtudeNote, EtudeNote])[] {
+  const events = eventsOf(bars);
+  return events.slice(1).map((each, i) => [events[i]!, each] as const);
+}
+
+function sum(notes: readonly EtudeNote[]): number {
+  return notes.reduce((all, { quarters }) => all + quarters, 0);
+}
+
+/** The hand changes where its level lets it: after a note that is long enough, or over a rest, and on the beat it may. */
+function handHasTime({ bars, plan, quarterSeconds, handSeconds }: Case): boolean {
+  let before: EtudeNote | null = null;
+  let gone = 0;
+  let hasRested = false;
+  for (const bar of bars) {
+    let at = 0;
+    for (const each of bar.notes) {
+      if (each.written) {
+        if (before && before.hand !== each.hand) {
+          const isLate = gone * quarterSeconds < handSeconds - 1e-6;
+          const isShort = !hasRested && gone < plan.changeAfterQuarters - 1e-6;
+          const beats =
+            plan.changeGridQuarters > 0 ? at / (plan.changeGridQuarters * bar.meter.beatQuarters) : 0;
+          if (isLate || isShort || Math.abs(beats - Math.round(beats)) > 1e-6) return false;
+        }
+        before = each;
+        gone = 0;
+        hasRested = false;
+      } else hasRested = true;
+      gone += each.quarters;
+      at += each.quarters;
+    }
+  }
+  return true;
+}
+
+function isSigned({ bars }: Case): boolean {
+  let before: EtudeNote['hand'] = null;
+  return eventsOf(bars).every(({ written, hand, sign }) => {
+    if (!written) return sign === null && hand === null;
+    const isNeeded = hand === 'stopped' || (hand === 'open' && before !== 'open');
+    before = hand;
+    return sign === (isNeeded ? hand : null);
+  });
+}
+
+function slursArePlain({ bars }: Case): boolean {
+  let under: EtudeNote | null = null;
+  for (const each of eventsOf(bars)) {
+    if (under && (!each.written || each.hand !== under.hand)) return false;
+    if (under && pitchCents(each.written!) === pitchCents(under.written!)) return false;
+    if (each.slur && each.hand === 'half-stopped') return false;
+    if (each.slur === 'start') under = each;
+    else if (under) under = each.slur === 'stop' ? null : each;
+    else if (each.slur === 'stop') return false;
+  }
+  return under === null;
+}
+
+function breathes({ bars, quarterSeconds }: Case): boolean {
+  let seconds = 0;
+  for (const { written, quarters, breath } of eventsOf(bars)) {
+    seconds = written ? seconds + quarters * quarterSeconds : 0;
+    if (seconds > LONGEST_BREATH_SECONDS) return false;
+    if (breath) seconds = 0;
+  }
+  return true;
+}

@@ -1,0 +1,156 @@
+/** A lesson: four to six exercises on one page, in the order in which one practises. */
+import type { Settings } from '../part/settings.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import { examine } from '../rules/examine.ts';
+import type { Bar } from './bar.ts';
+import { composeEtude } from './compose.ts';
+import type { Etude } from './etude.ts';
+import { etudePassage } from './etudePassage.ts';
+import type { Key } from './key.ts';
+import { ETUDE_KINDS, type EtudeKind } from './kinds.ts';
+import { barText } from './laws.ts';
+import { keysOf, type Level } from './levels.ts';
+import { countLines } from './pageLines.ts';
+import { HIGHEST_SEED, pick, seededRandom } from './random.ts';
+import { meanDifficulty, type Sheet } from './sheet.ts';
+import { headTexts, instrumentName, lessonTitle } from './sheetWords.ts';
+import { transpositionOf } from './transposition.ts';
+
+/** What is asked for. */
+export interface LessonRequest {
+  readonly level: Level;
+  /** The key of every exercise, or null for keys that suit the level. */
+  readonly key: Key | null;
+  readonly low: Pitch | null;
+  readonly high: Pitch | null;
+  /** An integer from 0 to HIGHEST_SEED. */
+  readonly seed: number;
+  readonly player: Settings;
+  /** Exercises to begin with, in place of those of their kinds: what a course comes back to. */
+  readonly kept?: readonly Etude[];
+  /** The week of a course, from 1; null or absent for a lesson by itself. */
+  readonly week?: number | null;
+  /** How much quicker than usual, as a factor; 1 where absent. */
+  readonly pace?: number;
+}
+
+/** A lesson, or why there can be none. */
+export type LessonResult =
+  | { readonly ok: true; readonly sheet: Sheet }
+  | { readonly ok: false; readonly reason: string };
+
+/** Bars of each kind on a page, in several orders of weight: a lesson takes the first that the page holds. */
+const PAGES: readonly { readonly [kind in EtudeKind]: number }[] = [
+  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 12, change: 8 },
+  { seal: 4, match: 8, bend: 8, scale: 4, phrase: 8, change: 8 },
+  { seal: 4, match: 4, bend: 8, scale: 8, phrase: 8, change: 8 },
+  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 12, change: 4 },
+  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
+  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 4 },
+  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 4, change: 4 },
+];
+/** Lines of music that fit one page with their fingerings. */
+export const PAGE_LINES = 10;
+
+/** Fewer exercises than this are no lesson. */
+const FEWEST_EXERCISES = 4;
+/** So often is an exercise composed anew when it says a bar that the sheet has said often enough. */
+const ATTEMPTS = 12;
+
+/**
+ * Composes a lesson. A kind that the horn has nothing for is left out.
+ * @throws {TypeError} or {RangeError} when key, range, seed, level or player are not what they may be
+ */
+export function composeLesson(request: LessonRequest): LessonResult {
+  const { level, seed, player, week = null } = request;
+  const random = seededRandom(seed);
+  random();
+  const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
+  // Two keys on a page are enough to think about, and one is for a beginner.
+  const home = pick(random, keys);
+  const second = level === 1 ? home : pick(random, keys);
+  // Any of the first three; the rest are for pages that turn out too full.
+  const first = Math.floor(random() * 3);
+  let made: LessonResult | null = null;
+  for (let i = first; i < PAGES.length; i++) {
+    const exercises = exercisesOf(request, PAGES[i]!, home, second);
+    if (exercises.etudes.length < FEWEST_EXERCISES) return { ok: false, reason: exercises.reason };
+    made = { ok: true, sheet: sheetOf(exercises.etudes, player, lessonTitle(week), seed) };
+    if (countLines(exercises.etudes) <= PAGE_LINES + 1e-6) break;
+  }
+  return made!;
+}
+
+function exercisesOf(
+  { level, seed, player, low, high, kept = [], pace = 1 }: LessonRequest,
+  page: (typeof PAGES)[number],
+  home: Key,
+  second: Key,
+): { readonly etudes: readonly Etude[]; readonly reason: string } {
+  const etudes: Etude[] = [];
+  let reason = '';
+  ETUDE_KINDS.forEach((kind, i) => {
+    const again = kept.filter((etude) => etude.kind === kind.kind)[0];
+    if (again) {
+      etudes.push(again);
+      return;
+    }
+    for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+      const made = composeEtude({
+        kind: kind.kind,
+        key: i < 3 ? home : second,
+        level,
+        bars: page[kind.kind],
+        tempo: pace === 1 ? null : Math.round(kind.tempo[level] * pace),
+        low,
+        high,
+        seed: (seed + 104729 * i + 15485863 * attempt) % (HIGHEST_SEED + 1),
+        player,
+      });
+      if (!made.ok) {
+        reason = made.reason;
+        return;
+      }
+      if (attempt < ATTEMPTS - 1 && saysAgain([...etudes, made.etude])) continue;
+      etudes.push(made.etude);
+      return;
+    }
+  });
+  return { etudes, reason };
+}
+
+/** True when a bar comes a third time, in exercises where repeating it is not the point. */
+function saysAgain(etudes: readonly Etude[]): boolean {
+  const counts = new Map<string, number>();
+  for (const { kind, bars } of etudes) {
+    const isRepetition = ETUDE_KINDS.some((each) => each.kind === kind && each.isRepetition);
+    if (isRepetition) continue;
+    for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+  }
+  return Math.max(0, ...counts.values()) > 2;
+}
+
+/**
+ * A page of études.
+ * @param seed what brings the page back
+ */
+export function sheetOf(etudes: readonly Etude[], player: Settings, title: string, seed: number): Sheet {
+  const transposition = transpositionOf(player);
+  let risky = 0;
+  for (const { bars, tempo } of etudes) {
+    const { notes: examined } = examine(etudePassage(bars as readonly Bar[], transposition, tempo), player);
+    risky += examined.filter(({ verdict }) => verdict !== 'sure').length;
+  }
+  return {
+    title,
+    instrument: instrumentName(player, transposition),
+    lines: headTexts(etudes, player, seed, meanDifficulty(etudes), risky),
+    etudes,
+  };
+}
+
+/** A page of one étude, under its own title. */
+export function etudeSheet(etude: Etude): Sheet {
+  const { title } = ETUDE_KINDS.filter(({ kind }) => kind === etude.kind)[0]!;
+  return sheetOf([etude], etude.player, title, etude.seed);
+}

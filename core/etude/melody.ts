@@ -1,0 +1,44 @@
+/** What makes a line of notes a melody: one high point, leaps that turn back, a cadence by step. */
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
+
+/** One phrase by its notes. */
+export interface Melody {
+  readonly notes: readonly { readonly written: Pitch; readonly degree: number }[];
+  /** Notes in each bar. */
+  readonly barLengths: readonly number[];
+  /** Degrees on one of which it must end. */
+  readonly ends: readonly number[];
+}
+
+/** What a melody is found to lack; a melody that sings has none. */
+export type Fault = 'no-high-point' | 'no-cadence' | 'stands-still' | 'leaps-on' | 'says-a-bar-again';
+
+/** Everything that is wrong with a melody, by the trade's measures. @source commonPractice */
+export function melodyFaults({ notes, barLengths, ends }: Melody): readonly Fault[] {
+  const cents = notes.map(({ written }) => pitchCents(written));
+  const faults: Fault[] = [];
+  const top = Math.max(...cents);
+  const tops = cents.filter((each) => each === top).length;
+  const at = cents.indexOf(top) / Math.max(1, cents.length - 1);
+  if (tops > 1 || at < 0.2 || at > 0.9) faults.push('no-high-point');
+  const last = cents.length - 1;
+  const step = Math.abs(cents[last]! - cents[last - 1]!);
+  if (ends.indexOf(notes[last]!.degree) < 0 || step > 400 || step === 0) faults.push('no-cadence');
+  const repeats = cents.filter((each, i) => i > 0 && each === cents[i - 1]).length;
+  if (repeats > cents.length / 6 || top - Math.min(...cents) < 500) faults.push('stands-still');
+  // After a leap wider than a fourth the line turns back, or rests on the chord.
+  const leapsOn = cents.some((each, i) => {
+    const leap = i > 0 ? each - cents[i - 1]! : 0;
+    const next = i < last ? cents[i + 1]! - each : 0;
+    return Math.abs(leap) > 700 || (Math.abs(leap) > 500 && leap * next > 0 && Math.abs(next) > 200);
+  });
+  if (leapsOn) faults.push('leaps-on');
+  const bars: string[] = [];
+  let next = 0;
+  for (const length of barLengths) {
+    bars.push(cents.slice(next, next + length).join(' '));
+    next += length;
+  }
+  if (new Set(bars).size < bars.length) faults.push('says-a-bar-again');
+  return faults;
+}

@@ -1,0 +1,114 @@
+/** Lessons and courses: what stands on a page, and how pages grow. */
+import { describe, expect, test } from 'vitest';
+import { composeCourse } from '../../core/etude/course.ts';
+import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { barText } from '../../core/etude/laws.ts';
+import { composeLesson, type LessonRequest, PAGE_LINES } from '../../core/etude/lesson.ts';
+import { LEVELS } from '../../core/etude/levels.ts';
+import { countLines } from '../../core/etude/pageLines.ts';
+import { meanDifficulty, type Sheet } from '../../core/etude/sheet.ts';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+
+function lesson(changes: Partial<LessonRequest>): Sheet {
+  const made = composeLesson({
+    level: 1,
+    key: null,
+    low: null,
+    high: null,
+    seed: 1,
+    player: DEFAULT_SETTINGS,
+    ...changes,
+  });
+  if (!made.ok) throw new Error(made.reason);
+  return made.sheet;
+}
+
+const ORDER = ETUDE_KINDS.map(({ kind }) => kind);
+const seeds = (count: number) => Array.from({ length: count }, (_, i) => i);
+
+describe('a lesson', () => {
+  test('has four to six exercises in the order of practice, on one page, and says no bar more than twice', () => {
+    for (const level of LEVELS)
+      for (const seed of seeds(40)) {
+        const { etudes, lines } = lesson({ level, seed });
+        const kinds = etudes.map(({ kind }) => kind);
+        expect(kinds).toEqual(ORDER);
+        expect(countLines(etudes)).toBeLessThanOrEqual(PAGE_LINES + 1e-6);
+        expect(countLines(etudes)).toBeGreaterThan(PAGE_LINES - 2.5);
+        const counts = new Map<string, number>();
+        for (const { kind, bars } of etudes) {
+          if (ETUDE_KINDS.some((each) => each.kind === kind && each.isRepetition)) continue;
+          for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+        }
+        expect(Math.max(...counts.values())).toBeLessThanOrEqual(2);
+        expect(lines[0]).toMatch(
+          new RegExp(`^Horn in F\\. Level ${level}, seed ${seed}, difficulty \\d+\\.$`),
+        );
+        expect(lines[2]).toMatch(/rest.*played.*stop/i);
+      }
+  });
+
+  test('is there for every horn that stops more than a few notes', () => {
+    for (const horn of HORNS)
+      for (const level of LEVELS) {
+        const made = composeLesson({
+          level,
+          key: null,
+          low: null,
+          high: null,
+          seed: 3,
+          player: { ...DEFAULT_SETTINGS, horn },
+        });
+        if (made.ok) expect(made.sheet.etudes.length).toBeGreaterThanOrEqual(4);
+        else expect([horn.id, made.reason]).toEqual(['single-bflat', expect.stringMatching(/: choose /)]);
+      }
+  });
+
+  test('says on each horn how its marks are read', () => {
+    const lines = (id: string) =>
+      lesson({ player: { ...DEFAULT_SETTINGS, horn: HORNS.find((horn) => horn.id === id)! } }).lines.join(
+        ' ',
+      );
+    expect(lines('natural-eb')).toMatch(/^Natural horn in E♭.*o open, ¼ ½ ¾ and \+ closed/);
+    expect(lines('double-stop-valve')).toMatch(/^Horn in F\..*with the stopping valve/);
+  });
+
+  test('is the same for the same seed, and another for another', () => {
+    const texts = seeds(10).map((seed) => JSON.stringify(lesson({ seed }).etudes.map(({ bars }) => bars)));
+    expect(JSON.stringify(lesson({ seed: 4 }).etudes.map(({ bars }) => bars))).toBe(texts[4]);
+    expect(new Set(texts).size).toBe(10);
+  });
+});
+
+describe('a course', () => {
+  test.each([3, 8, 12])(
+    'of %i weeks grows from week to week, and each comes back to one thing from the last',
+    (weeks) => {
+      for (const seed of seeds(4)) {
+        const made = composeCourse({ weeks, low: null, high: null, seed, player: DEFAULT_SETTINGS });
+        if (!made.ok) throw new Error(made.reason);
+        const { sheets } = made;
+        expect(sheets).toHaveLength(weeks);
+        const scores = sheets.map(({ etudes }) => meanDifficulty(etudes).score);
+        scores.slice(1).forEach((score, i) => {
+          expect(score).toBeGreaterThan(scores[i]!);
+        });
+        sheets.slice(1).forEach(({ etudes }, i) => {
+          const before = sheets[i]!.etudes.map(({ bars }) => JSON.stringify(bars));
+          const again = etudes.filter(({ bars }) => before.includes(JSON.stringify(bars)));
+          expect(again.length).toBeGreaterThan(0);
+          expect(again.length).toBeLessThan(3);
+        });
+        const ranges = sheets.map(({ etudes }) => meanDifficulty(etudes).rangeSemitones);
+        expect(ranges[weeks - 1]!).toBeGreaterThan(ranges[0]!);
+      }
+    },
+  );
+
+  test.each([0, 1.5, 53])('of %s weeks is refused', (weeks) => {
+    expect(() => composeCourse({ weeks, low: null, high: null, seed: 1, player: DEFAULT_SETTINGS })).toThrow(
+      /"weeks" must be/,
+    );
+  });
+});
