@@ -38,7 +38,7 @@ const MOST_ALTERNATIVES = 4;
 export function fingeringTable(examination: Examination, part: number): Html {
   const rows = rowsOf(examination);
   if (rows.length === 0) return html`<p>No note of this part is stopped.</p>`;
-  return html`<div class="scroll" role="region" aria-label="Fingerings of ${examination.passage.name}" tabindex="0"><table class="by-rows">
+  return html`<div class="scroll" role="region" aria-label="Table of the fingerings of ${examination.passage.name}" tabindex="0"><table class="by-rows">
 <caption>Every stopped note once for each way it is played, from the lowest. Pitches are written pitches.</caption>
 <thead><tr><th scope="col">Note</th><th scope="col">Hand</th><th scope="col">Fingered as</th><th scope="col">Natural pitch</th><th scope="col" class="number">Drop</th><th scope="col" class="number">Off by</th><th scope="col">Verdict</th><th scope="col">Other ways</th><th scope="col">Bars</th></tr></thead>
 <tbody>${rows.map((row) => tableRow(row, part))}</tbody></table></div>`;

@@ -2,6 +2,7 @@
 /// <reference lib="dom.iterable" />
 /** Opens pages in a real browser, offline, and keeps an eye on everything they complain about or reach for. */
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -151,4 +152,24 @@ export function stumblingBlocks(page: Page): Promise<readonly string[]> {
         blocks.push('a table without caption or heads');
     return blocks;
   });
+}
+
+/** What the rules of axe-core find wrong with a page, a rule and a place each. @source axe-core, a published checker of WCAG */
+export async function brokenAccessRules(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
+  const { violations, passed } = await page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: {
+        run(): Promise<{ passes: unknown[]; violations: { id: string; nodes: { html: string }[] }[] }>;
+      };
+    };
+    const found = await axe.run();
+    return {
+      passed: found.passes.length,
+      violations: found.violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html }) => `${id}: ${html.slice(0, 90)}`),
+      ),
+    };
+  });
+  return passed > 20 ? violations : ['hardly any rule was tried', ...violations];
 }

@@ -10,7 +10,14 @@ import { chartNotes } from '../../plugin/pages/chartNotes.ts';
 import { chartPage } from '../../plugin/pages/chartPage.ts';
 import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
 import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
-import { closeBrowser, describeInBrowser, faintTexts, stumblingBlocks, withPage } from './browser.ts';
+import {
+  brokenAccessRules,
+  closeBrowser,
+  describeInBrowser,
+  faintTexts,
+  stumblingBlocks,
+  withPage,
+} from './browser.ts';
 
 /** C. Smalley, "Starting Stopping" (CC0 method sheet): F-horn stopped fingerings, 18 rows. */
 const PUBLISHED =
@@ -92,6 +99,7 @@ describeInBrowser('the chart page', () => {
       async ({ page, complaints }) => {
         expect(await faintTexts(page)).toEqual([]);
         expect(await stumblingBlocks(page)).toEqual([]);
+        expect(await brokenAccessRules(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         expect(complaints).toEqual([]);
       },

@@ -16,7 +16,14 @@ import { reportPage } from '../../plugin/pages/reportPage.ts';
 import { open, type Played, scoreOf, stopped } from '../editor/rig/music.ts';
 import { corpusText, describeWithCorpus, withStoppedSigns } from '../musicxml/corpus.ts';
 import { generatePart } from '../musicxml/generate.ts';
-import { closeBrowser, describeInBrowser, faintTexts, stumblingBlocks, withPage } from './browser.ts';
+import {
+  brokenAccessRules,
+  closeBrowser,
+  describeInBrowser,
+  faintTexts,
+  stumblingBlocks,
+  withPage,
+} from './browser.ts';
 
 const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url), 'utf8');
 
@@ -374,6 +381,12 @@ describeInBrowser('the report', () => {
       expect(await page.getByRole('navigation').count()).toBe(1);
       expect(await page.getByRole('link', { name: /^\d+\. Bar 19: closes upward$/ }).count()).toBe(1);
       expect(await page.getByRole('img', { name: /^The music leads from G4 open/ }).count()).toBe(1);
+    });
+  });
+
+  it.each([360, 1280])('breaks no rule of access at %i pixels', async (width) => {
+    await withPage(demo.page, { viewport: { width, height: 900 } }, async ({ page }) => {
+      expect(await brokenAccessRules(page)).toEqual([]);
     });
   });
 
