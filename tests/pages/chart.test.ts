@@ -166,7 +166,9 @@ describe('bellhand report', () => {
     });
     const run = bellhand(folder, ['report', 'part.musicxml']);
     expect(run).toEqual({ exit: 0, stdout: 'part.report.html: ready to open in a browser\n', stderr: '' });
-    expect(textOf(folder, 'part.report.html')).toContain('<title>Stopped notes in part.musicxml</title>');
+    expect(textOf(folder, 'part.report.html')).toContain(
+      '<title>Stopped notes in Low Water at the Lock, Horn in F</title>',
+    );
   });
 
   it.each([[['none.musicxml']], [['.']], [['broken.musicxml']]])(
