@@ -12,11 +12,21 @@ const FILES = 40;
 const NOTES_EACH = 5_000;
 const COMMAND = fileURLToPath(new URL('../../dist/bellhand.js', import.meta.url));
 
+/** As many parts of the usual length as show the rate of a catalogue. */
+const CATALOGUE_FILES = 600;
+const USUAL_NOTES = 400;
+
 export function batchBench(): BenchRow[] {
+  return [...jobsRows(), catalogueRow()];
+}
+
+/** Files of very different size, the largest last, as a careless order has them. */
+function jobsRows(): BenchRow[] {
   const folder = mkdtempSync(join(tmpdir(), 'bellhand-bench-'));
   const parts = Array.from({ length: FILES }, (_, i) => join(folder, `part-${i + 1}.musicxml`));
   parts.forEach((part, i) => {
-    writeFileSync(part, generatePart(NOTES_EACH, { seed: i + 1, stoppedPercent: 10 }));
+    const notes = i < FILES / 2 ? NOTES_EACH : Math.round((NOTES_EACH / 10) * (i - FILES / 2));
+    writeFileSync(part, generatePart(notes, { seed: i + 1, stoppedPercent: 10 }));
   });
   const cores = availableParallelism();
   const run = (jobs: number) => () => {
@@ -28,7 +38,7 @@ export function batchBench(): BenchRow[] {
   rmSync(folder, { recursive: true });
   return [
     {
-      name: `annotate ${FILES} files of ${NOTES_EACH.toLocaleString('en')} notes, --jobs ${cores}`,
+      name: `annotate ${FILES} files of 0 to ${(2 * NOTES_EACH).toLocaleString('en')} notes, --jobs ${cores}`,
       value: all!,
       unit: 'ms',
       baseline: `--jobs 1, ${one!.toFixed(0)} ms`,
@@ -36,4 +46,25 @@ export function batchBench(): BenchRow[] {
       ok: true,
     },
   ];
+}
+
+function catalogueRow(): BenchRow {
+  const folder = mkdtempSync(join(tmpdir(), 'bellhand-bench-'));
+  const parts = Array.from({ length: CATALOGUE_FILES }, (_, i) => join(folder, `part-${i + 1}.musicxml`));
+  for (const [i, part] of parts.entries())
+    writeFileSync(part, generatePart(USUAL_NOTES, { seed: i + 1, stoppedPercent: 10 }));
+  const run = () => {
+    const args = [COMMAND, 'check', '--format', 'json-lines', ...parts];
+    const { status } = spawnSync(process.execPath, args, { maxBuffer: 2 ** 30 });
+    if (status === null || status > 1) throw new Error(`check ended with ${status}`);
+  };
+  const [milliseconds] = medianMilliseconds([run], 3);
+  rmSync(folder, { recursive: true });
+  return {
+    name: `catalogue: check ${CATALOGUE_FILES} parts of ${USUAL_NOTES} notes`,
+    value: (1000 * CATALOGUE_FILES) / milliseconds!,
+    unit: 'files/s',
+    baseline: '',
+    ok: true,
+  };
 }

@@ -7,7 +7,7 @@ import { type PartOptions, readingOf, withPartOptions } from '../options/partOpt
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 
 interface CheckOptions extends PlayerOptions, PartOptions {
-  readonly format: 'table' | 'json';
+  readonly format: 'table' | 'json' | 'json-lines';
   readonly jobs: number;
 }
 
@@ -19,8 +19,8 @@ export function checkCommand(): Command {
     .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input');
   withPartOptions(withPlayerOptions(command)).option(
     '--format <format>',
-    'table, or json: one object for each file, one a line',
-    oneOf(['table', 'json']),
+    'table; json, one object for each file, one a line; json-lines, the same without the notes, for catalogues',
+    oneOf(['table', 'json', 'json-lines']),
     'table',
   );
   return withJobs(command).action(async (files: string[], options: CheckOptions) => {

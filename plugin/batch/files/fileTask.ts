@@ -49,7 +49,7 @@ interface ClearTask {
 interface CheckTask {
   readonly kind: 'check';
   readonly reading: Reading;
-  readonly format: 'table' | 'json';
+  readonly format: 'table' | 'json' | 'json-lines';
   /** True when results of several files follow one another, so that each must name its file. */
   readonly isOneOfMany: boolean;
 }
@@ -70,7 +70,8 @@ export function runFileTask(task: FileTask, pair: FilePair): Outcome {
     return check(task, pair.input, file);
   } catch (fault) {
     const line = fault instanceof Failure ? fault.message : `${pair.input}: ${faultLine(fault)}`;
-    const isData = task.kind === 'check' && task.format === 'json' && task.isOneOfMany;
+    const isData =
+      task.kind === 'check' && (task.format === 'json-lines' || (task.format === 'json' && task.isOneOfMany));
     return {
       lines: isData ? [printableJson({ file: pair.input, error: line })] : [],
       messages: [line],
@@ -160,17 +161,28 @@ function sealWanted({ input, output }: FilePair, file: ScoreFile): boolean {
 
 function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {
   const { examinations, remarks } = examineText(file.text, path, reading);
-  const result = resultOf(examinations);
   const lines =
-    format === 'json'
-      ? [printableJson(isOneOfMany ? { file: path, ...result } : result)]
-      : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''];
+    format === 'json-lines'
+      ? [printableJson({ file: path, ...catalogueLine(examinations) })]
+      : format === 'json'
+        ? [printableJson({ ...(isOneOfMany ? { file: path } : {}), ...resultOf(examinations) })]
+        : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''];
   const isImpossible = impossibleCount(countNotes(examinations)) > 0;
   return {
     lines,
     messages: remarks,
     exit: isImpossible ? EXIT.impossible : EXIT.fine,
   };
+}
+
+/** What a catalogue holds of a file: its parts with their notes counted by verdict, and the findings. */
+function catalogueLine(examinations: readonly Examination[]) {
+  const { parts, findings } = resultOf(examinations);
+  const counted = parts.map(({ name, transpose }, i) => {
+    const { stopped, open } = countNotes([examinations[i]!]);
+    return { name, transpose, stopped, open };
+  });
+  return { parts: counted, findings };
 }
 
 /** Tells where the result went; on standard error when the result itself went to standard output. */
