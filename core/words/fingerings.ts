@@ -57,10 +57,10 @@ const FLAT_CENTS = -10;
  * rests on helps a hand that stops sharp. @source commonPractice
  */
 export function alternativeTexts(fingering: Fingering, state: HandState, reader: Reader): readonly string[] {
-  const { reasons, harmonic } = fingering;
+  const { reasons, harmonic, carrier } = fingering;
   const texts = reasons.map((reason) => reasonText(reason, reader));
-  const helps = state === 'stopped' && harmonic > 1 && harmonicDeviationCents(harmonic - 1) < FLAT_CENTS;
-  if (helps && reasons.indexOf('nothing-changes') < 0) texts.push(WORDS[reader.language].forSharpHand);
+  if (state === 'stopped' && carrier < harmonic && harmonicDeviationCents(carrier) < FLAT_CENTS)
+    texts.push(WORDS[reader.language].forSharpHand);
   return texts;
 }
 
