@@ -113,7 +113,8 @@ inEveryHost(
         window.press('ctrl+alt+shift+p');
         await window.windowNamed('^Bellhand$');
         await sleep(500);
-        window.focus(main.id);
+        window.intoScore();
+        await sleep(300);
         const type = async (keys: readonly string[], pause = 120) => {
           for (const key of keys) {
             window.press(key);
