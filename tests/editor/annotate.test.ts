@@ -162,8 +162,8 @@ inEveryHost('annotating', (host) => {
     const annotated = await run.text('annotated.mscx');
     // In the order of the page: for a chord the editor stacks upward from what comes first.
     expect(marksIn(annotated)).toEqual([
-      'o\nC♯\nB\n2',
-      'o\nB♭\nA♭\n23',
+      '(C♯)\nB\n2',
+      '(B♭)\nA♭\n23',
       '(C♯)\nB 2',
       '(A)\nF♯ 2',
       '(E♭)\nB 2',

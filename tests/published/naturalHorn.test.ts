@@ -214,7 +214,7 @@ describe('every crook', () => {
     ).toEqual([
       [1, '(B♭)', '½', null],
       [2, '(C)', '¾', null],
-      [3, '(E)', 'full', null],
+      [3, '(E)', '+', null],
     ]);
   });
 });
