@@ -192,7 +192,7 @@ test.each([
   {
     what: 'an unknown format',
     args: ['check', 'part.musicxml', '--format', 'yaml'],
-    says: ['table or json'],
+    says: ['table, json or json-lines'],
   },
   {
     what: 'an unknown item',
