@@ -41,7 +41,7 @@ describe('what is in it', () => {
   test('the plugin, the licence, nothing of the workshop', () => {
     for (const path of ['dist/bellhand/Bellhand.qml', 'dist/bellhand/bellhand.js', 'LICENSE'])
       expect(statSync(join(PACKAGE, path)).size).toBeGreaterThan(100);
-    for (const path of ['tests', 'node_modules/verovio', 'plugin/batch', 'tsconfig.json'])
+    for (const path of ['tests', 'node_modules/verovio', 'plugin/batch/commands', 'tsconfig.json'])
       expect(existsSync(join(PACKAGE, path)), path).toBe(false);
   });
 
