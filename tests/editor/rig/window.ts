@@ -117,7 +117,7 @@ export async function openEditor(
       if (id) {
         // Its own account of where a window is counts the manager's title bar twice.
         const size = numbersIn(tool('getwindowgeometry', '--shell', id));
-        tool('mousemove', '--sync', '--window', id, '0', '0');
+        tool('mousemove', '--window', id, '0', '0');
         const corner = numbersIn(tool('getmouselocation', '--shell'));
         return { id, x: corner.X!, y: corner.Y!, width: size.WIDTH!, height: size.HEIGHT! };
       }
