@@ -1,9 +1,11 @@
 /**
- * Makes the pictures that README shows, out of the demo part and a composed étude, in a real browser:
+ * Makes the pictures that README shows, out of the demo part and a composed lesson, in a real browser and the real editor:
  * `npm run pictures`. Needs chromium.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, readFileSync, statSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Page } from 'playwright-core';
 import { composeLesson, DEFAULT_SETTINGS, examine } from '../core/index.ts';
@@ -11,10 +13,8 @@ import { documentText } from '../plugin/etude/documentText.ts';
 import { sheetText } from '../plugin/etude/sheetText.ts';
 import { readScore } from '../plugin/musicxml/index.ts';
 import { chartPage } from '../plugin/pages/chartPage.ts';
-import { engrave } from '../plugin/pages/engrave.ts';
-import { Html, html } from '../plugin/pages/html.ts';
-import { pageText } from '../plugin/pages/page.ts';
 import { reportPage } from '../plugin/pages/reportPage.ts';
+import { HOST_3 } from '../tests/editor/rig/host3.ts';
 
 const FOLDER = fileURLToPath(new URL('pictures/', import.meta.url));
 const DEMO = new URL('../plugin/batch/demo/low-water.musicxml', import.meta.url);
@@ -45,7 +45,7 @@ await take('report.png', await report(), { width: 1120, height: 740 }, async (pa
   );
 });
 await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 900, height: 640 });
-await take('lesson.png', await lesson(), { width: 900, height: 1480 });
+await takeLesson();
 await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
 
@@ -60,27 +60,17 @@ function entry(): string {
   return `<body style="margin:0">${readFileSync(`${FOLDER}entry.svg`, 'utf8')}`;
 }
 
-/** A lesson sheet, whole. */
-async function lesson(): Promise<string> {
+/** A lesson sheet, whole, as the editor prints it. */
+async function takeLesson(): Promise<void> {
   const player = DEFAULT_SETTINGS;
   const result = composeLesson({ level: 2, key: null, low: null, high: null, seed: LESSON_SEED, player });
   if (!result.ok) throw new Error(result.reason);
-  const { title, lines } = result.sheet;
-  const engraving = await engrave(sheetText(result.sheet, player, 'marked', documentText), {
-    width: 1900,
-    keepsBreaks: true,
-  });
-  return pageText({
-    title,
-    header: html`<h1>${title}</h1><p>${lines[0]!}<br>${lines[1]!}<br>${lines[2]!}</p>`,
-    main: html`${engraving.systems.map(
-      ({ width, height, content }) =>
-        html`<svg class="music" role="img" aria-label="Music" viewBox="0 0 ${width} ${height}">${new Html(content)}</svg>`,
-    )}`,
-    footer: html``,
-    engravings: [engraving],
-    style: 'html { background: #fff; } header { padding-top: 1rem; } header p { margin-bottom: 1rem; }',
-  });
+  const folder = mkdtempSync(join(tmpdir(), 'bellhand-pictures-'));
+  const score = join(folder, 'lesson.musicxml');
+  writeFileSync(score, sheetText(result.sheet, player, 'marked', documentText));
+  copyFileSync(await HOST_3.pictureOf(score, 110), `${FOLDER}lesson.png`);
+  rmSync(folder, { recursive: true });
+  checkSize('lesson.png');
 }
 
 async function take(
@@ -94,6 +84,10 @@ async function take(
   await prepare(page);
   await page.screenshot({ path: FOLDER + name });
   await page.close();
+  checkSize(name);
+}
+
+function checkSize(name: string): void {
   const { size } = statSync(FOLDER + name);
   if (size > MOST_BYTES) throw new Error(`${name} has ${size} bytes, more than ${MOST_BYTES}: show less`);
   console.log(`${FOLDER}${name}: ${size} bytes`);

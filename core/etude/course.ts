@@ -3,6 +3,7 @@
 import { checkInteger } from '../guards/allowed.ts';
 import type { Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
+import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import { ETUDE_KINDS } from './kinds.ts';
 import { composeLesson } from './lesson.ts';
 import { keysOf, LEVELS, type Level } from './levels.ts';
@@ -18,6 +19,8 @@ export interface CourseRequest {
   /** An integer from 0 to HIGHEST_SEED. */
   readonly seed: number;
   readonly player: Settings;
+  /** Whoever reads the pages; English where absent. */
+  readonly reader?: Reader;
 }
 
 /** A course, or why there can be none. */
@@ -38,7 +41,14 @@ const ATTEMPTS = 12;
  * Composes a course from the first level to the third: range, keys, tempo and changes grow with the weeks.
  * @throws {TypeError} or {RangeError} when weeks, range, seed or player are not what they may be
  */
-export function composeCourse({ weeks, low, high, seed, player }: CourseRequest): CourseResult {
+export function composeCourse({
+  weeks,
+  low,
+  high,
+  seed,
+  player,
+  reader = ENGLISH_READER,
+}: CourseRequest): CourseResult {
   checkInteger('weeks', weeks, 1, MOST_WEEKS);
   checkInteger('seed', seed, 0, HIGHEST_SEED);
   const sheets: Sheet[] = [];
@@ -59,6 +69,7 @@ export function composeCourse({ weeks, low, high, seed, player }: CourseRequest)
         high,
         seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
         player,
+        reader,
         kept: again ?? [],
         week: week + 1,
         pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,

@@ -2,7 +2,8 @@
 import type { Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import { examine } from '../rules/examine.ts';
-import type { Bar } from './bar.ts';
+import { headTexts, instrumentText, kindWords, lessonTitle } from '../words/etudes.ts';
+import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import { composeEtude } from './compose.ts';
 import type { Etude } from './etude.ts';
 import { etudePassage } from './etudePassage.ts';
@@ -13,8 +14,6 @@ import { keysOf, type Level } from './levels.ts';
 import { countLines } from './pageLines.ts';
 import { HIGHEST_SEED, pick, seededRandom } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
-import { headTexts, instrumentName, lessonTitle } from './sheetWords.ts';
-import { transpositionOf } from './transposition.ts';
 
 /** What is asked for. */
 export interface LessonRequest {
@@ -32,6 +31,8 @@ export interface LessonRequest {
   readonly week?: number | null;
   /** How much quicker than usual, as a factor; 1 where absent. */
   readonly pace?: number;
+  /** Whoever reads the page; English where absent. */
+  readonly reader?: Reader;
 }
 
 /** A lesson, or why there can be none. */
@@ -62,7 +63,7 @@ const ATTEMPTS = 12;
  * @throws {TypeError} or {RangeError} when key, range, seed, level or player are not what they may be
  */
 export function composeLesson(request: LessonRequest): LessonResult {
-  const { level, seed, player, week = null } = request;
+  const { level, seed, player, week = null, reader = ENGLISH_READER } = request;
   const random = seededRandom(seed);
   random();
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
@@ -75,7 +76,7 @@ export function composeLesson(request: LessonRequest): LessonResult {
   for (let i = first; i < PAGES.length; i++) {
     const exercises = exercisesOf(request, PAGES[i]!, home, second);
     if (exercises.etudes.length < FEWEST_EXERCISES) return { ok: false, reason: exercises.reason };
-    made = { ok: true, sheet: sheetOf(exercises.etudes, player, lessonTitle(week), seed) };
+    made = { ok: true, sheet: sheetOf(exercises.etudes, player, lessonTitle(week, reader), seed, reader) };
     if (countLines(exercises.etudes) <= PAGE_LINES + 1e-6) break;
   }
   return made!;
@@ -134,23 +135,38 @@ function saysAgain(etudes: readonly Etude[]): boolean {
  * A page of études.
  * @param seed what brings the page back
  */
-export function sheetOf(etudes: readonly Etude[], player: Settings, title: string, seed: number): Sheet {
-  const transposition = transpositionOf(player);
+export function sheetOf(
+  etudes: readonly Etude[],
+  player: Settings,
+  title: string,
+  seed: number,
+  reader: Reader,
+): Sheet {
+  const { horn } = player;
   let risky = 0;
-  for (const { bars, tempo } of etudes) {
-    const { notes: examined } = examine(etudePassage(bars as readonly Bar[], transposition, tempo), player);
-    risky += examined.filter(({ verdict }) => verdict !== 'sure').length;
+  for (const { bars, tempo, transposition } of etudes) {
+    const { notes } = examine(etudePassage(bars, transposition, tempo), player);
+    risky += notes.filter(({ verdict }) => verdict !== 'sure').length;
   }
+  const { score, rangeSemitones, changesPerMinute } = meanDifficulty(etudes);
+  const keys = etudes.map(({ key }) => key);
+  const { level } = etudes[0]!;
   return {
     title,
-    instrument: instrumentName(player, transposition),
-    lines: headTexts(etudes, player, seed, meanDifficulty(etudes), risky),
+    instrument: instrumentText(horn, reader),
+    lines: headTexts(
+      { horn, level, seed, difficulty: score, keys, rangeSemitones, changesPerMinute, risky },
+      reader,
+    ),
     etudes,
+    trains: etudes.map(({ kind }) => {
+      const { trains, trainsOnNaturalHorn } = kindWords(kind, reader);
+      return horn.natural ? trainsOnNaturalHorn : trains;
+    }),
   };
 }
 
 /** A page of one étude, under its own title. */
-export function etudeSheet(etude: Etude): Sheet {
-  const { title } = ETUDE_KINDS.filter(({ kind }) => kind === etude.kind)[0]!;
-  return sheetOf([etude], etude.player, title, etude.seed);
+export function etudeSheet(etude: Etude, reader: Reader = ENGLISH_READER): Sheet {
+  return sheetOf([etude], etude.player, kindWords(etude.kind, reader).title, etude.seed, reader);
 }

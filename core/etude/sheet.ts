@@ -11,6 +11,8 @@ export interface Sheet {
   readonly lines: readonly string[];
   /** In the order in which they are practised; numbered where there are several. */
   readonly etudes: readonly Etude[];
+  /** One line for each, that says what it trains. */
+  readonly trains: readonly string[];
 }
 
 /** The mean of several measures, by which sheets are told apart. */

@@ -1,4 +1,5 @@
 /** Everything that is said in German, area by area; long because it is all of it. */
+import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
@@ -272,4 +273,68 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'Zeichen', 'Zeichen'),
   words: (count) => counted(count, 'Wort', 'Wörter'),
   added: (what) => `ergänzt: ${what}`,
+};
+
+export const etudes: EtudeWords = {
+  kinds: {
+    seal: {
+      name: 'lange Töne',
+      title: 'Hinter dem Fensterladen',
+      trains:
+        'Lange Töne mit gut verschlossenem Becher: derselbe Klang vom ersten bis zum letzten Augenblick.',
+      trainsOnNaturalHorn: 'Lange Töne mit der Hand: die gedeckten so voll und ruhig wie die offenen.',
+    },
+    match: {
+      name: 'gleicher Ton offen und gestopft',
+      title: 'Zweimal derselbe Ton',
+      trains: 'Jeden Ton offen spielen, dann gestopft dieselbe Höhe und dieselbe Stärke wiederfinden.',
+      trainsOnNaturalHorn:
+        'Den offenen Ton spielen, dann den gedeckten Nachbarn gleich stark und in gleicher Farbe.',
+    },
+    bend: {
+      name: 'Ton gezogen',
+      title: 'An die Tür gelehnt',
+      trains:
+        'Ventile und Ansatz ruhig: Die schließende Hand lässt den Ton sinken, die öffnende lässt ihn steigen.',
+      trainsOnNaturalHorn:
+        'Den Ansatz ruhig: Die schließende Hand lässt den Ton sinken, die öffnende lässt ihn steigen.',
+    },
+    scale: {
+      name: 'Tonleitern und Akkorde',
+      title: 'Treppen im Dunkeln',
+      trains:
+        'Gestopfte Tonleitern und gebrochene Akkorde: die Griffe kennen, jeden Ton in die Mitte setzen.',
+      trainsOnNaturalHorn:
+        'Tonleitern und gebrochene Akkorde mit der Hand: die gedeckten Töne den offenen angleichen.',
+    },
+    phrase: {
+      name: 'Phrase und Echo',
+      title: 'Über das Tal',
+      trains: 'Jede Phrase gestopft beantworten: leiser, aber in gleicher Gestalt und gleicher Höhe.',
+      trainsOnNaturalHorn:
+        'Jede Phrase leise beantworten: Kein gedeckter Ton darf herausstechen oder zurückfallen.',
+    },
+    change: {
+      name: 'immer schnellere Wechsel',
+      title: 'Die schwingende Pforte',
+      trains:
+        'Schließen und öffnen in immer kürzeren Noten: Die Hand geht mit dem Schlag, die Höhe bleibt, wo sie ist.',
+      trainsOnNaturalHorn:
+        'Vom offenen zum gedeckten Ton und zurück in immer kürzeren Noten: Die Hand geht mit dem Schlag.',
+    },
+  },
+  lesson: 'Lektion für die stopfende Hand',
+  lessonOfWeek: (week) => `Lektion für die stopfende Hand, Woche ${week}`,
+  hornIn: (key) => `Horn in ${key}`,
+  naturalHornIn: (key) => `Naturhorn in ${key}`,
+  key: { major: (tonic) => `${tonic}-Dur`, minor: (tonic) => `${tonic.toLowerCase()}-Moll` },
+  level: (level, seed, difficulty) => `Stufe ${level}, Startzahl ${seed}, Schwierigkeit ${difficulty}.`,
+  numbers: (keys, semitones, changes, risk) =>
+    `${keys}, Umfang ${counted(semitones, 'Halbton', 'Halbtöne')}, ${counted(changes, 'Handwechsel', 'Handwechsel')} in der Minute, ${risk}.`,
+  noRisk: 'kein unsicherer Ton',
+  risks: (count) =>
+    `${counted(count, 'unsicherer Ton', 'unsichere Töne')} (blau, ≈), wo der Ton nach oben rutschen kann`,
+  naturalLegend: 'o offen, ¼ ½ ¾ und + geschlossen, jeweils bis zum nächsten Zeichen.',
+  valveLegend: 'Die Ventile über gestopften Tönen gelten mit dem Stopfventil.',
+  advice: 'So lange ruhen, wie gespielt wurde. Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
 };

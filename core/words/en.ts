@@ -1,4 +1,5 @@
 /** Everything that is said in English, area by area; long because it is all of it. */
+import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
@@ -255,4 +256,65 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'sign', 'signs'),
   words: (count) => counted(count, 'word', 'words'),
   added: (what) => `added ${what}`,
+};
+
+export const etudes: EtudeWords = {
+  kinds: {
+    seal: {
+      name: 'long tones',
+      title: 'Behind the Shutter',
+      trains: 'Long tones with the bell well sealed: the same sound from the first moment to the last.',
+      trainsOnNaturalHorn: 'Long tones by hand: the covered notes as full and as steady as the open ones.',
+    },
+    match: {
+      name: 'a note matched',
+      title: 'The Same Note Twice',
+      trains: 'Play each note open, then find the same pitch and the same strength with the hand closed.',
+      trainsOnNaturalHorn:
+        'Play the open note, then its covered neighbour with the same strength and colour.',
+    },
+    bend: {
+      name: 'a tone bent',
+      title: 'Leaning on the Door',
+      trains:
+        'Keep valves and lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
+      trainsOnNaturalHorn:
+        'Keep the lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
+    },
+    scale: {
+      name: 'scales and chords',
+      title: 'Stairs in the Dark',
+      trains: 'Scales and broken chords with the hand closed: know the fingerings, centre every note.',
+      trainsOnNaturalHorn:
+        'Scales and broken chords by hand: bring what the hand makes close to what the horn gives.',
+    },
+    phrase: {
+      name: 'a phrase and its echo',
+      title: 'Over the Valley',
+      trains: 'Answer every phrase with the hand closed, softer, but with the same shape and the same pitch.',
+      trainsOnNaturalHorn:
+        'Answer every phrase softly: no covered note may stick out of the line or fall back in it.',
+    },
+    change: {
+      name: 'ever quicker changes',
+      title: 'Swinging Gate',
+      trains:
+        'Close and open in ever shorter notes: the hand moves with the beat and the pitch stays where it is.',
+      trainsOnNaturalHorn:
+        'From the open note to the covered one and back in ever shorter notes: the hand moves with the beat.',
+    },
+  },
+  lesson: 'Lesson for the Stopping Hand',
+  lessonOfWeek: (week) => `Lesson for the Stopping Hand, Week ${week}`,
+  hornIn: (key) => `Horn in ${key}`,
+  naturalHornIn: (key) => `Natural horn in ${key}`,
+  key: { major: (tonic) => `${tonic} major`, minor: (tonic) => `${tonic} minor` },
+  level: (level, seed, difficulty) => `Level ${level}, seed ${seed}, difficulty ${difficulty}.`,
+  numbers: (keys, semitones, changes, risk) =>
+    `${keys}, range of ${counted(semitones, 'semitone', 'semitones')}, ${counted(changes, 'change', 'changes')} of the hand a minute, ${risk}.`,
+  noRisk: 'no risky note',
+  risks: (count) => `${counted(count, 'risky note', 'risky notes')} (blue, ≈) where the tone may slip up`,
+  naturalLegend: 'o open, ¼ ½ ¾ and + closed, each until the next sign.',
+  valveLegend: 'Valves over a stopped note go with the stopping valve.',
+  advice: 'Rest as long as you have played. Stop when the lip tires or the hand hurts.',
 };

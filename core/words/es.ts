@@ -1,4 +1,5 @@
 /** Everything that is said in Spanish, area by area; long because it is all of it. */
+import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
@@ -271,4 +272,63 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'signo', 'signos'),
   words: (count) => counted(count, 'palabra', 'palabras'),
   added: (what) => `añadido: ${what}`,
+};
+
+export const etudes: EtudeWords = {
+  kinds: {
+    seal: {
+      name: 'notas tenidas',
+      title: 'Tras el postigo',
+      trains: 'Notas tenidas con la campana bien cerrada: el mismo sonido del primer instante al último.',
+      trainsOnNaturalHorn: 'Notas tenidas con la mano: las cubiertas tan llenas y firmes como las abiertas.',
+    },
+    match: {
+      name: 'nota abierta y tapada',
+      title: 'Dos veces la misma nota',
+      trains: 'Tocar cada nota abierta y encontrar luego, tapada, la misma altura y la misma fuerza.',
+      trainsOnNaturalHorn:
+        'Tocar la nota abierta y luego su vecina cubierta con la misma fuerza y el mismo color.',
+    },
+    bend: {
+      name: 'sonido doblado',
+      title: 'Contra la puerta',
+      trains:
+        'Cilindros y labio quietos: la mano que cierra deja bajar el sonido, la que abre lo deja subir.',
+      trainsOnNaturalHorn:
+        'El labio quieto: la mano que cierra deja bajar el sonido, la que abre lo deja subir.',
+    },
+    scale: {
+      name: 'escalas y acordes',
+      title: 'Escaleras a oscuras',
+      trains: 'Escalas y arpegios tapados: conocer las posiciones, centrar cada nota.',
+      trainsOnNaturalHorn: 'Escalas y arpegios con la mano: acercar las notas cubiertas a las abiertas.',
+    },
+    phrase: {
+      name: 'frase y eco',
+      title: 'Sobre el valle',
+      trains: 'Responder tapado a cada frase: más suave, pero con el mismo dibujo y la misma altura.',
+      trainsOnNaturalHorn: 'Responder suave a cada frase: ninguna nota cubierta debe sobresalir ni hundirse.',
+    },
+    change: {
+      name: 'cambios cada vez más rápidos',
+      title: 'La verja que oscila',
+      trains: 'Cerrar y abrir en notas cada vez más breves: la mano va con el pulso y la altura no se mueve.',
+      trainsOnNaturalHorn:
+        'De la nota abierta a la cubierta y vuelta en notas cada vez más breves: la mano va con el pulso.',
+    },
+  },
+  lesson: 'Lección para la mano que tapa',
+  lessonOfWeek: (week) => `Lección para la mano que tapa, semana ${week}`,
+  hornIn: (key) => `Trompa en ${key}`,
+  naturalHornIn: (key) => `Trompa natural en ${key}`,
+  key: { major: (tonic) => `${tonic} mayor`, minor: (tonic) => `${tonic} menor` },
+  level: (level, seed, difficulty) => `Nivel ${level}, semilla ${seed}, dificultad ${difficulty}.`,
+  numbers: (keys, semitones, changes, risk) =>
+    `${keys}, extensión de ${counted(semitones, 'semitono', 'semitonos')}, ${counted(changes, 'cambio', 'cambios')} de mano por minuto, ${risk}.`,
+  noRisk: 'ninguna nota arriesgada',
+  risks: (count) =>
+    `${counted(count, 'nota arriesgada', 'notas arriesgadas')} (en azul, ≈), donde el sonido puede escaparse hacia arriba`,
+  naturalLegend: 'o abierto, ¼ ½ ¾ y + cerrado, cada uno hasta el signo siguiente.',
+  valveLegend: 'Los cilindros sobre las notas tapadas van con el cilindro de tapar.',
+  advice: 'Descansar tanto como se ha tocado. Parar cuando el labio se canse o duela la mano.',
 };

@@ -1,4 +1,5 @@
 /** Everything that is said in French, area by area; long because it is all of it. */
+import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
@@ -273,4 +274,68 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'signe', 'signes'),
   words: (count) => counted(count, 'mot', 'mots'),
   added: (what) => `ajouté : ${what}`,
+};
+
+export const etudes: EtudeWords = {
+  kinds: {
+    seal: {
+      name: 'sons tenus',
+      title: 'Derrière le volet',
+      trains: 'Sons tenus, le pavillon bien fermé : le même son du premier au dernier instant.',
+      trainsOnNaturalHorn:
+        'Sons tenus à la main : les notes couvertes aussi pleines et stables que les notes ouvertes.',
+    },
+    match: {
+      name: 'note ouverte et bouchée',
+      title: 'Deux fois la même note',
+      trains: 'Jouer chaque note ouverte, puis retrouver bouchées la même hauteur et la même force.',
+      trainsOnNaturalHorn:
+        'Jouer la note ouverte, puis sa voisine couverte, de même force et de même couleur.',
+    },
+    bend: {
+      name: 'son infléchi',
+      title: 'Contre la porte',
+      trains:
+        'Pistons et lèvres immobiles : la main qui ferme laisse descendre le son, celle qui ouvre le laisse remonter.',
+      trainsOnNaturalHorn:
+        'Lèvres immobiles : la main qui ferme laisse descendre le son, celle qui ouvre le laisse remonter.',
+    },
+    scale: {
+      name: 'gammes et accords',
+      title: 'L’escalier dans le noir',
+      trains: 'Gammes et accords brisés bouchés : connaître les doigtés, centrer chaque note.',
+      trainsOnNaturalHorn:
+        'Gammes et accords brisés à la main : rapprocher les notes couvertes des notes ouvertes.',
+    },
+    phrase: {
+      name: 'phrase et écho',
+      title: 'Par-dessus la vallée',
+      trains: 'Répondre bouché à chaque phrase : plus doux, mais de même dessin et de même hauteur.',
+      trainsOnNaturalHorn:
+        'Répondre doucement à chaque phrase : aucune note couverte ne doit ressortir ni s’effacer.',
+    },
+    change: {
+      name: 'changements de plus en plus rapides',
+      title: 'La barrière qui bat',
+      trains:
+        'Fermer et ouvrir en notes de plus en plus brèves : la main suit le temps, la hauteur ne bouge pas.',
+      trainsOnNaturalHorn:
+        'De la note ouverte à la note couverte et retour, de plus en plus vite : la main suit le temps.',
+    },
+  },
+  lesson: 'Leçon pour la main qui bouche',
+  lessonOfWeek: (week) => `Leçon pour la main qui bouche, semaine ${week}`,
+  hornIn: (key) => `Cor en ${key}`,
+  naturalHornIn: (key) => `Cor naturel en ${key}`,
+  key: { major: (tonic) => `${tonic} majeur`, minor: (tonic) => `${tonic} mineur` },
+  level: (level, seed, difficulty) => `Niveau ${level}, graine ${seed}, difficulté ${difficulty}.`,
+  numbers: (keys, semitones, changes, risk) =>
+    `${keys}, étendue de ${counted(semitones, 'demi-ton', 'demi-tons')}, ${counted(changes, 'changement', 'changements')} de main par minute, ${risk}.`,
+  noRisk: 'aucune note risquée',
+  risks: (count) =>
+    `${counted(count, 'note risquée', 'notes risquées')} (en bleu, ≈), où le son peut glisser vers le haut`,
+  naturalLegend: 'o ouvert, ¼ ½ ¾ et + fermé, chacun jusqu’au signe suivant.',
+  valveLegend: 'Au-dessus des notes bouchées, les pistons se prennent avec le piston à sons bouchés.',
+  advice:
+    'Se reposer aussi longtemps qu’on a joué. Arrêter quand les lèvres fatiguent ou que la main fait mal.',
 };

@@ -1,4 +1,5 @@
 /** Everything that is said in Italian, area by area; long because it is all of it. */
+import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
@@ -276,4 +277,65 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'segno', 'segni'),
   words: (count) => counted(count, 'parola', 'parole'),
   added: (what) => `aggiunto: ${what}`,
+};
+
+export const etudes: EtudeWords = {
+  kinds: {
+    seal: {
+      name: 'note tenute',
+      title: 'Dietro l’imposta',
+      trains: 'Note tenute con la campana ben chiusa: lo stesso suono dal primo all’ultimo istante.',
+      trainsOnNaturalHorn: 'Note tenute con la mano: quelle coperte piene e ferme come quelle aperte.',
+    },
+    match: {
+      name: 'nota aperta e chiusa',
+      title: 'Due volte la stessa nota',
+      trains: 'Suonare ogni nota aperta, poi ritrovare chiusa la stessa altezza e la stessa forza.',
+      trainsOnNaturalHorn:
+        'Suonare la nota aperta, poi la vicina coperta con la stessa forza e lo stesso colore.',
+    },
+    bend: {
+      name: 'suono piegato',
+      title: 'Appoggiati alla porta',
+      trains:
+        'Cilindri e labbro fermi: la mano che chiude lascia scendere il suono, quella che apre lo lascia salire.',
+      trainsOnNaturalHorn:
+        'Labbro fermo: la mano che chiude lascia scendere il suono, quella che apre lo lascia salire.',
+    },
+    scale: {
+      name: 'scale e accordi',
+      title: 'Scale nel buio',
+      trains: 'Scale e accordi spezzati chiusi: conoscere le posizioni, centrare ogni nota.',
+      trainsOnNaturalHorn:
+        'Scale e accordi spezzati con la mano: avvicinare le note coperte a quelle aperte.',
+    },
+    phrase: {
+      name: 'frase ed eco',
+      title: 'Oltre la valle',
+      trains:
+        'Rispondere a ogni frase con i suoni chiusi: più piano, ma con lo stesso disegno e la stessa altezza.',
+      trainsOnNaturalHorn: 'Rispondere piano a ogni frase: nessuna nota coperta deve sporgere o ritrarsi.',
+    },
+    change: {
+      name: 'cambi sempre più rapidi',
+      title: 'Il cancello che oscilla',
+      trains: 'Chiudere e aprire in note sempre più brevi: la mano va col tempo, l’altezza resta dov’è.',
+      trainsOnNaturalHorn:
+        'Dalla nota aperta alla coperta e ritorno in note sempre più brevi: la mano va col tempo.',
+    },
+  },
+  lesson: 'Lezione per la mano che chiude',
+  lessonOfWeek: (week) => `Lezione per la mano che chiude, settimana ${week}`,
+  hornIn: (key) => `Corno in ${key}`,
+  naturalHornIn: (key) => `Corno naturale in ${key}`,
+  key: { major: (tonic) => `${tonic} maggiore`, minor: (tonic) => `${tonic} minore` },
+  level: (level, seed, difficulty) => `Livello ${level}, seme ${seed}, difficoltà ${difficulty}.`,
+  numbers: (keys, semitones, changes, risk) =>
+    `${keys}, estensione di ${counted(semitones, 'semitono', 'semitoni')}, ${counted(changes, 'cambio', 'cambi')} della mano al minuto, ${risk}.`,
+  noRisk: 'nessuna nota rischiosa',
+  risks: (count) =>
+    `${counted(count, 'nota rischiosa', 'note rischiose')} (in blu, ≈), dove il suono può scivolare in su`,
+  naturalLegend: 'o aperto, ¼ ½ ¾ e + chiuso, ciascuno fino al segno seguente.',
+  valveLegend: 'I cilindri sopra le note chiuse valgono con la macchina per i suoni chiusi.',
+  advice: 'Riposare quanto si è suonato. Smettere quando il labbro si stanca o la mano fa male.',
 };

@@ -41,7 +41,7 @@ const ENGLISH = {
   etude: 'Étude',
   etudeKind: 'Kind',
   etudeKinds:
-    'Long tones, A note matched, A tone bent, Scales and chords, A phrase and its echo, Ever quicker changes',
+    'Long tones, A note matched, A tone bent, Scales and chords, A phrase and its echo, Ever quicker changes, A lesson of one page',
   etudeKey: 'Written key',
   etudeLevel: 'Level',
   etudeLength: 'Bars',
@@ -112,7 +112,7 @@ const GERMAN: Words = {
   etude: 'Etüde',
   etudeKind: 'Art',
   etudeKinds:
-    'Lange Töne, Gleicher Ton offen und gestopft, Ton gezogen, Tonleitern und Akkorde, Phrase und Echo, Immer schnellere Wechsel',
+    'Lange Töne, Gleicher Ton offen und gestopft, Ton gezogen, Tonleitern und Akkorde, Phrase und Echo, Immer schnellere Wechsel, Eine Lektion auf einer Seite',
   etudeKey: 'Notierte Tonart',
   etudeLevel: 'Stufe',
   etudeLength: 'Takte',
@@ -180,7 +180,7 @@ const FRENCH: Words = {
   etude: 'Étude',
   etudeKind: 'Genre',
   etudeKinds:
-    'Sons tenus, Note ouverte et bouchée, Son fléchi, Gammes et accords, Phrase et son écho, Changements de plus en plus rapides',
+    'Sons tenus, Note ouverte et bouchée, Son fléchi, Gammes et accords, Phrase et son écho, Changements de plus en plus rapides, Une leçon d’une page',
   etudeKey: 'Tonalité écrite',
   etudeLevel: 'Niveau',
   etudeLength: 'Mesures',
@@ -248,7 +248,7 @@ const ITALIAN: Words = {
   etude: 'Studio',
   etudeKind: 'Genere',
   etudeKinds:
-    'Note tenute, Nota aperta e chiusa, Suono piegato, Scale e accordi, Frase ed eco, Cambi sempre più rapidi',
+    'Note tenute, Nota aperta e chiusa, Suono piegato, Scale e accordi, Frase ed eco, Cambi sempre più rapidi, Una lezione di una pagina',
   etudeKey: 'Tonalità scritta',
   etudeLevel: 'Livello',
   etudeLength: 'Battute',

@@ -1,4 +1,4 @@
-/** Composes an étude for the horn that is chosen and opens it as a score of its own. */
+/** Composes an étude or a lesson for the horn that is chosen and opens it as a score of its own. */
 
 import {
   ETUDE_KINDS,
@@ -16,7 +16,7 @@ import { withTemporaryFile } from './temporaryFile.ts';
 
 /** What the panel's controls say. */
 export interface EtudeForm {
-  /** Places in ETUDE_KINDS and ETUDE_KEYS, from 0. */
+  /** Places in ETUDE_KINDS, after which comes the lesson, and in ETUDE_KEYS, from 0. */
   readonly kindIndex: number;
   readonly keyIndex: number;
   readonly level: number;
@@ -66,7 +66,7 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, words: 
   if (range !== '' && !ends) return { sentence: filled(words.etudeRange, { range }), path: null };
   const etude = etudeOnWish(
     {
-      kind: ETUDE_KINDS[form.kindIndex]!.kind,
+      kind: ETUDE_KINDS[form.kindIndex]?.kind ?? 'lesson',
       key: ETUDE_KEYS[form.keyIndex]!,
       level: form.level as Level,
       bars: form.bars,

@@ -1,8 +1,11 @@
-/** Études from plain values, as a panel gathers them: one call, one score text. Runs in the editor's script engine. */
+/** Études and lessons from plain values, as a panel gathers them: one call, one score text. Runs in the editor's script engine. */
 import {
   composeEtude,
+  composeLesson,
   type EtudeKind,
+  type EtudeResult,
   etudeSheet,
+  type LessonResult,
   type Level,
   parseKey,
   parsePitch,
@@ -13,7 +16,8 @@ import { treeText } from './treeText.ts';
 
 /** What a panel asks for. */
 export interface EtudeWish {
-  readonly kind: EtudeKind;
+  /** A lesson takes its own bars and tempo. */
+  readonly kind: EtudeKind | 'lesson';
   /** `C`, `Bb`, `F# minor`, … */
   readonly key: string;
   readonly level: Level;
@@ -35,22 +39,23 @@ export type WishedEtude =
 /** The score text of an étude with its fingerings. Never throws for a value a user may type. */
 export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
   try {
-    const result = composeEtude({
-      kind: wish.kind,
-      key: parseKey(wish.key),
-      level: wish.level,
-      bars: wish.bars,
-      tempo: wish.tempo,
-      low: wish.low === null ? null : parsePitch(wish.low),
-      high: wish.high === null ? null : parsePitch(wish.high),
-      seed: wish.seed,
-      player,
-    });
-    if (!result.ok) return result;
-    const sheet = etudeSheet(result.etude);
+    const { level, seed, bars, tempo } = wish;
+    const key = parseKey(wish.key);
+    const low = wish.low === null ? null : parsePitch(wish.low);
+    const high = wish.high === null ? null : parsePitch(wish.high);
+    const made =
+      wish.kind === 'lesson'
+        ? composeLesson({ level, key, low, high, seed, player })
+        : onItsPage(composeEtude({ kind: wish.kind, key, level, bars, tempo, low, high, seed, player }));
+    if (!made.ok) return made;
+    const { sheet } = made;
     return { ok: true, title: sheet.title, text: sheetText(sheet, player, 'marked', treeText) };
   } catch (fault) {
     if (fault instanceof RangeError) return { ok: false, reason: fault.message };
     throw fault;
   }
+}
+
+function onItsPage(made: EtudeResult): LessonResult {
+  return made.ok ? { ok: true, sheet: etudeSheet(made.etude) } : made;
 }

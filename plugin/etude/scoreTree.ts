@@ -1,7 +1,6 @@
 /** A sheet of études as a MusicXML score. */
 import {
   type Bar,
-  ETUDE_KINDS,
   type Etude,
   type EtudeNote,
   lineStarts,
@@ -60,7 +59,7 @@ class PartWriter {
         children.push(
           tempoMark(
             etudes.length > 1 ? index + 1 : null,
-            trainsText(etude),
+            this.sheet.trains[index]!,
             etude.tempoWords,
             bar.meter,
             etude.tempo,
@@ -152,9 +151,4 @@ function repeatSign(location: 'left' | 'right', times: number): XmlElement {
       ? element('repeat', { direction: 'forward' })
       : element('repeat', { direction: 'backward', times }),
   );
-}
-
-function trainsText({ kind, player }: Etude): string {
-  const { trains, trainsOnNaturalHorn } = ETUDE_KINDS.filter((each) => each.kind === kind)[0]!;
-  return player.horn.natural ? trainsOnNaturalHorn : trains;
 }

@@ -16,42 +16,39 @@ const PART = hornScore([[stopped('C5', 4)]]);
 const FORM = { kindIndex: 0, keyIndex: 4, level: 2, bars: 8, tempo: 0, range: '' };
 
 inEveryHost('études from the panel', (host) => {
-  it.each(ETUDE_KINDS.map(({ kind }, kindIndex) => [kind, kindIndex] as const))(
-    '%s: opens whole, marked, and holds nothing impossible',
-    async (kind, kindIndex) => {
-      const run = await host.run(PART, [
-        { do: 'etude', form: { ...FORM, kindIndex } },
-        { do: 'save', as: 'etude.musicxml' },
-      ]);
-      const { sentence, etudePath, findings } = run.results[0] as {
-        sentence: string;
-        etudePath: string;
-        findings: { severity: string }[];
-      };
+  it.each(
+    [...ETUDE_KINDS.map(({ kind }) => kind), 'lesson'].map((kind, kindIndex) => [kind, kindIndex] as const),
+  )('%s: opens whole, marked, and holds nothing impossible', async (kind, kindIndex) => {
+    const run = await host.run(PART, [
+      { do: 'etude', form: { ...FORM, kindIndex } },
+      { do: 'save', as: 'etude.musicxml' },
+    ]);
+    const { sentence, etudePath, findings } = run.results[0] as {
+      sentence: string;
+      etudePath: string;
+      findings: { severity: string }[];
+    };
+    expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
+    let text = await run.text('etude.musicxml');
+    if (host.version === '3.2.3') {
+      expect(sentence).toMatch(/^A new score is open: .+\.$/);
+      expect(etudePath).toBe('');
+    } else {
+      // There it is a file for the user to open, and the score that was open stays.
+      expect(sentence).toMatch(/^The étude “.+” is written\. Open this file in the editor: \/.+\.musicxml$/);
+      expect(sentence.endsWith(etudePath)).toBe(true);
+      expect(readScore(text).horns[0]!.passage.notes).toHaveLength(1);
+      const opened = await host.run(etudePath, [{ do: 'findings' }, { do: 'save', as: 'etude.musicxml' }]);
+      const { findings } = opened.results[0] as { findings: { severity: string }[] };
       expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
-      let text = await run.text('etude.musicxml');
-      if (host.version === '3.2.3') {
-        expect(sentence).toMatch(/^A new score is open: .+\.$/);
-        expect(etudePath).toBe('');
-      } else {
-        // There it is a file for the user to open, and the score that was open stays.
-        expect(sentence).toMatch(
-          /^The étude “.+” is written\. Open this file in the editor: \/.+\.musicxml$/,
-        );
-        expect(sentence.endsWith(etudePath)).toBe(true);
-        expect(readScore(text).horns[0]!.passage.notes).toHaveLength(1);
-        const opened = await host.run(etudePath, [{ do: 'findings' }, { do: 'save', as: 'etude.musicxml' }]);
-        const { findings } = opened.results[0] as { findings: { severity: string }[] };
-        expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
-        text = await opened.text('etude.musicxml');
-      }
-      const [horn] = readScore(text).horns;
-      expect(horn!.passage.notes.length).toBeGreaterThan(8);
-      expect(text.split(MARK_PREFIX).length).toBeGreaterThan(kind === 'bend' ? 3 : 8);
-      const { notes } = examine(horn!.passage);
-      expect(notes.filter(({ verdict }) => verdict === 'impossible')).toEqual([]);
-    },
-  );
+      text = await opened.text('etude.musicxml');
+    }
+    const [horn] = readScore(text).horns;
+    expect(horn!.passage.notes.length).toBeGreaterThan(8);
+    expect(text.split(MARK_PREFIX).length).toBeGreaterThan(kind === 'bend' ? 3 : 8);
+    const { notes } = examine(horn!.passage);
+    expect(notes.filter(({ verdict }) => verdict === 'impossible')).toEqual([]);
+  });
 
   it.each([
     ['a range that is none', { ...FORM, range: 'high' }, /“high” is no range/],
@@ -70,5 +67,6 @@ inEveryHost('études from the panel', (host) => {
 });
 
 it.each(Object.entries(LANGUAGES))('every kind has a name in %s', (_, words) => {
-  expect(words.etudeKinds.split(', ')).toHaveLength(ETUDE_KINDS.length);
+  // After them comes the lesson.
+  expect(words.etudeKinds.split(', ')).toHaveLength(ETUDE_KINDS.length + 1);
 });

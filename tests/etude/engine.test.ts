@@ -26,8 +26,8 @@ const WISH: EtudeWish = {
   seed: 3,
 };
 const KEYS = ['C', 'F', 'D', 'Gm', 'Bb'];
-const WISHES = ETUDE_KINDS.map(
-  ({ kind }, i): EtudeWish => ({ ...WISH, kind, key: KEYS[i % KEYS.length]!, seed: i }),
+const WISHES = [...ETUDE_KINDS.map(({ kind }) => kind), 'lesson' as const].map(
+  (kind, i): EtudeWish => ({ ...WISH, kind, key: KEYS[i % KEYS.length]!, seed: i }),
 );
 
 describe('an étude on wish', () => {

@@ -167,11 +167,6 @@ function countOf(bends: readonly Bend[], side: string): number {
 /** The kind, as the list of kinds has it. */
 export const bend = {
   kind: 'bend',
-  name: 'a tone bent',
-  title: 'Leaning on the Door',
-  trains: 'Keep valves and lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
-  trainsOnNaturalHorn:
-    'Keep the lip still: the closing hand lets the tone sink, the opening hand lets it rise.',
   needs: 'bends',
   tempo: { 1: 60, 2: 60, 3: 69 },
   character: 'portando',

@@ -79,12 +79,6 @@ function compose(workshop: Workshop): Draft {
 /** The kind, as the list of kinds has it. */
 export const change = {
   kind: 'change',
-  name: 'ever quicker changes',
-  title: 'Swinging Gate',
-  trains:
-    'Close and open in ever shorter notes: the hand moves with the beat and the pitch stays where it is.',
-  trainsOnNaturalHorn:
-    'From the open note to the covered one and back in ever shorter notes: the hand moves with the beat.',
   needs: 'notes',
   tempo: { 1: 60, 2: 63, 3: 60 },
   character: 'ben misurato',

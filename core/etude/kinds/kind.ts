@@ -1,4 +1,4 @@
-/** A kind of étude: what it is called, what it trains, what it needs, and how it is made. */
+/** A kind of étude: what it needs, how it goes, and how it is made. What it is called stands in `core/words`. */
 import type { Level } from '../levels.ts';
 import type { Draft, Workshop } from '../workshop.ts';
 
@@ -6,13 +6,6 @@ import type { Draft, Workshop } from '../workshop.ts';
 export interface KindOfEtude {
   /** One word, as commands and files have it. */
   readonly kind: string;
-  /** In a few words, as in a list. */
-  readonly name: string;
-  readonly title: string;
-  /** One line that says what it trains. */
-  readonly trains: string;
-  /** The same for a natural horn, where the hand makes what valves do not. */
-  readonly trainsOnNaturalHorn: string;
   /** What it is made of: notes that the hand closes, or bends. */
   readonly needs: 'notes' | 'bends';
   /** Beats a minute where none is asked for, by level. */

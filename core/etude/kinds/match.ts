@@ -92,10 +92,6 @@ function compose(workshop: Workshop): Draft {
 /** The kind, as the list of kinds has it. */
 export const match = {
   kind: 'match',
-  name: 'a note matched',
-  title: 'The Same Note Twice',
-  trains: 'Play each note open, then find the same pitch and the same strength with the hand closed.',
-  trainsOnNaturalHorn: 'Play the open note, then its covered neighbour with the same strength and colour.',
   needs: 'notes',
   tempo: { 1: 60, 2: 69, 3: 76 },
   character: 'uguale',

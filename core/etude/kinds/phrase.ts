@@ -295,11 +295,6 @@ function voiced(
 /** The kind, as the list of kinds has it. */
 export const phrase = {
   kind: 'phrase',
-  name: 'a phrase and its echo',
-  title: 'Over the Valley',
-  trains: 'Answer every phrase with the hand closed, softer, but with the same shape and the same pitch.',
-  trainsOnNaturalHorn:
-    'Answer every phrase softly: no covered note may stick out of the line or fall back in it.',
   needs: 'notes',
   tempo: { 1: 72, 2: 80, 3: 92 },
   character: 'cantabile',

@@ -175,11 +175,6 @@ function opened(of: Bar): Bar {
 /** The kind, as the list of kinds has it. */
 export const scale = {
   kind: 'scale',
-  name: 'scales and chords',
-  title: 'Stairs in the Dark',
-  trains: 'Scales and broken chords with the hand closed: know the fingerings, centre every note.',
-  trainsOnNaturalHorn:
-    'Scales and broken chords by hand: bring what the hand makes close to what the horn gives.',
   needs: 'notes',
   tempo: { 1: 66, 2: 72, 3: 84 },
   character: 'legato',

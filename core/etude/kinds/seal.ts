@@ -142,10 +142,6 @@ function compose({ random, key, level, tones, length }: Workshop): Draft {
 /** The kind, as the list of kinds has it. */
 export const seal = {
   kind: 'seal',
-  name: 'long tones',
-  title: 'Behind the Shutter',
-  trains: 'Long tones with the bell well sealed: the same sound from the first moment to the last.',
-  trainsOnNaturalHorn: 'Long tones by hand: the covered notes as full and as steady as the open ones.',
   needs: 'notes',
   tempo: { 1: 60, 2: 60, 3: 66 },
   character: 'sostenuto',

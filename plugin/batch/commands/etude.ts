@@ -2,11 +2,13 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import {
   composeEtude,
+  ENGLISH_READER,
   ETUDE_KINDS,
   type EtudeKind,
   etudeSheet,
   FASTEST_TEMPO,
   type Key,
+  kindWords,
   type Level,
   LONGEST_BARS,
   PHRASE_BARS,
@@ -42,7 +44,9 @@ interface EtudeOptions extends PlayerOptions, ComposingOptions, ForceOption {
 
 export function etudeCommand(): Command {
   const command = new Command('etude')
-    .description(`compose an étude for the stopping hand: ${ETUDE_KINDS.map(({ name }) => name).join(', ')}`)
+    .description(
+      `compose an étude for the stopping hand: ${ETUDE_KINDS.map(({ kind }) => kindWords(kind, ENGLISH_READER).name).join(', ')}`,
+    )
     .requiredOption(
       '--kind <kind>',
       ETUDE_KINDS.map(({ kind }) => kind).join(', '),

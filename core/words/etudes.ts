@@ -1,0 +1,72 @@
+/** What études and lessons say, in every language. */
+import type { Horn } from '../horn/horn.ts';
+import { sidesForStopping } from '../horn/horn.ts';
+import type { Pitch } from '../pitch/pitch.ts';
+import type { EtudeWords, KindWords } from './areas/etudes.ts';
+import { etudes as de } from './de.ts';
+import { etudes as en } from './en.ts';
+import { etudes as es } from './es.ts';
+import { hornText, keyText, listText } from './fingerings.ts';
+import { etudes as fr } from './fr.ts';
+import { etudes as it } from './it.ts';
+import type { Language, Reader } from './language.ts';
+import { noteClassName } from './noteNames.ts';
+
+const WORDS: { readonly [language in Language]: EtudeWords } = { en, de, fr, it, es };
+
+/** What a kind is called and trains. @param kind its word, such as `bend` */
+export function kindWords(kind: string, { language }: Reader): KindWords {
+  return WORDS[language].kinds[kind]!;
+}
+
+/** The title of a lesson. @param week from 1, or null outside a course */
+export function lessonTitle(week: number | null, { language }: Reader): string {
+  return week === null ? WORDS[language].lesson : WORDS[language].lessonOfWeek(week);
+}
+
+/** `Horn in F`, `Natural horn in E♭`: the name at the head of a part. */
+export function instrumentText(horn: Horn, reader: Reader): string {
+  const { hornIn, naturalHornIn } = WORDS[reader.language];
+  if (!horn.natural) return hornIn(keyText('F', reader));
+  return naturalHornIn(keyText(horn.crookFollowsPart ? 'F' : horn.sides[0]!.name, reader));
+}
+
+/** What the head of a page tells. */
+export interface SheetFacts {
+  readonly horn: Horn;
+  readonly level: number;
+  readonly seed: number;
+  /** The measure of difficulty, one number. */
+  readonly difficulty: number;
+  readonly keys: readonly { readonly tonic: Pitch; readonly mode: 'major' | 'minor' }[];
+  readonly rangeSemitones: number;
+  readonly changesPerMinute: number;
+  /** How many of its notes are risky. */
+  readonly risky: number;
+}
+
+/**
+ * What stands at the head of a page, two lines: the horn, how hard it is, and when to rest; how it is read, what makes
+ * it hard, and what is risky in it.
+ */
+export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] {
+  const words = WORDS[reader.language];
+  const { horn, level, seed, difficulty, keys, rangeSemitones, changesPerMinute, risky } = facts;
+  const keyTexts = keys
+    .map(({ tonic, mode }) => words.key[mode](noteClassName(tonic, reader)))
+    .filter((each, i, all) => all.indexOf(each) === i);
+  const risk = risky === 0 ? words.noRisk : words.risks(risky);
+  const legend = horn.natural
+    ? words.naturalLegend
+    : sidesForStopping(horn)[0]!.stoppingValveCents > 0
+      ? words.valveLegend
+      : `${capital(hornText(horn, reader))}.`;
+  return [
+    `${instrumentText(horn, reader)}. ${words.level(level, seed, Math.round(difficulty))} ${words.advice}`,
+    `${legend} ${capital(words.numbers(listText(keyTexts, reader), rangeSemitones, Math.round(changesPerMinute), risk))}`,
+  ];
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
