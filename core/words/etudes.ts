@@ -34,7 +34,9 @@ export function instrumentText(horn: Horn, reader: Reader): string {
 /** What the head of a page tells. */
 export interface SheetFacts {
   readonly horn: Horn;
+  /** 1, 2 or 3. */
   readonly level: number;
+  /** What brings the page back. */
   readonly seed: number;
   /** The measure of difficulty, one number. */
   readonly difficulty: number;
