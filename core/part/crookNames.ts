@@ -2,10 +2,10 @@
 import type { Step, Transposition } from '../pitch/pitch.ts';
 import { plainLetters } from './hornNames.ts';
 
-/** A transposition read from a name, or the reason why there is none. */
+/** A transposition read from a name, or the reason why there is none: no key in it, or B♭ without alto or basso. */
 export type NamedCrook =
   | { readonly ok: true; readonly transposition: Transposition }
-  | { readonly ok: false; readonly reason: string };
+  | { readonly ok: false; readonly reason: 'no-key' | 'alto-or-basso' };
 
 const SYLLABLES: { readonly [syllable: string]: string } = {
   do: 'c',
@@ -42,12 +42,11 @@ export function crookFromName(name: string): NamedCrook {
   const match = KEY_AFTER.exec(plain) ?? KEY_BEFORE.exec(plain);
   const written = match ? (match[1] ?? match[3])! : '';
   const key = match ? keyOf(written, (match[2] ?? match[4] ?? '').replace(/[ -]/, '')) : null;
-  if (!key) return { ok: false, reason: `its name "${name}" tells no key` };
+  if (!key) return { ok: false, reason: 'no-key' };
   const alto = /(?:^|[^a-z])(?:alto|hoch|high|aigu|acuto)(?![a-z])/.test(plain);
   const basso = /(?:^|[^a-z])(?:basso|bas|tief|low|grave)(?![a-z])/.test(plain);
   const isBFlat = key.step === 'B' && key.alter === -1;
-  if (isBFlat && !alto && !basso)
-    return { ok: false, reason: `its name "${name}" leaves open whether B♭ is alto or basso` };
+  if (isBFlat && !alto && !basso) return { ok: false, reason: 'alto-or-basso' };
   const above = SEMITONES[key.step] + key.alter;
   const isC = above === 0;
   let octaveChange = 0;

@@ -1,10 +1,12 @@
 /** Everything that is said in German, area by area; long because it is all of it. */
+import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import { listed } from './listed.ts';
 
 /** `1 Ton`, `0 Töne`, `5 Töne`. */
 function counted(count: number, one: string, many: string): string {
@@ -337,4 +339,256 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o offen, ¼ ½ ¾ und + geschlossen, jeweils bis zum nächsten Zeichen.',
   valveLegend: 'Die Ventile über gestopften Tönen gelten mit dem Stopfventil.',
   advice: 'So lange ruhen, wie gespielt wurde. Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
+};
+
+export const commandLine: CommandLineWords = {
+  help: {
+    program: 'Griffe und Naturtöne für die gestopften Töne von Hornstimmen, und was keine Hand kann',
+    version: 'gibt die Version aus',
+    help: 'gibt diese Hilfe aus',
+    helpOf: 'gibt die Hilfe zu einem Befehl aus',
+    usage: 'Aufruf:',
+    arguments: 'Argumente:',
+    options: 'Optionen:',
+    commands: 'Befehle:',
+    byDefault: (value) => `sonst: ${value}`,
+    see: (command) => `siehe: ${command}`,
+  },
+  commands: {
+    annotate: 'schreibt Griff, Naturton und Urteil über jeden gestopften Ton der Hornstimmen',
+    clear: 'nimmt alles, was annotate geschrieben hat, wieder heraus und lässt das Übrige, wie es ist',
+    check:
+      'zählt jeden gestopften Ton und jeden Befund auf, ohne zu schreiben; endet mit 1, wenn ein Ton unspielbar ist',
+    explain: 'erklärt einen notierten Ton: Griff, Naturton, Absenkung und alle anderen Griffe',
+    etude: (kinds) => `komponiert eine Etüde für die stopfende Hand: ${kinds}`,
+    lesson:
+      'komponiert eine Lektion: eine Seite nummerierter Übungen, von langen Tönen bis zu schnellen Wechseln',
+    course:
+      'komponiert einen Lehrgang: jede Woche eine Lektion, jede etwas schwerer und mit einem Rückgriff auf die vorige',
+    report:
+      'schreibt eine Seite mit dem Urteil, dem, was zu tun ist, den gestochenen Noten um jeden Befund und den Griffen',
+    chart:
+      'schreibt die Grifftabelle eines Horns: jeder Ton, der sich stopfen lässt, mit Naturton und Absenkung',
+    watch: 'prüft eine Datei bei jedem Speichern und sagt, was sich geändert hat; Strg-C beendet',
+    install: 'legt das Plugin in den Plugin-Ordner von MuseScore 3 und 4',
+  },
+  arguments: {
+    files: 'MusicXML-Dateien, auch gepackte; - für die Standardeingabe',
+    file: 'eine MusicXML-Datei, auch gepackt; - für die Standardeingabe',
+    watched: 'eine MusicXML-Datei, die ein Programm immer wieder speichert',
+    note: 'der Ton, wie ihn die Stimme druckt, englisch mit Oktave: C5, F#4, Bb3',
+  },
+  options: {
+    output: (name) => `wohin geschrieben wird: eine Datei, ein Ordner oder - (sonst: ${name})`,
+    outputOfOne: (name) => `wohin geschrieben wird, oder - (sonst: ${name})`,
+    inPlace: 'schreibt in die Eingabedatei selbst',
+    complete: 'ergänzt fehlende + unter einem Wort und Wörter, die eines aufheben',
+    jobs: 'wie viele Dateien gleichzeitig bearbeitet werden; nie mehr, als Kerne und Speicher erlauben',
+    force:
+      'ersetzt auch eine Datei, die nicht von Bellhand stammt, seither geändert wurde oder schreibgeschützt ist',
+    checkFormat:
+      'table; json, ein Objekt für jede Datei, eines je Zeile; json-lines, dasselbe ohne die Töne, für Kataloge',
+    explainFormat: 'table oder json',
+    chartFormat: 'html, eine Seite zum Drucken, oder musicxml, Noten',
+    curve: 'die Tonhöhe beim Schließen der Hand, aus der Akustik: als Text oder als SVG-Bild in einer Datei',
+    part: 'eine Stimme, die als Horn gelten soll: Name, Kennung oder Platz in der Partitur; auch mehrmals',
+    keyOfPart: 'die Stimmung von Hörnern, deren Stimme keine nennt: F, Eb, "Bb basso", …',
+    keyOfNote: 'die Stimmung, in der die Stimme steht: F, Eb, "Bb basso", …',
+    hand: (states) => `was die Hand tut: ${states}`,
+    horn: (ids) => `das gespielte Horn: ${ids}, natural, natural-eb und so weiter, oder eine .json-Datei`,
+    tolerance: 'Griffe, die weiter abweichen, gelten nicht',
+    handOffset: 'was diese Hand zu jedem Schließen hinzutut: über 0 für eine Hand, die zu hoch stopft',
+    handTime: 'die kürzeste Zeit, in der die Hand hinein- oder herauskommt',
+    names:
+      'Töne so benannt, wie die Stimme sie schreibt (as-written), oder wie ein F-Hornist sie liest (f-horn)',
+    bassClef:
+      'Töne im Bassschlüssel: new, wie sie stehen; old, eine Oktave zu tief; auto, nach dem Augenschein',
+    assumedTempo: 'das Tempo einer Stimme, die keines nennt, in Vierteln pro Minute',
+    show: (items) => `was geschrieben wird, aus ${items}`,
+    valvesAs: 'Ventile im Text über dem Ton (text) oder als Fingersatz der Note (fingering)',
+    repeat: 'all, oder changes: Text weglassen, wo der Ton davor denselben trägt',
+    language: 'die Sprache der Ausgabe: en, de, fr, it oder es (sonst: die des Systems)',
+    noteNames:
+      'Tonnamen: english (B♭ B), german (B H) oder solfege (si♭ si) (sonst: wie in der Sprache üblich)',
+    etudeKey: 'die notierte Tonart, englisch geschrieben: C, Bb, F#, Dm, …',
+    level: '1 für die ersten Wochen, 2 für das tägliche Üben, 3 für Erfahrene',
+    bars: (phraseBars) => `Länge in Takten, in Phrasen von ${phraseBars}`,
+    tempo: 'Schläge pro Minute (sonst: was zur Art passt)',
+    range: 'tiefster und höchster notierter Ton, etwa C4-G5 (sonst: nach der Stufe)',
+    seed: 'dieselbe Zahl ergibt dieselbe Musik (sonst: jedes Mal eine neue)',
+    copy: 'marked, mit den Griffen, oder plain, zum Eintragen für den Schüler',
+    weeks: 'wie viele Lektionen',
+    lessonKey:
+      'die notierte Tonart jeder Übung, englisch geschrieben: C, Bb, F#, Dm, … (sonst: nach der Stufe)',
+    whole: 'zeigt alle Noten; sonst ist eingeklappt, was in Ordnung ist',
+    folder: 'der Plugin-Ordner, wenn er nicht bei Ihren Dokumenten liegt',
+  },
+  usage: {
+    unknownOption: (option) => `unbekannte Option „${option}“`,
+    unknownCommand: (name) => `unbekannter Befehl „${name}“`,
+    suggestion: (names) => `Gemeint vielleicht ${names}?`,
+    missingArgument: (name) => `das Argument „${name}“ fehlt`,
+    missingOption: (flags) => `die Option „${flags}“ fehlt`,
+    missingValue: (flags) => `der Option „${flags}“ fehlt ihr Wert`,
+    tooManyArguments: (command) => `zu viele Argumente für „${command}“`,
+    badValue: (flags, value, why) => `„${flags}“ kann nicht „${value}“ sein. ${why}`,
+    number: (unit, from, to) => `Eine Zahl (${unit}) von ${from} bis ${to} angeben.`,
+    wholeNumber: 'Eine ganze Zahl ab 1 angeben.',
+    wholeBetween: (from, to) => `Eine ganze Zahl von ${from} bis ${to} angeben.`,
+    oneOf: (list) => `Zur Wahl stehen ${listed(list, 'oder')}.`,
+    someOf: (list) => `Aus ${listed(list, 'oder')} wählen, mit Kommas dazwischen.`,
+    notANote: (text) =>
+      `„${text}“ ist kein Ton: einen Buchstaben A–G schreiben, wenn nötig # oder b, und die Oktave, wie C#5 oder Bb4 (B ist hier H).`,
+    notAKey: (text) =>
+      `„${text}“ ist keine Tonart mit höchstens sieben Vorzeichen: den Grundton schreiben und für Moll ein m, wie F, Bb, Dm oder C#m.`,
+    hornOrFile: (list) => `Zur Wahl stehen ${list} oder eine .json-Datei.`,
+    hornKey: 'Eine Stimmung nennen: F, Eb, D, "Bb alto", "Bb basso", ….',
+    bars: (phraseBars, from, to) => `Ein Vielfaches von ${phraseBars} zwischen ${from} und ${to} angeben.`,
+    rangeEnds: 'Zwei Töne mit Bindestrich angeben, wie C4-G5.',
+    lowerFirst: 'Den tieferen Ton zuerst nennen.',
+  },
+  units: {
+    cents: 'Cent',
+    seconds: 'Sekunden',
+    quarters: 'Viertel pro Minute',
+    beats: 'Schläge',
+    weeks: 'Wochen',
+  },
+  systemFaults: {
+    ENOENT: 'diese Datei gibt es nicht: Namen und Ordner prüfen',
+    EACCES:
+      'die Berechtigung fehlt: Rechte der Datei oder ihres Ordners ändern oder einen anderen Ort wählen',
+    EPERM:
+      'das System erlaubt es nicht: Rechte der Datei oder ihres Ordners ändern oder einen anderen Ort wählen',
+    EROFS: 'dieser Datenträger ist schreibgeschützt: mit -o einen anderen Ort wählen',
+    ENOSPC: 'der Datenträger ist voll: Platz schaffen oder mit -o einen anderen Ort wählen',
+    EISDIR: 'das ist ein Ordner: eine Datei darin nennen',
+    ENOTDIR: 'ein Teil des Pfads ist eine Datei und kein Ordner: den Pfad prüfen',
+    ENAMETOOLONG: 'der Name ist zu lang: einen kürzeren wählen',
+    EMFILE: 'zu viele Dateien sind offen: --jobs verringern',
+    ERR_FS_FILE_TOO_LARGE: 'das ist größer als jede Partitur: prüfen, woher es kommt',
+    ELOOP: 'die Verknüpfungen führen im Kreis: die Datei selbst nennen',
+    other: (code) => `das System weist es zurück (${code})`,
+  },
+  faults: {
+    own: (text) => `ein Fehler in bellhand selbst, bitte melden: ${text}`,
+    folderMissing: 'den Ordner gibt es nicht: zuerst anlegen',
+    notWritten: (path, why) => `${path}: lässt sich nicht schreiben: ${why}`,
+    outputNotWritten: (why) => `die Standardausgabe lässt sich nicht schreiben: ${why}`,
+    folderNotMade: (path, why) => `${path}: dieser Ordner lässt sich nicht anlegen: ${why}`,
+    tooLarge: (name, megabytes) =>
+      `${name}: größer als ${megabytes} MB, mehr wird nicht gelesen: prüfen, woher es kommt, oder nur die Hornstimmen exportieren`,
+    placeAndInPlace: '-o und --in-place schließen einander aus: eines wählen',
+    inputInPlace: 'die Standardeingabe lässt sich nicht an Ort und Stelle ändern: --in-place weglassen',
+    manyIntoOne: (output, count) =>
+      `${output}: ${count} Ergebnisse passen nicht in eine Datei: mit -o einen Ordner nennen`,
+    inputAmongFiles:
+      'die Standardeingabe neben anderen Dateien: ihr Ergebnis braucht einen Ort: mit -o einen Ordner nennen',
+    ontoInput: (target) => `${target}: das würde eine Eingabe überschreiben: mit -o einen anderen Ort wählen`,
+    ontoInputInPlace: (target) =>
+      `${target}: das würde eine Eingabe überschreiben: mit -o einen anderen Ort wählen oder --in-place sagen`,
+    notPlain: (path) =>
+      `${path}: keine gewöhnliche Datei und nicht an Ort und Stelle zu ändern: -o verwenden`,
+    notOurs: (path) =>
+      `${path}: diese Datei gibt es schon, und sie stammt nicht von Bellhand oder wurde seither geändert: mit -o einen anderen Ort wählen oder mit --force ersetzen`,
+    linkToNothing: (path, target) =>
+      `${path}: eine Verknüpfung mit ${target}, das es nicht gibt: die Datei selbst nennen oder die Verknüpfung entfernen`,
+    readOnly: (path) => `${path}: ist schreibgeschützt: die Rechte ändern oder mit --force ersetzen`,
+    notPutBack: (path, copy) =>
+      `${path}: lässt sich weder schreiben noch wiederherstellen: der alte Inhalt liegt in ${copy}`,
+    outputIntoInput: (target) =>
+      `${target}: die Standardausgabe geht in diese Eingabe: in eine andere Datei leiten`,
+    twoOntoOne: (output, one, other) =>
+      `${output}: hierher würden ${one} und ${other} geschrieben: eine umbenennen oder einzeln bearbeiten`,
+    noParts: (name) => `${name}: die Partitur hat keine Stimmen: noch einmal exportieren`,
+    noHorn: (name, parts) => `${name}: keine Stimme ist ein Horn; es gibt ${parts}: mit --part wählen`,
+    orNameKey: (name, why) => `${name}: ${why}; oder mit --key die Stimmung nennen`,
+    noTransposition: 'keine Stimme nennt eine Transposition',
+    workerDied: (name, why) => `${name}: ließ sich nicht bearbeiten (${why}): allein versuchen, mit --jobs 1`,
+    noCurve: (note) => `${note}: kein Griff, also keine Kurve: nach einem anderen Ton oder Horn fragen`,
+    curveTooHigh: (note, highest, harmonic) =>
+      `${note}: die Kurve wird bis Naturton ${highest} gerechnet, dies ist Naturton ${harmonic}: nach einem tieferen Ton fragen`,
+    curveAndJson:
+      '--curve ist hier Text und --format json sind Daten: --curve eine Datei geben oder eines weglassen',
+    inputWatched: 'die Standardeingabe lässt sich nicht beobachten: eine Datei nennen',
+    noPluginFolder: (places) =>
+      `weder MuseScore3 noch MuseScore4 liegt in ${places}: den Editor einmal starten oder mit --dir seinen Plugin-Ordner nennen`,
+    pluginNotBuilt: (path) => `das Plugin liegt nicht in ${path}: npm run build ausführen`,
+  },
+  readings: {
+    fromName: (part) =>
+      `die Partitur nennt für „${part}“ keine Transposition; der Name wurde beim Wort genommen`,
+    concertScore: (part) =>
+      `die Partitur steht klingend und nennt für „${part}“ keine Stimmung; die Töne sind so angegeben, wie sie klingen`,
+    nowhere:
+      'die Partitur nennt keine Transposition: der Stimme ihre Transposition geben oder sie „Horn in F“ nennen',
+    'no-key': (part) =>
+      `die Partitur nennt keine Transposition, und der Name „${part}“ sagt keine Stimmung: der Stimme ihre Transposition geben oder sie „Horn in F“ nennen`,
+    'alto-or-basso': (part) =>
+      `die Partitur nennt keine Transposition, und der Name „${part}“ lässt offen, ob B alto oder B basso gemeint ist: der Stimme ihre Transposition geben oder sie „Horn in B basso“ nennen`,
+  },
+  told: {
+    standardInput: 'Standardeingabe',
+    thisPart: 'dieser Stimme',
+    marksOut: 'Bezeichnungen herausgenommen',
+    noMarks: 'es gab keine Bezeichnungen herauszunehmen',
+    cannotBePlayed: (count, bars) =>
+      `${counted(count, 'Ton ist', 'Töne sind')} so nicht spielbar, in ${bars}: bellhand check sagt, warum`,
+    keptColour: (count) =>
+      count === 1
+        ? '1 zweifelhafter Ton hatte schon eine Farbe und behielt sie'
+        : `${count} zweifelhafte Töne hatten schon eine Farbe und behielten sie`,
+    notKept: (path, what) => `${path}: ${what} ließ sich nicht erhalten`,
+    owner: 'der Besitzer',
+    group: 'die Gruppe',
+    hardLinks: 'die anderen harten Verknüpfungen',
+    files: (count) => counted(count, 'Datei', 'Dateien'),
+    failed: (count) => `${count} gescheitert`,
+    interrupted: (left) => `unterbrochen, ${left} nicht begonnen`,
+    allDone: 'alles erledigt',
+    progress: (done, total) => `${done} von ${total} Dateien`,
+    pageReady: 'im Browser zu öffnen',
+    fileGone: (name) => `${name} ist weg; warte, bis die Datei wiederkommt`,
+    watching: 'beobachte; Strg-C beendet',
+    nothingNew: 'nichts Neues',
+    findingGone: (finding) => `${finding} ist erledigt`,
+    installed: (version, path) => `für MuseScore ${version} eingerichtet: ${path}`,
+    switchOn: (version, how) => `Jetzt in MuseScore ${version} einmal einschalten: ${how}.`,
+    switchOn3: 'Plugins > Plugin-Manager, die Bellhand-Einträge ankreuzen, OK',
+    switchOn4: 'Start > Plugins, jeden Bellhand-Eintrag wählen, Aktivieren',
+  },
+  table: {
+    bar: 'Takt',
+    beat: 'Schlag',
+    written: 'notiert',
+    hand: 'Hand',
+    finger: 'Griff',
+    valves: 'Ventile',
+    side: 'Seite',
+    harmonic: 'Naturton Nr.',
+    natural: 'Naturton',
+    drop: 'tiefer um',
+    off: 'Abw.',
+    verdict: 'Urteil',
+    why: 'warum dieser Griff',
+    sounding: (semitones) =>
+      semitones === 0
+        ? 'klingt wie notiert'
+        : `klingt ${counted(Math.abs(semitones), 'Halbton', 'Halbtöne')} ${semitones < 0 ? 'tiefer' : 'höher'}`,
+  },
+  explain: {
+    heading: (note, horn, verdict) => `${note}, ${horn}: ${verdict}`,
+    noFingering: 'kein Griff',
+    chosenBecause: 'gewählt',
+    finger: 'Griff',
+    naturalPitch: 'Naturton',
+    handCloses: 'Hand schließt',
+    drop: 'Absenkung',
+    comesOut: 'klingt',
+    otherWays: 'Andere Griffe, der beste zuerst',
+    twoClosings: (rule, acoustics) => `${rule} nach der Regel, ${acoustics} nach der Akustik`,
+    cents: (count) => `${count} Cent`,
+    curveTitle: (note, natural, fingering) =>
+      `${note} aus ${natural}: ${fingering}, während die Hand schließt`,
+  },
 };

@@ -1,10 +1,12 @@
 /** Everything that is said in English, area by area; long because it is all of it. */
+import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import { listed } from './listed.ts';
 
 /** `1 cent`, `0 cents`, `5 cents`. */
 function counted(count: number, one: string, many: string): string {
@@ -317,4 +319,239 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o open, ¼ ½ ¾ and + closed, each until the next sign.',
   valveLegend: 'Valves over a stopped note go with the stopping valve.',
   advice: 'Rest as long as you have played. Stop when the lip tires or the hand hurts.',
+};
+
+export const commandLine: CommandLineWords = {
+  help: {
+    program: 'Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do',
+    version: 'print the version',
+    help: 'print this help',
+    helpOf: 'print the help of a command',
+    usage: 'Usage:',
+    arguments: 'Arguments:',
+    options: 'Options:',
+    commands: 'Commands:',
+    byDefault: (value) => `default: ${value}`,
+    see: (command) => `see: ${command}`,
+  },
+  commands: {
+    annotate: 'write fingering, natural pitch and verdict over every stopped note of the horn parts',
+    clear: 'take every mark of annotate out again and leave all else as it is',
+    check: 'list every stopped note and every finding without writing; ends with 1 if a note is impossible',
+    explain: 'explain one written note: fingering, natural pitch, drop, and every other way to play it',
+    etude: (kinds) => `compose an étude for the stopping hand: ${kinds}`,
+    lesson: 'compose a lesson: one page of numbered exercises, from long tones to quick changes',
+    course: 'compose a course: a lesson a week, each a little harder and each coming back to the last',
+    report:
+      'write a page with the verdict, what to do, the engraved music around every finding, and the fingerings',
+    chart: 'write the fingering chart of a horn: every note it can stop, with natural pitch and drop',
+    watch: 'check a file whenever it is saved and say what changed; Ctrl-C ends it',
+    install: 'put the plugin into the plugin folder of MuseScore 3 and 4',
+  },
+  arguments: {
+    files: 'MusicXML files, plain or compressed; - for standard input',
+    file: 'a MusicXML file, plain or compressed; - for standard input',
+    watched: 'a MusicXML file that some program keeps saving',
+    note: 'the note as the part prints it, with its octave: C5, F#4, Bb3',
+  },
+  options: {
+    output: (name) => `where to write: a file, a folder, or - (default: ${name})`,
+    outputOfOne: (name) => `where to write, or - (default: ${name})`,
+    inPlace: 'write onto the input itself',
+    complete: 'add + signs missing under a word, and words missing to end one',
+    jobs: 'files worked on at once; no more than cores and memory allow',
+    force: 'replace a file that Bellhand did not make, that was changed since, or that may only be read',
+    checkFormat:
+      'table; json, one object for each file, one a line; json-lines, the same without the notes, for catalogues',
+    explainFormat: 'table or json',
+    chartFormat: 'html, a page to print, or musicxml, a score',
+    curve: 'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
+    part: 'a part to take for a horn: its name, id or place in the score; may be given again',
+    keyOfPart: 'the key of horns whose part states none: F, Eb, "Bb basso", …',
+    keyOfNote: 'the key the part stands in: F, Eb, "Bb basso", …',
+    hand: (states) => `what the hand does: ${states}`,
+    horn: (ids) => `the horn played: ${ids}, natural, natural-eb and the like, or a .json file`,
+    tolerance: 'fingerings further off than this are none',
+    handOffset: 'what this hand adds to every closing: above 0 for a hand that stops sharp',
+    handTime: 'the least time in which the hand goes in or out',
+    names: 'notes named as-written in the part, or as a player reading for the f-horn names them',
+    bassClef: 'notes in the bass clef: new, as they stand; old, an octave low; auto, by the look of them',
+    assumedTempo: 'the speed of a part that states none, in quarters a minute',
+    show: (items) => `what to write, of ${items}`,
+    valvesAs: 'valves in the text over the note, or as a fingering of the note: text or fingering',
+    repeat: 'all, or changes: leave a text out where the note before carries the same',
+    language: 'the language of what is said: en, de, fr, it or es (default: the system’s)',
+    noteNames:
+      'names of notes: english (B♭ B), german (B H) or solfege (si♭ si) (default: as the language has them)',
+    etudeKey: 'the written key: C, Bb, F#, Dm, …',
+    level: '1 for the first weeks, 2 for daily practice, 3 for the experienced',
+    bars: (phraseBars) => `length in bars, in phrases of ${phraseBars}`,
+    tempo: 'beats a minute (default: what suits the kind)',
+    range: 'lowest and highest written note, as in C4-G5 (default: by level)',
+    seed: 'the same seed makes the same music (default: a new one each time)',
+    copy: 'marked, with its fingerings, or plain, for the student to fill in',
+    weeks: 'how many lessons',
+    lessonKey: 'the written key of every exercise: C, Bb, F#, Dm, … (default: by level)',
+    whole: 'show all the music; otherwise what is in order is folded away',
+    folder: 'the plugin folder, where it is not among your documents',
+  },
+  usage: {
+    unknownOption: (option) => `unknown option '${option}'`,
+    unknownCommand: (name) => `unknown command '${name}'`,
+    suggestion: (names) => `Did you mean ${names}?`,
+    missingArgument: (name) => `missing required argument '${name}'`,
+    missingOption: (flags) => `required option '${flags}' not specified`,
+    missingValue: (flags) => `option '${flags}' needs a value`,
+    tooManyArguments: (command) => `too many arguments for '${command}'`,
+    badValue: (flags, value, why) => `'${flags}' cannot be '${value}'. ${why}`,
+    number: (unit, from, to) => `Give a number of ${unit} from ${from} to ${to}.`,
+    wholeNumber: 'Give a whole number from 1 up.',
+    wholeBetween: (from, to) => `Give a whole number from ${from} to ${to}.`,
+    oneOf: (list) => `Choose one of ${listed(list, 'or')}.`,
+    someOf: (list) => `Choose from ${listed(list, 'or')}, with commas between.`,
+    notANote: (text) =>
+      `"${text}" is not a note name: write a letter A–G, # or b if needed, and the octave, as in C#5 or Bb4.`,
+    notAKey: (text) =>
+      `"${text}" is not a key of at most seven signs: write a tonic and, for minor, an m, as in F, Bb, Dm or C#m.`,
+    hornOrFile: (list) => `Choose one of ${list}, or name a .json file.`,
+    hornKey: 'Name a key as a part would: F, Eb, D, "Bb alto", "Bb basso", ….',
+    bars: (phraseBars, from, to) => `Give a multiple of ${phraseBars} from ${from} to ${to}.`,
+    rangeEnds: 'Give two notes with a hyphen between, as in C4-G5.',
+    lowerFirst: 'Name the lower note first.',
+  },
+  units: {
+    cents: 'cents',
+    seconds: 'seconds',
+    quarters: 'quarters a minute',
+    beats: 'beats',
+    weeks: 'weeks',
+  },
+  systemFaults: {
+    ENOENT: 'there is no such file: check the name and the folder',
+    EACCES: 'permission is missing: change the rights of the file or its folder, or choose another place',
+    EPERM:
+      'the system does not permit it: change the rights of the file or its folder, or choose another place',
+    EROFS: 'this disk can only be read: choose another place with -o',
+    ENOSPC: 'the disk is full: make room or choose another place with -o',
+    EISDIR: 'this is a folder: name a file in it',
+    ENOTDIR: 'a part of the path is a file and not a folder: check the path',
+    ENAMETOOLONG: 'the name is too long: choose a shorter one',
+    EMFILE: 'too many files are open: lower --jobs',
+    ERR_FS_FILE_TOO_LARGE: 'it is larger than any score: check where it comes from',
+    ELOOP: 'its links lead in a circle: name the file itself',
+    other: (code) => `the system refuses it (${code})`,
+  },
+  faults: {
+    own: (text) => `a fault in bellhand itself, please report it: ${text}`,
+    folderMissing: 'its folder does not exist: make it first',
+    notWritten: (path, why) => `${path}: cannot be written: ${why}`,
+    outputNotWritten: (why) => `standard output cannot be written: ${why}`,
+    folderNotMade: (path, why) => `${path}: this folder cannot be made: ${why}`,
+    tooLarge: (name, megabytes) =>
+      `${name}: larger than ${megabytes} MB, the most that is read: check where it comes from, or export the horn parts alone`,
+    placeAndInPlace: '-o and --in-place exclude each other: choose one',
+    inputInPlace: 'standard input cannot be changed in place: leave --in-place out',
+    manyIntoOne: (output, count) =>
+      `${output}: ${count} results do not fit into one file: name a folder with -o`,
+    inputAmongFiles: 'standard input among other files: its result needs a place: name a folder with -o',
+    ontoInput: (target) => `${target}: this would overwrite an input: choose another place with -o`,
+    ontoInputInPlace: (target) =>
+      `${target}: this would overwrite an input: choose another place with -o, or say --in-place`,
+    notPlain: (path) => `${path}: no plain file, so not to be changed in place: use -o`,
+    notOurs: (path) =>
+      `${path}: this file is there already, and Bellhand did not make it or it was changed since: choose another place with -o, or replace it with --force`,
+    linkToNothing: (path, target) =>
+      `${path}: a link to ${target}, which is not there: name the file itself, or remove the link`,
+    readOnly: (path) => `${path}: may only be read: change its rights, or replace it with --force`,
+    notPutBack: (path, copy) =>
+      `${path}: cannot be written, nor put back as it was: its old content is in ${copy}`,
+    outputIntoInput: (target) => `${target}: standard output goes into this input: send it to another file`,
+    twoOntoOne: (output, one, other) =>
+      `${output}: both ${one} and ${other} would be written here: rename one, or run them apart`,
+    noParts: (name) => `${name}: the score has no parts: export it again`,
+    noHorn: (name, parts) => `${name}: no part is a horn; there is ${parts}: choose with --part`,
+    orNameKey: (name, why) => `${name}: ${why}; or name its key with --key`,
+    noTransposition: 'no part states a transposition',
+    workerDied: (name, why) => `${name}: could not be worked on (${why}): try it alone, with --jobs 1`,
+    noCurve: (note) => `${note}: no fingering, so no closing curve: ask for another note or horn`,
+    curveTooHigh: (note, highest, harmonic) =>
+      `${note}: the curve is worked out up to harmonic ${highest}, and this is harmonic ${harmonic}: ask for a lower note`,
+    curveAndJson:
+      '--curve is text here, and --format json data: give --curve a file, or leave one of them out',
+    inputWatched: 'standard input cannot be watched: name a file',
+    noPluginFolder: (places) =>
+      `neither MuseScore3 nor MuseScore4 is in ${places}: start the editor once, or name its plugin folder with --dir`,
+    pluginNotBuilt: (path) => `the plugin is not in ${path}: run npm run build`,
+  },
+  readings: {
+    fromName: (part) => `the score states no transposition for "${part}", so its name was taken at its word`,
+    concertScore: (part) =>
+      `the score is in concert pitch and names no key for "${part}", so its notes are given as they sound`,
+    nowhere: 'the score states no transposition: give the part its transposition, or call it "Horn in F"',
+    'no-key': (part) =>
+      `the score states no transposition and its name "${part}" tells no key: give the part its transposition, or call it "Horn in F"`,
+    'alto-or-basso': (part) =>
+      `the score states no transposition and its name "${part}" leaves open whether B♭ is alto or basso: give the part its transposition, or call it "Horn in B♭ basso"`,
+  },
+  told: {
+    standardInput: 'standard input',
+    thisPart: 'this part',
+    marksOut: 'marks taken out',
+    noMarks: 'there were no marks to take out',
+    cannotBePlayed: (count, bars) =>
+      `${counted(count, 'note', 'notes')} cannot be played as written, in ${bars}: bellhand check says why`,
+    keptColour: (count) =>
+      `${counted(count, 'doubtful note', 'doubtful notes')} had a colour already and kept it`,
+    notKept: (path, what) => `${path}: ${what} could not be kept`,
+    owner: 'its owner',
+    group: 'its group',
+    hardLinks: 'its other hard links',
+    files: (count) => counted(count, 'file', 'files'),
+    failed: (count) => `${count} failed`,
+    interrupted: (left) => `interrupted, ${left} not begun`,
+    allDone: 'all done',
+    progress: (done, total) => `${done} of ${total} files`,
+    pageReady: 'ready to open in a browser',
+    fileGone: (name) => `${name} is gone; waiting for it to come back`,
+    watching: 'watching; Ctrl-C ends it',
+    nothingNew: 'nothing new',
+    findingGone: (finding) => `${finding} is gone`,
+    installed: (version, path) => `installed for MuseScore ${version}: ${path}`,
+    switchOn: (version, how) => `Now switch it on, once, in MuseScore ${version}: ${how}.`,
+    switchOn3: 'Plugins > Plugin Manager, tick the Bellhand entries, OK',
+    switchOn4: 'Home > Plugins, choose each Bellhand entry, Enable',
+  },
+  table: {
+    bar: 'bar',
+    beat: 'beat',
+    written: 'written',
+    hand: 'hand',
+    finger: 'finger',
+    valves: 'valves',
+    side: 'side',
+    harmonic: 'harmonic',
+    natural: 'natural',
+    drop: 'drop',
+    off: 'off',
+    verdict: 'verdict',
+    why: 'why this fingering',
+    sounding: (semitones) =>
+      semitones === 0
+        ? 'sounding as written'
+        : `sounding ${counted(Math.abs(semitones), 'semitone', 'semitones')} ${semitones < 0 ? 'lower' : 'higher'}`,
+  },
+  explain: {
+    heading: (note, horn, verdict) => `${note}, on a ${horn}: ${verdict}`,
+    noFingering: 'no fingering',
+    chosenBecause: 'chosen because',
+    finger: 'finger',
+    naturalPitch: 'natural pitch',
+    handCloses: 'hand closes',
+    drop: 'drop',
+    comesOut: 'comes out',
+    otherWays: 'Other ways, best first',
+    twoClosings: (rule, acoustics) => `${rule} by the rule, ${acoustics} by the acoustics`,
+    cents: (count) => counted(count, 'cent', 'cents'),
+    curveTitle: (note, natural, fingering) => `${note} from ${natural}: ${fingering}, as the hand closes`,
+  },
 };

@@ -1,10 +1,12 @@
 /** Everything that is said in Spanish, area by area; long because it is all of it. */
+import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import { listed } from './listed.ts';
 
 /** `1 nota`, `0 notas`, `2 notas`. */
 function counted(count: number, one: string, many: string): string {
@@ -331,4 +333,251 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o abierto, ¼ ½ ¾ y + cerrado, cada uno hasta el signo siguiente.',
   valveLegend: 'Los cilindros sobre las notas tapadas van con el cilindro de tapar.',
   advice: 'Descansar tanto como se ha tocado. Parar cuando el labio se canse o duela la mano.',
+};
+
+export const commandLine: CommandLineWords = {
+  help: {
+    program:
+      'Digitaciones y sonidos naturales para las notas tapadas de las partes de trompa, y lo que ninguna mano puede hacer',
+    version: 'muestra la versión',
+    help: 'muestra esta ayuda',
+    helpOf: 'muestra la ayuda de una orden',
+    usage: 'Uso:',
+    arguments: 'Argumentos:',
+    options: 'Opciones:',
+    commands: 'Órdenes:',
+    byDefault: (value) => `por omisión: ${value}`,
+    see: (command) => `véase: ${command}`,
+  },
+  commands: {
+    annotate: 'escribe digitación, sonido natural y veredicto sobre cada nota tapada de las partes de trompa',
+    clear: 'quita todas las marcas de annotate y deja lo demás como está',
+    check: 'enumera cada nota tapada y cada aviso sin escribir; acaba con 1 si una nota es imposible',
+    explain: 'explica una nota escrita: digitación, sonido natural, descenso y todas las demás digitaciones',
+    etude: (kinds) => `compone un estudio para la mano que tapa: ${kinds}`,
+    lesson: 'compone una lección: una página de ejercicios numerados, de sonidos largos a cambios rápidos',
+    course:
+      'compone un curso: una lección por semana, cada una algo más difícil y con una vuelta a la anterior',
+    report:
+      'escribe una página con el veredicto, lo que hay que hacer, la música grabada alrededor de cada aviso, y las digitaciones',
+    chart: 'escribe la tabla de una trompa: todas las notas que puede tapar, con sonido natural y descenso',
+    watch: 'revisa un archivo cada vez que se guarda y dice qué ha cambiado; Ctrl-C termina',
+    install: 'pone el complemento en la carpeta de complementos de MuseScore 3 y 4',
+  },
+  arguments: {
+    files: 'archivos MusicXML, también comprimidos; - para la entrada estándar',
+    file: 'un archivo MusicXML, también comprimido; - para la entrada estándar',
+    watched: 'un archivo MusicXML que algún programa va guardando',
+    note: 'la nota como la imprime la parte, en letras con la octava: C5, F#4, Bb3',
+  },
+  options: {
+    output: (name) => `dónde escribir: un archivo, una carpeta, o - (por omisión: ${name})`,
+    outputOfOne: (name) => `dónde escribir, o - (por omisión: ${name})`,
+    inPlace: 'escribe en el propio archivo de entrada',
+    complete: 'añade los + que faltan bajo una palabra, y las palabras que faltan para anular una',
+    jobs: 'cuántos archivos se tratan a la vez; nunca más de lo que permiten procesadores y memoria',
+    force:
+      'reemplaza también un archivo que Bellhand no hizo, que se cambió después, o que es de solo lectura',
+    checkFormat:
+      'table; json, un objeto por archivo, uno por línea; json-lines, lo mismo sin las notas, para catálogos',
+    explainFormat: 'table o json',
+    chartFormat: 'html, una página para imprimir, o musicxml, una partitura',
+    curve:
+      'la altura mientras la mano se cierra, según la acústica: como texto, o como imagen SVG en un archivo',
+    part: 'una parte que se toma por trompa: su nombre, identificador o lugar; puede repetirse',
+    keyOfPart: 'el tono de las trompas cuya parte no lo indica: F, Eb, "Bb basso", …',
+    keyOfNote: 'el tono en que está la parte: F, Eb, "Bb basso", …',
+    hand: (states) => `lo que hace la mano: ${states}`,
+    horn: (ids) =>
+      `la trompa que se toca: ${ids}, natural, natural-eb y así sucesivamente, o un archivo .json`,
+    tolerance: 'más allá de esta desviación una digitación no vale',
+    handOffset: 'lo que esta mano añade a cada cierre: por encima de 0 si tapa demasiado alto',
+    handTime: 'el menor tiempo en que la mano entra o sale',
+    names: 'notas nombradas como las escribe la parte (as-written) o como las lee una trompa en fa (f-horn)',
+    bassClef: 'notas en clave de fa: new, tal cual; old, una octava baja; auto, según su aspecto',
+    assumedTempo: 'la velocidad de una parte que no la indica, en negras por minuto',
+    show: (items) => `qué escribir, entre ${items}`,
+    valvesAs: 'cilindros en el texto sobre la nota (text) o como digitación de la nota (fingering)',
+    repeat: 'all, o changes: omitir un texto que la nota anterior ya lleva',
+    language: 'el idioma de lo que se dice: en, de, fr, it o es (por omisión: el del sistema)',
+    noteNames:
+      'nombres de las notas: english (B♭ B), german (B H) o solfege (si♭ si) (por omisión: los del idioma)',
+    etudeKey: 'la tonalidad escrita, en letras: C, Bb, F#, Dm, …',
+    level: '1 para las primeras semanas, 2 para el estudio diario, 3 para los expertos',
+    bars: (phraseBars) => `longitud en compases, en frases de ${phraseBars}`,
+    tempo: 'tiempos por minuto (por omisión: lo que conviene al tipo)',
+    range: 'nota escrita más grave y más aguda, como C4-G5 (por omisión: según el nivel)',
+    seed: 'el mismo número da la misma música (por omisión: una nueva cada vez)',
+    copy: 'marked, con sus digitaciones, o plain, para que la rellene el alumno',
+    weeks: 'cuántas lecciones',
+    lessonKey:
+      'la tonalidad escrita de cada ejercicio, en letras: C, Bb, F#, Dm, … (por omisión: según el nivel)',
+    whole: 'muestra toda la música; si no, lo que está en orden queda plegado',
+    folder: 'la carpeta de complementos, si no está entre sus documentos',
+  },
+  usage: {
+    unknownOption: (option) => `opción desconocida «${option}»`,
+    unknownCommand: (name) => `orden desconocida «${name}»`,
+    suggestion: (names) => `¿Quizá ${names}?`,
+    missingArgument: (name) => `falta el argumento «${name}»`,
+    missingOption: (flags) => `falta la opción «${flags}»`,
+    missingValue: (flags) => `a la opción «${flags}» le falta su valor`,
+    tooManyArguments: (command) => `demasiados argumentos para «${command}»`,
+    badValue: (flags, value, why) => `«${flags}» no puede ser «${value}». ${why}`,
+    number: (unit, from, to) => `Dar un número (${unit}) de ${from} a ${to}.`,
+    wholeNumber: 'Dar un número entero a partir de 1.',
+    wholeBetween: (from, to) => `Dar un número entero de ${from} a ${to}.`,
+    oneOf: (list) => `A elegir: ${listed(list, 'o')}.`,
+    someOf: (list) => `Elegir entre ${listed(list, 'o')}, separados por comas.`,
+    notANote: (text) =>
+      `«${text}» no es una nota: escribir una letra A–G, # o b si hace falta, y la octava, como C#5 o Bb4.`,
+    notAKey: (text) =>
+      `«${text}» no es una tonalidad de siete alteraciones como mucho: escribir la tónica y, para el menor, una m, como F, Bb, Dm o C#m.`,
+    hornOrFile: (list) => `A elegir: ${list}, o un archivo .json.`,
+    hornKey: 'Nombrar un tono: F, Eb, D, "Bb alto", "Bb basso", ….',
+    bars: (phraseBars, from, to) => `Dar un múltiplo de ${phraseBars} entre ${from} y ${to}.`,
+    rangeEnds: 'Dar dos notas con un guion, como C4-G5.',
+    lowerFirst: 'Nombrar primero la nota más grave.',
+  },
+  units: {
+    cents: 'cents',
+    seconds: 'segundos',
+    quarters: 'negras por minuto',
+    beats: 'tiempos',
+    weeks: 'semanas',
+  },
+  systemFaults: {
+    ENOENT: 'ese archivo no existe: comprobar el nombre y la carpeta',
+    EACCES: 'falta el permiso: cambiar los derechos del archivo o de su carpeta, o elegir otro lugar',
+    EPERM: 'el sistema no lo permite: cambiar los derechos del archivo o de su carpeta, o elegir otro lugar',
+    EROFS: 'este disco solo se puede leer: elegir otro lugar con -o',
+    ENOSPC: 'el disco está lleno: hacer sitio o elegir otro lugar con -o',
+    EISDIR: 'esto es una carpeta: nombrar un archivo dentro de ella',
+    ENOTDIR: 'una parte de la ruta es un archivo y no una carpeta: comprobar la ruta',
+    ENAMETOOLONG: 'el nombre es demasiado largo: elegir uno más corto',
+    EMFILE: 'hay demasiados archivos abiertos: reducir --jobs',
+    ERR_FS_FILE_TOO_LARGE: 'es más grande que cualquier partitura: comprobar de dónde viene',
+    ELOOP: 'sus enlaces dan vueltas: nombrar el propio archivo',
+    other: (code) => `el sistema lo rechaza (${code})`,
+  },
+  faults: {
+    own: (text) => `un fallo del propio bellhand, rogamos comunicarlo: ${text}`,
+    folderMissing: 'su carpeta no existe: crearla antes',
+    notWritten: (path, why) => `${path}: no se puede escribir: ${why}`,
+    outputNotWritten: (why) => `no se puede escribir en la salida estándar: ${why}`,
+    folderNotMade: (path, why) => `${path}: no se puede crear esta carpeta: ${why}`,
+    tooLarge: (name, megabytes) =>
+      `${name}: más de ${megabytes} MB, lo máximo que se lee: comprobar de dónde viene, o exportar solo las trompas`,
+    placeAndInPlace: '-o y --in-place se excluyen: elegir una',
+    inputInPlace: 'la entrada estándar no se puede cambiar en su lugar: omitir --in-place',
+    manyIntoOne: (output, count) =>
+      `${output}: ${count} resultados no caben en un archivo: nombrar una carpeta con -o`,
+    inputAmongFiles:
+      'la entrada estándar entre otros archivos: su resultado necesita un lugar: nombrar una carpeta con -o',
+    ontoInput: (target) => `${target}: esto sobrescribiría una entrada: elegir otro lugar con -o`,
+    ontoInputInPlace: (target) =>
+      `${target}: esto sobrescribiría una entrada: elegir otro lugar con -o, o decir --in-place`,
+    notPlain: (path) => `${path}: no es un archivo corriente y no se puede cambiar en su lugar: usar -o`,
+    notOurs: (path) =>
+      `${path}: este archivo ya existe, y Bellhand no lo hizo o se cambió después: elegir otro lugar con -o, o reemplazarlo con --force`,
+    linkToNothing: (path, target) =>
+      `${path}: un enlace a ${target}, que no existe: nombrar el propio archivo, o quitar el enlace`,
+    readOnly: (path) => `${path}: es de solo lectura: cambiar sus derechos, o reemplazarlo con --force`,
+    notPutBack: (path, copy) =>
+      `${path}: no se puede escribir ni dejar como estaba: su contenido anterior está en ${copy}`,
+    outputIntoInput: (target) => `${target}: la salida estándar va a esta entrada: enviarla a otro archivo`,
+    twoOntoOne: (output, one, other) =>
+      `${output}: aquí se escribirían ${one} y ${other}: cambiar el nombre de uno, o tratarlos por separado`,
+    noParts: (name) => `${name}: la partitura no tiene partes: exportarla de nuevo`,
+    noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${parts}: elegir con --part`,
+    orNameKey: (name, why) => `${name}: ${why}; o nombrar su tono con --key`,
+    noTransposition: 'ninguna parte indica un transporte',
+    workerDied: (name, why) => `${name}: no se pudo tratar (${why}): probarlo solo, con --jobs 1`,
+    noCurve: (note) => `${note}: no hay digitación ni, por tanto, curva: pedir otra nota u otra trompa`,
+    curveTooHigh: (note, highest, harmonic) =>
+      `${note}: la curva se calcula hasta el armónico ${highest}, y este es el ${harmonic}: pedir una nota más grave`,
+    curveAndJson:
+      '--curve es aquí texto, y --format json son datos: dar un archivo a --curve, u omitir uno de los dos',
+    inputWatched: 'la entrada estándar no se puede vigilar: nombrar un archivo',
+    noPluginFolder: (places) =>
+      `ni MuseScore3 ni MuseScore4 están en ${places}: abrir el editor una vez, o nombrar su carpeta de complementos con --dir`,
+    pluginNotBuilt: (path) => `el complemento no está en ${path}: ejecutar npm run build`,
+  },
+  readings: {
+    fromName: (part) =>
+      `la partitura no indica transporte para «${part}»; se ha tomado su nombre al pie de la letra`,
+    concertScore: (part) =>
+      `la partitura está en sonidos reales y no indica tono para «${part}»; sus notas se dan como suenan`,
+    nowhere: 'la partitura no indica transporte: indicarlo en la parte, o llamarla «Trompa en fa»',
+    'no-key': (part) =>
+      `la partitura no indica transporte, y el nombre «${part}» no dice el tono: indicar el transporte de la parte, o llamarla «Trompa en fa»`,
+    'alto-or-basso': (part) =>
+      `la partitura no indica transporte, y el nombre «${part}» no dice si el si♭ es agudo o grave: indicar el transporte de la parte, o llamarla «Trompa en si♭ grave»`,
+  },
+  told: {
+    standardInput: 'entrada estándar',
+    thisPart: 'esta parte',
+    marksOut: 'marcas quitadas',
+    noMarks: 'no había marcas que quitar',
+    cannotBePlayed: (count, bars) =>
+      `${counted(count, 'nota no se puede tocar tal como está', 'notas no se pueden tocar tal como están')}, ${bars}: bellhand check dice por qué`,
+    keptColour: (count) =>
+      counted(
+        count,
+        'nota dudosa ya tenía un color y lo conserva',
+        'notas dudosas ya tenían un color y lo conservan',
+      ),
+    notKept: (path, what) => `${path}: no se pudo conservar ${what}`,
+    owner: 'su propietario',
+    group: 'su grupo',
+    hardLinks: 'sus otros enlaces físicos',
+    files: (count) => counted(count, 'archivo', 'archivos'),
+    failed: (count) => counted(count, 'fallido', 'fallidos'),
+    interrupted: (left) => `interrumpido, ${left} sin empezar`,
+    allDone: 'todo hecho',
+    progress: (done, total) => `${done} de ${total} archivos`,
+    pageReady: 'lista para abrir en un navegador',
+    fileGone: (name) => `${name} ha desaparecido; esperando a que vuelva`,
+    watching: 'vigilando; Ctrl-C termina',
+    nothingNew: 'nada nuevo',
+    findingGone: (finding) => `${finding} ha desaparecido`,
+    installed: (version, path) => `instalado para MuseScore ${version}: ${path}`,
+    switchOn: (version, how) => `Ahora activarlo, una vez, en MuseScore ${version}: ${how}.`,
+    switchOn3: 'Complementos > Gestor de complementos, marcar las entradas de Bellhand, Aceptar',
+    switchOn4: 'Inicio > Complementos, elegir cada entrada de Bellhand, Activar',
+  },
+  table: {
+    bar: 'compás',
+    beat: 'tiempo',
+    written: 'escrita',
+    hand: 'mano',
+    finger: 'digitación',
+    valves: 'cilindros',
+    side: 'lado',
+    harmonic: 'armónico',
+    natural: 'nota natural',
+    drop: 'baja',
+    off: 'desv.',
+    verdict: 'veredicto',
+    why: 'por qué esta digitación',
+    sounding: (semitones) =>
+      semitones === 0
+        ? 'suena como está escrita'
+        : `suena ${counted(Math.abs(semitones), 'semitono', 'semitonos')} más ${semitones < 0 ? 'grave' : 'aguda'}`,
+  },
+  explain: {
+    heading: (note, horn, verdict) => `${note}, en una ${horn}: ${verdict}`,
+    noFingering: 'sin digitación',
+    chosenBecause: 'elegida',
+    finger: 'digitación',
+    naturalPitch: 'sonido natural',
+    handCloses: 'la mano cierra',
+    drop: 'descenso',
+    comesOut: 'suena',
+    otherWays: 'Otras digitaciones, la mejor primero',
+    twoClosings: (rule, acoustics) => `${rule} según la regla, ${acoustics} según la acústica`,
+    cents: (count) => counted(count, 'cent', 'cents'),
+    curveTitle: (note, natural, fingering) =>
+      `${note} desde ${natural}: ${fingering}, mientras la mano se cierra`,
+  },
 };

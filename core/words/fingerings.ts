@@ -13,6 +13,7 @@ import { fingerings as es, horns as hornsEs } from './es.ts';
 import { fingerings as fr, horns as hornsFr } from './fr.ts';
 import { horns as hornsIt, fingerings as it } from './it.ts';
 import type { Language, Reader } from './language.ts';
+import { listed } from './listed.ts';
 import { namedKey, noteName } from './noteNames.ts';
 
 const WORDS: { readonly [language in Language]: FingeringWords } = { en, de, fr, it, es };
@@ -136,9 +137,4 @@ export function choicesText(items: readonly string[], { language }: Reader): str
 /** `a`, `a and b`, `a, b and c`. */
 export function listText(items: readonly string[], { language }: Reader): string {
   return listed(items, WORDS[language].and);
-}
-
-function listed(items: readonly string[], last: string): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} ${last} ${items[items.length - 1]}`;
 }

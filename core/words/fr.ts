@@ -1,10 +1,12 @@
 /** Everything that is said in French, area by area; long because it is all of it. */
+import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import { listed } from './listed.ts';
 
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
 function counted(count: number, one: string, many: string): string {
@@ -338,4 +340,258 @@ export const etudes: EtudeWords = {
   valveLegend: 'Au-dessus des notes bouchées, les pistons se prennent avec le piston à sons bouchés.',
   advice:
     'Se reposer aussi longtemps qu’on a joué. Arrêter quand les lèvres fatiguent ou que la main fait mal.',
+};
+
+export const commandLine: CommandLineWords = {
+  help: {
+    program:
+      'Doigtés et sons naturels pour les notes bouchées des parties de cor, et ce qu’aucune main ne peut faire',
+    version: 'affiche la version',
+    help: 'affiche cette aide',
+    helpOf: 'affiche l’aide d’une commande',
+    usage: 'Emploi :',
+    arguments: 'Arguments :',
+    options: 'Options :',
+    commands: 'Commandes :',
+    byDefault: (value) => `par défaut : ${value}`,
+    see: (command) => `voir : ${command}`,
+  },
+  commands: {
+    annotate: 'écrit doigté, son naturel et verdict au-dessus de chaque note bouchée des parties de cor',
+    clear: 'retire toutes les marques d’annotate et laisse le reste tel quel',
+    check:
+      'énumère chaque note bouchée et chaque remarque sans rien écrire ; finit par 1 si une note est injouable',
+    explain: 'explique une note écrite : doigté, son naturel, abaissement et tous les autres doigtés',
+    etude: (kinds) => `compose une étude pour la main qui bouche : ${kinds}`,
+    lesson: 'compose une leçon : une page d’exercices numérotés, des sons filés aux changements rapides',
+    course:
+      'compose un cours : une leçon par semaine, chacune un peu plus difficile et revenant sur la précédente',
+    report:
+      'écrit une page avec le verdict, ce qu’il faut faire, la musique gravée autour de chaque remarque, et les doigtés',
+    chart:
+      'écrit la tablature d’un cor : toutes les notes qu’il peut boucher, avec son naturel et abaissement',
+    watch: 'vérifie un fichier à chaque enregistrement et dit ce qui a changé ; Ctrl-C arrête',
+    install: 'met le plugin dans le dossier des plugins de MuseScore 3 et 4',
+  },
+  arguments: {
+    files: 'des fichiers MusicXML, compressés ou non ; - pour l’entrée standard',
+    file: 'un fichier MusicXML, compressé ou non ; - pour l’entrée standard',
+    watched: 'un fichier MusicXML qu’un programme enregistre régulièrement',
+    note: 'la note telle que la partie l’imprime, en lettres avec l’octave : C5, F#4, Bb3',
+  },
+  options: {
+    output: (name) => `où écrire : un fichier, un dossier, ou - (par défaut : ${name})`,
+    outputOfOne: (name) => `où écrire, ou - (par défaut : ${name})`,
+    inPlace: 'écrit dans le fichier d’entrée lui-même',
+    complete: 'ajoute les + qui manquent sous un mot, et les mots qui manquent pour en annuler un',
+    jobs: 'nombre de fichiers traités en même temps ; jamais plus que ne le permettent processeurs et mémoire',
+    force:
+      'remplace aussi un fichier que Bellhand n’a pas fait, qui a été changé depuis, ou qui ne peut qu’être lu',
+    checkFormat:
+      'table ; json, un objet par fichier, un par ligne ; json-lines, le même sans les notes, pour les catalogues',
+    explainFormat: 'table ou json',
+    chartFormat: 'html, une page à imprimer, ou musicxml, une partition',
+    curve:
+      'la hauteur pendant que la main se ferme, d’après l’acoustique : en texte, ou en image SVG dans un fichier',
+    part: 'une partie à prendre pour un cor : son nom, son identifiant ou sa place ; peut être répété',
+    keyOfPart: 'le ton des cors dont la partie n’en indique pas : F, Eb, "Bb basso", …',
+    keyOfNote: 'le ton dans lequel la partie est écrite : F, Eb, "Bb basso", …',
+    hand: (states) => `ce que fait la main : ${states}`,
+    horn: (ids) => `le cor joué : ${ids}, natural, natural-eb et ainsi de suite, ou un fichier .json`,
+    tolerance: 'au-delà de cet écart, un doigté ne compte pas',
+    handOffset: 'ce que cette main ajoute à chaque fermeture : au-dessus de 0 si elle bouche trop haut',
+    handTime: 'le temps le plus court pour que la main entre ou sorte',
+    names: 'notes nommées comme la partie les écrit (as-written) ou comme les lit un cor en fa (f-horn)',
+    bassClef: 'notes en clé de fa : new, telles quelles ; old, une octave trop bas ; auto, selon leur allure',
+    assumedTempo: 'la vitesse d’une partie qui n’en indique pas, en noires par minute',
+    show: (items) => `quoi écrire, parmi ${items}`,
+    valvesAs: 'pistons dans le texte au-dessus de la note (text) ou comme doigté de la note (fingering)',
+    repeat: 'all, ou changes : omettre un texte que la note précédente porte déjà',
+    language: 'la langue de ce qui est dit : en, de, fr, it ou es (par défaut : celle du système)',
+    noteNames:
+      'noms des notes : english (B♭ B), german (B H) ou solfege (si♭ si) (par défaut : ceux de la langue)',
+    etudeKey: 'la tonalité écrite, en lettres : C, Bb, F#, Dm, …',
+    level: '1 pour les premières semaines, 2 pour le travail quotidien, 3 pour les plus avancés',
+    bars: (phraseBars) => `longueur en mesures, par phrases de ${phraseBars}`,
+    tempo: 'temps par minute (par défaut : ce qui convient au genre)',
+    range: 'note écrite la plus grave et la plus aiguë, comme C4-G5 (par défaut : selon le niveau)',
+    seed: 'le même nombre donne la même musique (par défaut : une nouvelle à chaque fois)',
+    copy: 'marked, avec ses doigtés, ou plain, à compléter par l’élève',
+    weeks: 'combien de leçons',
+    lessonKey:
+      'la tonalité écrite de chaque exercice, en lettres : C, Bb, F#, Dm, … (par défaut : selon le niveau)',
+    whole: 'montre toute la musique ; sinon, ce qui est en ordre est replié',
+    folder: 'le dossier des plugins, s’il n’est pas parmi vos documents',
+  },
+  usage: {
+    unknownOption: (option) => `option inconnue « ${option} »`,
+    unknownCommand: (name) => `commande inconnue « ${name} »`,
+    suggestion: (names) => `Peut-être ${names} ?`,
+    missingArgument: (name) => `il manque l’argument « ${name} »`,
+    missingOption: (flags) => `il manque l’option « ${flags} »`,
+    missingValue: (flags) => `il manque une valeur à l’option « ${flags} »`,
+    tooManyArguments: (command) => `trop d’arguments pour « ${command} »`,
+    badValue: (flags, value, why) => `« ${flags} » ne peut pas être « ${value} ». ${why}`,
+    number: (unit, from, to) => `Donner un nombre (${unit}) de ${from} à ${to}.`,
+    wholeNumber: 'Donner un nombre entier à partir de 1.',
+    wholeBetween: (from, to) => `Donner un nombre entier de ${from} à ${to}.`,
+    oneOf: (list) => `Au choix : ${listed(list, 'ou')}.`,
+    someOf: (list) => `Choisir parmi ${listed(list, 'ou')}, séparés par des virgules.`,
+    notANote: (text) =>
+      `« ${text} » n’est pas une note : écrire une lettre A–G, # ou b s’il le faut, et l’octave, comme C#5 ou Bb4.`,
+    notAKey: (text) =>
+      `« ${text} » n’est pas une tonalité d’au plus sept altérations : écrire la tonique et, pour le mineur, un m, comme F, Bb, Dm ou C#m.`,
+    hornOrFile: (list) => `Au choix : ${list}, ou un fichier .json.`,
+    hornKey: 'Nommer un ton : F, Eb, D, "Bb alto", "Bb basso", ….',
+    bars: (phraseBars, from, to) => `Donner un multiple de ${phraseBars} entre ${from} et ${to}.`,
+    rangeEnds: 'Donner deux notes avec un trait d’union, comme C4-G5.',
+    lowerFirst: 'Nommer d’abord la note la plus grave.',
+  },
+  units: {
+    cents: 'cents',
+    seconds: 'secondes',
+    quarters: 'noires par minute',
+    beats: 'temps',
+    weeks: 'semaines',
+  },
+  systemFaults: {
+    ENOENT: 'ce fichier n’existe pas : vérifier le nom et le dossier',
+    EACCES:
+      'l’autorisation manque : changer les droits du fichier ou de son dossier, ou choisir un autre endroit',
+    EPERM:
+      'le système ne le permet pas : changer les droits du fichier ou de son dossier, ou choisir un autre endroit',
+    EROFS: 'ce disque ne peut qu’être lu : choisir un autre endroit avec -o',
+    ENOSPC: 'le disque est plein : faire de la place ou choisir un autre endroit avec -o',
+    EISDIR: 'c’est un dossier : nommer un fichier qui s’y trouve',
+    ENOTDIR: 'une partie du chemin est un fichier et non un dossier : vérifier le chemin',
+    ENAMETOOLONG: 'le nom est trop long : en choisir un plus court',
+    EMFILE: 'trop de fichiers sont ouverts : réduire --jobs',
+    ERR_FS_FILE_TOO_LARGE: 'c’est plus grand que toute partition : vérifier d’où il vient',
+    ELOOP: 'ses liens tournent en rond : nommer le fichier lui-même',
+    other: (code) => `le système le refuse (${code})`,
+  },
+  faults: {
+    own: (text) => `une erreur de bellhand lui-même, merci de la signaler : ${text}`,
+    folderMissing: 'son dossier n’existe pas : le créer d’abord',
+    notWritten: (path, why) => `${path} : impossible d’écrire : ${why}`,
+    outputNotWritten: (why) => `impossible d’écrire sur la sortie standard : ${why}`,
+    folderNotMade: (path, why) => `${path} : impossible de créer ce dossier : ${why}`,
+    tooLarge: (name, megabytes) =>
+      `${name} : plus de ${megabytes} Mo, la limite de ce qui est lu : vérifier d’où il vient, ou n’exporter que les cors`,
+    placeAndInPlace: '-o et --in-place s’excluent : choisir l’un des deux',
+    inputInPlace: 'l’entrée standard ne peut être changée sur place : omettre --in-place',
+    manyIntoOne: (output, count) =>
+      `${output} : ${count} résultats ne tiennent pas dans un fichier : nommer un dossier avec -o`,
+    inputAmongFiles:
+      'l’entrée standard parmi d’autres fichiers : il faut un endroit pour son résultat : nommer un dossier avec -o',
+    ontoInput: (target) =>
+      `${target} : cela écraserait un fichier d’entrée : choisir un autre endroit avec -o`,
+    ontoInputInPlace: (target) =>
+      `${target} : cela écraserait un fichier d’entrée : choisir un autre endroit avec -o, ou dire --in-place`,
+    notPlain: (path) =>
+      `${path} : ce n’est pas un simple fichier, il ne peut être changé sur place : employer -o`,
+    notOurs: (path) =>
+      `${path} : ce fichier existe déjà, et Bellhand ne l’a pas fait ou il a été changé depuis : choisir un autre endroit avec -o, ou le remplacer avec --force`,
+    linkToNothing: (path, target) =>
+      `${path} : un lien vers ${target}, qui n’existe pas : nommer le fichier lui-même, ou supprimer le lien`,
+    readOnly: (path) => `${path} : ne peut qu’être lu : changer ses droits, ou le remplacer avec --force`,
+    notPutBack: (path, copy) =>
+      `${path} : impossible de l’écrire ni de le rétablir : son ancien contenu est dans ${copy}`,
+    outputIntoInput: (target) =>
+      `${target} : la sortie standard va dans ce fichier d’entrée : l’envoyer dans un autre`,
+    twoOntoOne: (output, one, other) =>
+      `${output} : ${one} et ${other} seraient écrits ici tous les deux : renommer l’un, ou les traiter séparément`,
+    noParts: (name) => `${name} : la partition n’a pas de parties : l’exporter de nouveau`,
+    noHorn: (name, parts) => `${name} : aucune partie n’est un cor ; il y a ${parts} : choisir avec --part`,
+    orNameKey: (name, why) => `${name} : ${why} ; ou nommer son ton avec --key`,
+    noTransposition: 'aucune partie n’indique de transposition',
+    workerDied: (name, why) => `${name} : n’a pu être traité (${why}) : l’essayer seul, avec --jobs 1`,
+    noCurve: (note) =>
+      `${note} : pas de doigté, donc pas de courbe : demander une autre note ou un autre cor`,
+    curveTooHigh: (note, highest, harmonic) =>
+      `${note} : la courbe se calcule jusqu’à l’harmonique ${highest}, et c’est l’harmonique ${harmonic} : demander une note plus grave`,
+    curveAndJson:
+      '--curve est ici du texte, et --format json des données : donner un fichier à --curve, ou omettre l’un des deux',
+    inputWatched: 'l’entrée standard ne peut être surveillée : nommer un fichier',
+    noPluginFolder: (places) =>
+      `ni MuseScore3 ni MuseScore4 dans ${places} : lancer l’éditeur une fois, ou nommer son dossier de plugins avec --dir`,
+    pluginNotBuilt: (path) => `le plugin n’est pas dans ${path} : lancer npm run build`,
+  },
+  readings: {
+    fromName: (part) =>
+      `la partition n’indique pas de transposition pour « ${part} » ; son nom a été pris au mot`,
+    concertScore: (part) =>
+      `la partition est en sons réels et n’indique pas de ton pour « ${part} » ; ses notes sont données telles qu’elles sonnent`,
+    nowhere:
+      'la partition n’indique pas de transposition : l’indiquer pour la partie, ou la nommer « Cor en fa »',
+    'no-key': (part) =>
+      `la partition n’indique pas de transposition, et le nom « ${part} » ne dit pas le ton : indiquer la transposition de la partie, ou la nommer « Cor en fa »`,
+    'alto-or-basso': (part) =>
+      `la partition n’indique pas de transposition, et le nom « ${part} » ne dit pas si le si♭ est aigu ou grave : indiquer la transposition de la partie, ou la nommer « Cor en si♭ grave »`,
+  },
+  told: {
+    standardInput: 'entrée standard',
+    thisPart: 'cette partie',
+    marksOut: 'marques retirées',
+    noMarks: 'il n’y avait pas de marques à retirer',
+    cannotBePlayed: (count, bars) =>
+      `${counted(count, 'note injouable telle quelle', 'notes injouables telles quelles')}, ${bars} : bellhand check dit pourquoi`,
+    keptColour: (count) =>
+      counted(
+        count,
+        'note douteuse avait déjà une couleur et l’a gardée',
+        'notes douteuses avaient déjà une couleur et l’ont gardée',
+      ),
+    notKept: (path, what) => `${path} : impossible de garder ${what}`,
+    owner: 'son propriétaire',
+    group: 'son groupe',
+    hardLinks: 'ses autres liens physiques',
+    files: (count) => counted(count, 'fichier', 'fichiers'),
+    failed: (count) => counted(count, 'échec', 'échecs'),
+    interrupted: (left) => `interrompu, ${counted(left, 'non commencé', 'non commencés')}`,
+    allDone: 'tout est fait',
+    progress: (done, total) => `${done} fichiers sur ${total}`,
+    pageReady: 'à ouvrir dans un navigateur',
+    fileGone: (name) => `${name} a disparu ; en attente de son retour`,
+    watching: 'sous surveillance ; Ctrl-C arrête',
+    nothingNew: 'rien de nouveau',
+    findingGone: (finding) => `${finding} a disparu`,
+    installed: (version, path) => `installé pour MuseScore ${version} : ${path}`,
+    switchOn: (version, how) => `À activer maintenant, une fois, dans MuseScore ${version} : ${how}.`,
+    switchOn3: 'Plugins > Gestionnaire de plugins, cocher les entrées Bellhand, OK',
+    switchOn4: 'Accueil > Plugins, choisir chaque entrée Bellhand, Activer',
+  },
+  table: {
+    bar: 'mesure',
+    beat: 'temps',
+    written: 'écrit',
+    hand: 'main',
+    finger: 'doigté',
+    valves: 'pistons',
+    side: 'côté',
+    harmonic: 'harmonique',
+    natural: 'naturel',
+    drop: 'baisse',
+    off: 'écart',
+    verdict: 'verdict',
+    why: 'pourquoi ce doigté',
+    sounding: (semitones) =>
+      semitones === 0
+        ? 'sonne comme écrit'
+        : `sonne ${counted(Math.abs(semitones), 'demi-ton', 'demi-tons')} plus ${semitones < 0 ? 'bas' : 'haut'}`,
+  },
+  explain: {
+    heading: (note, horn, verdict) => `${note}, sur un ${horn} : ${verdict}`,
+    noFingering: 'pas de doigté',
+    chosenBecause: 'choisi',
+    finger: 'doigté',
+    naturalPitch: 'son naturel',
+    handCloses: 'la main ferme',
+    drop: 'abaissement',
+    comesOut: 'sonne',
+    otherWays: 'Autres doigtés, le meilleur d’abord',
+    twoClosings: (rule, acoustics) => `${rule} selon la règle, ${acoustics} selon l’acoustique`,
+    cents: (count) => counted(count, 'cent', 'cents'),
+    curveTitle: (note, natural, fingering) => `${note} depuis ${natural} : ${fingering}, la main se fermant`,
+  },
 };

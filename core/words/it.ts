@@ -1,10 +1,12 @@
 /** Everything that is said in Italian, area by area; long because it is all of it. */
+import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import { listed } from './listed.ts';
 
 /** `1 nota`, `0 note`, `5 note`. */
 function counted(count: number, one: string, many: string): string {
@@ -338,4 +340,252 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o aperto, ¼ ½ ¾ e + chiuso, ciascuno fino al segno seguente.',
   valveLegend: 'I cilindri sopra le note chiuse valgono con la macchina per i suoni chiusi.',
   advice: 'Riposare quanto si è suonato. Smettere quando il labbro si stanca o la mano fa male.',
+};
+
+export const commandLine: CommandLineWords = {
+  help: {
+    program:
+      'Posizioni e suoni naturali per le note chiuse delle parti di corno, e ciò che nessuna mano può fare',
+    version: 'stampa la versione',
+    help: 'stampa questo aiuto',
+    helpOf: 'stampa l’aiuto di un comando',
+    usage: 'Uso:',
+    arguments: 'Argomenti:',
+    options: 'Opzioni:',
+    commands: 'Comandi:',
+    byDefault: (value) => `predefinito: ${value}`,
+    see: (command) => `vedere: ${command}`,
+  },
+  commands: {
+    annotate: 'scrive posizione, suono naturale e giudizio sopra ogni nota chiusa delle parti di corno',
+    clear: 'toglie tutti i segni di annotate e lascia il resto com’è',
+    check: 'elenca ogni nota chiusa e ogni rilievo senza scrivere; termina con 1 se una nota è ineseguibile',
+    explain: 'spiega una nota scritta: posizione, suono naturale, abbassamento e tutte le altre posizioni',
+    etude: (kinds) => `compone uno studio per la mano che chiude: ${kinds}`,
+    lesson: 'compone una lezione: una pagina di esercizi numerati, dai suoni tenuti ai cambi rapidi',
+    course:
+      'compone un corso: una lezione alla settimana, ognuna un po’ più difficile e con un richiamo alla precedente',
+    report:
+      'scrive una pagina con il giudizio, ciò che c’è da fare, la musica incisa attorno a ogni rilievo, e le posizioni',
+    chart: 'scrive la tavola di un corno: ogni nota che può chiudere, con suono naturale e abbassamento',
+    watch: 'controlla un file a ogni salvataggio e dice che cosa è cambiato; Ctrl-C termina',
+    install: 'mette il plugin nella cartella dei plugin di MuseScore 3 e 4',
+  },
+  arguments: {
+    files: 'file MusicXML, anche compressi; - per lo standard input',
+    file: 'un file MusicXML, anche compresso; - per lo standard input',
+    watched: 'un file MusicXML che un programma continua a salvare',
+    note: 'la nota come la stampa la parte, in lettere con l’ottava: C5, F#4, Bb3',
+  },
+  options: {
+    output: (name) => `dove scrivere: un file, una cartella, o - (predefinito: ${name})`,
+    outputOfOne: (name) => `dove scrivere, o - (predefinito: ${name})`,
+    inPlace: 'scrive nel file stesso',
+    complete: 'aggiunge i + che mancano sotto una parola, e le parole che mancano per annullarne una',
+    jobs: 'quanti file lavorare insieme; mai più di quanto processori e memoria permettano',
+    force: 'sostituisce anche un file che Bellhand non ha fatto, cambiato da allora, o di sola lettura',
+    checkFormat:
+      'table; json, un oggetto per file, uno per riga; json-lines, lo stesso senza le note, per i cataloghi',
+    explainFormat: 'table o json',
+    chartFormat: 'html, una pagina da stampare, o musicxml, una partitura',
+    curve: 'l’altezza mentre la mano chiude, secondo l’acustica: come testo, o come immagine SVG in un file',
+    part: 'una parte da prendere per corno: nome, identificativo o posto nella partitura; ripetibile',
+    keyOfPart: 'il taglio dei corni la cui parte non lo indica: F, Eb, "Bb basso", …',
+    keyOfNote: 'il taglio in cui sta la parte: F, Eb, "Bb basso", …',
+    hand: (states) => `che cosa fa la mano: ${states}`,
+    horn: (ids) => `il corno suonato: ${ids}, natural, natural-eb e così via, o un file .json`,
+    tolerance: 'oltre questo scarto una posizione non vale',
+    handOffset: 'ciò che questa mano aggiunge a ogni chiusura: sopra 0 se chiude crescente',
+    handTime: 'il tempo minimo in cui la mano entra o esce',
+    names: 'note nominate come le scrive la parte (as-written) o come le legge un corno in fa (f-horn)',
+    bassClef:
+      'note in chiave di basso: new, come stanno; old, un’ottava sotto; auto, a giudicare dall’aspetto',
+    assumedTempo: 'la velocità di una parte che non la indica, in semiminime al minuto',
+    show: (items) => `che cosa scrivere, fra ${items}`,
+    valvesAs: 'pistoni nel testo sopra la nota (text) o come diteggiatura della nota (fingering)',
+    repeat: 'all, o changes: omettere un testo che la nota precedente porta già',
+    language: 'la lingua di ciò che si dice: en, de, fr, it o es (predefinita: quella del sistema)',
+    noteNames:
+      'nomi delle note: english (B♭ B), german (B H) o solfege (si♭ si) (predefinito: quelli della lingua)',
+    etudeKey: 'la tonalità scritta, in lettere: C, Bb, F#, Dm, …',
+    level: '1 per le prime settimane, 2 per lo studio quotidiano, 3 per gli esperti',
+    bars: (phraseBars) => `lunghezza in battute, a frasi di ${phraseBars}`,
+    tempo: 'tempi al minuto (predefinito: ciò che si addice al genere)',
+    range: 'nota scritta più grave e più acuta, come C4-G5 (predefinito: secondo il livello)',
+    seed: 'lo stesso numero dà la stessa musica (predefinito: ogni volta una nuova)',
+    copy: 'marked, con le posizioni, o plain, da completare per l’allievo',
+    weeks: 'quante lezioni',
+    lessonKey:
+      'la tonalità scritta di ogni esercizio, in lettere: C, Bb, F#, Dm, … (predefinita: secondo il livello)',
+    whole: 'mostra tutta la musica; altrimenti ciò che è in ordine è ripiegato',
+    folder: 'la cartella dei plugin, se non è fra i vostri documenti',
+  },
+  usage: {
+    unknownOption: (option) => `opzione sconosciuta «${option}»`,
+    unknownCommand: (name) => `comando sconosciuto «${name}»`,
+    suggestion: (names) => `Forse ${names}?`,
+    missingArgument: (name) => `manca l’argomento «${name}»`,
+    missingOption: (flags) => `manca l’opzione «${flags}»`,
+    missingValue: (flags) => `all’opzione «${flags}» manca il valore`,
+    tooManyArguments: (command) => `troppi argomenti per «${command}»`,
+    badValue: (flags, value, why) => `«${flags}» non può essere «${value}». ${why}`,
+    number: (unit, from, to) => `Dare un numero (${unit}) da ${from} a ${to}.`,
+    wholeNumber: 'Dare un numero intero da 1 in su.',
+    wholeBetween: (from, to) => `Dare un numero intero da ${from} a ${to}.`,
+    oneOf: (list) => `A scelta: ${listed(list, 'o')}.`,
+    someOf: (list) => `Scegliere fra ${listed(list, 'o')}, separati da virgole.`,
+    notANote: (text) =>
+      `«${text}» non è una nota: scrivere una lettera A–G, # o b se serve, e l’ottava, come C#5 o Bb4.`,
+    notAKey: (text) =>
+      `«${text}» non è una tonalità con al massimo sette alterazioni: scrivere la tonica e, per il minore, una m, come F, Bb, Dm o C#m.`,
+    hornOrFile: (list) => `A scelta: ${list}, o un file .json.`,
+    hornKey: 'Nominare un taglio: F, Eb, D, "Bb alto", "Bb basso", ….',
+    bars: (phraseBars, from, to) => `Dare un multiplo di ${phraseBars} da ${from} a ${to}.`,
+    rangeEnds: 'Dare due note con un trattino, come C4-G5.',
+    lowerFirst: 'Nominare prima la nota più grave.',
+  },
+  units: {
+    cents: 'cent',
+    seconds: 'secondi',
+    quarters: 'semiminime al minuto',
+    beats: 'tempi',
+    weeks: 'settimane',
+  },
+  systemFaults: {
+    ENOENT: 'questo file non esiste: controllare il nome e la cartella',
+    EACCES: 'manca il permesso: cambiare i diritti del file o della cartella, o scegliere un altro posto',
+    EPERM:
+      'il sistema non lo permette: cambiare i diritti del file o della cartella, o scegliere un altro posto',
+    EROFS: 'questo disco si può solo leggere: scegliere un altro posto con -o',
+    ENOSPC: 'il disco è pieno: fare spazio o scegliere un altro posto con -o',
+    EISDIR: 'questa è una cartella: nominare un file che vi sta dentro',
+    ENOTDIR: 'una parte del percorso è un file e non una cartella: controllare il percorso',
+    ENAMETOOLONG: 'il nome è troppo lungo: sceglierne uno più breve',
+    EMFILE: 'troppi file aperti: ridurre --jobs',
+    ERR_FS_FILE_TOO_LARGE: 'è più grande di qualsiasi partitura: controllare da dove viene',
+    ELOOP: 'i suoi collegamenti girano in tondo: nominare il file stesso',
+    other: (code) => `il sistema lo rifiuta (${code})`,
+  },
+  faults: {
+    own: (text) => `un errore di bellhand stesso, da segnalare: ${text}`,
+    folderMissing: 'la sua cartella non esiste: crearla prima',
+    notWritten: (path, why) => `${path}: non si può scrivere: ${why}`,
+    outputNotWritten: (why) => `non si può scrivere sullo standard output: ${why}`,
+    folderNotMade: (path, why) => `${path}: non si può creare questa cartella: ${why}`,
+    tooLarge: (name, megabytes) =>
+      `${name}: più di ${megabytes} MB, il massimo che si legge: controllare da dove viene, o esportare solo i corni`,
+    placeAndInPlace: '-o e --in-place si escludono: sceglierne una',
+    inputInPlace: 'lo standard input non si può cambiare sul posto: omettere --in-place',
+    manyIntoOne: (output, count) =>
+      `${output}: ${count} risultati non stanno in un file: nominare una cartella con -o`,
+    inputAmongFiles:
+      'lo standard input fra altri file: il suo risultato ha bisogno di un posto: nominare una cartella con -o',
+    ontoInput: (target) =>
+      `${target}: così si sovrascriverebbe un file di partenza: scegliere un altro posto con -o`,
+    ontoInputInPlace: (target) =>
+      `${target}: così si sovrascriverebbe un file di partenza: scegliere un altro posto con -o, o dire --in-place`,
+    notPlain: (path) => `${path}: non è un semplice file e non si può cambiare sul posto: usare -o`,
+    notOurs: (path) =>
+      `${path}: questo file c’è già, e Bellhand non l’ha fatto o è stato cambiato da allora: scegliere un altro posto con -o, o sostituirlo con --force`,
+    linkToNothing: (path, target) =>
+      `${path}: un collegamento a ${target}, che non c’è: nominare il file stesso, o togliere il collegamento`,
+    readOnly: (path) => `${path}: si può solo leggere: cambiarne i diritti, o sostituirlo con --force`,
+    notPutBack: (path, copy) =>
+      `${path}: non si può né scrivere né rimettere com’era: il vecchio contenuto è in ${copy}`,
+    outputIntoInput: (target) =>
+      `${target}: lo standard output va in questo file di partenza: mandarlo in un altro`,
+    twoOntoOne: (output, one, other) =>
+      `${output}: qui si scriverebbero sia ${one} sia ${other}: rinominarne uno, o lavorarli separatamente`,
+    noParts: (name) => `${name}: la partitura non ha parti: esportarla di nuovo`,
+    noHorn: (name, parts) => `${name}: nessuna parte è un corno; ci sono ${parts}: scegliere con --part`,
+    orNameKey: (name, why) => `${name}: ${why}; o nominare il taglio con --key`,
+    noTransposition: 'nessuna parte indica una trasposizione',
+    workerDied: (name, why) => `${name}: non si è potuto lavorare (${why}): provarlo da solo, con --jobs 1`,
+    noCurve: (note) =>
+      `${note}: nessuna posizione, quindi nessuna curva: chiedere un’altra nota o un altro corno`,
+    curveTooHigh: (note, highest, harmonic) =>
+      `${note}: la curva si calcola fino all’armonico ${highest}, e questo è l’armonico ${harmonic}: chiedere una nota più grave`,
+    curveAndJson:
+      '--curve qui è testo, e --format json sono dati: dare un file a --curve, o omettere uno dei due',
+    inputWatched: 'lo standard input non si può sorvegliare: nominare un file',
+    noPluginFolder: (places) =>
+      `né MuseScore3 né MuseScore4 in ${places}: avviare l’editor una volta, o nominare la sua cartella dei plugin con --dir`,
+    pluginNotBuilt: (path) => `il plugin non è in ${path}: eseguire npm run build`,
+  },
+  readings: {
+    fromName: (part) =>
+      `la partitura non indica una trasposizione per «${part}»; il nome è stato preso in parola`,
+    concertScore: (part) =>
+      `la partitura è in suoni reali e non indica un taglio per «${part}»; le note sono date come suonano`,
+    nowhere: 'la partitura non indica una trasposizione: indicarla per la parte, o nominarla «Corno in Fa»',
+    'no-key': (part) =>
+      `la partitura non indica una trasposizione, e il nome «${part}» non dice il taglio: indicare la trasposizione della parte, o nominarla «Corno in Fa»`,
+    'alto-or-basso': (part) =>
+      `la partitura non indica una trasposizione, e il nome «${part}» non dice se il si♭ è alto o basso: indicare la trasposizione della parte, o nominarla «Corno in Si♭ basso»`,
+  },
+  told: {
+    standardInput: 'standard input',
+    thisPart: 'questa parte',
+    marksOut: 'segni tolti',
+    noMarks: 'non c’erano segni da togliere',
+    cannotBePlayed: (count, bars) =>
+      `${counted(count, 'nota non si può suonare com’è scritta', 'note non si possono suonare come sono scritte')}, ${bars}: bellhand check dice perché`,
+    keptColour: (count) =>
+      counted(
+        count,
+        'nota dubbia aveva già un colore e l’ha tenuto',
+        'note dubbie avevano già un colore e l’hanno tenuto',
+      ),
+    notKept: (path, what) => `${path}: non si è potuto conservare ${what}`,
+    owner: 'il proprietario',
+    group: 'il gruppo',
+    hardLinks: 'gli altri collegamenti fisici',
+    files: (count) => `${count} file`,
+    failed: (count) => counted(count, 'non riuscito', 'non riusciti'),
+    interrupted: (left) => `interrotto, ${counted(left, 'non iniziato', 'non iniziati')}`,
+    allDone: 'tutto fatto',
+    progress: (done, total) => `${done} file su ${total}`,
+    pageReady: 'pronto da aprire in un browser',
+    fileGone: (name) => `${name} non c’è più; in attesa che torni`,
+    watching: 'in sorveglianza; Ctrl-C termina',
+    nothingNew: 'niente di nuovo',
+    findingGone: (finding) => `${finding} non c’è più`,
+    installed: (version, path) => `installato per MuseScore ${version}: ${path}`,
+    switchOn: (version, how) => `Ora attivarlo, una volta, in MuseScore ${version}: ${how}.`,
+    switchOn3: 'Plugin > Gestione plugin, spuntare le voci Bellhand, OK',
+    switchOn4: 'Home > Plugin, scegliere ogni voce Bellhand, Abilita',
+  },
+  table: {
+    bar: 'battuta',
+    beat: 'tempo',
+    written: 'scritto',
+    hand: 'mano',
+    finger: 'posizione',
+    valves: 'pistoni',
+    side: 'lato',
+    harmonic: 'armonico',
+    natural: 'naturale',
+    drop: 'scende',
+    off: 'scarto',
+    verdict: 'giudizio',
+    why: 'perché questa posizione',
+    sounding: (semitones) =>
+      semitones === 0
+        ? 'suona come scritto'
+        : `suona ${counted(Math.abs(semitones), 'semitono', 'semitoni')} più ${semitones < 0 ? 'in basso' : 'in alto'}`,
+  },
+  explain: {
+    heading: (note, horn, verdict) => `${note}, su un ${horn}: ${verdict}`,
+    noFingering: 'nessuna posizione',
+    chosenBecause: 'scelta',
+    finger: 'posizione',
+    naturalPitch: 'suono naturale',
+    handCloses: 'la mano chiude',
+    drop: 'abbassamento',
+    comesOut: 'risulta',
+    otherWays: 'Altre posizioni, la migliore per prima',
+    twoClosings: (rule, acoustics) => `${rule} secondo la regola, ${acoustics} secondo l’acustica`,
+    cents: (count) => `${count} cent`,
+    curveTitle: (note, natural, fingering) => `${note} da ${natural}: ${fingering}, mentre la mano chiude`,
+  },
 };

@@ -1,10 +1,18 @@
 /** What ends a command or one of its files: one clear line for the user. */
+import { COMMAND_LINE_WORDS, type CommandLineWords } from '../../core/index.ts';
 
-/** A fault that is the user's to mend. `message` says where, what is wrong and what to do, in one line. */
+/** A line that is put into words where it is told. */
+export type Say = (words: CommandLineWords) => string;
+
+/** A fault that is the user's to mend: where, what is wrong and what to do, in one line. */
 export class Failure extends Error {
-  constructor(message: string) {
-    super(message);
+  /** The line in the words of a language. */
+  readonly say: Say;
+
+  constructor(say: Say) {
+    super(say(COMMAND_LINE_WORDS.en));
     this.name = 'Failure';
+    this.say = say;
   }
 }
 
@@ -14,29 +22,17 @@ export const EXIT = { fine: 0, impossible: 1, failed: 2 } as const;
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
 /** The line that tells of any fault; ours are told as they are, others are named as faults of the program. */
-export function faultLine(fault: unknown): string {
-  if (fault instanceof Failure) return fault.message;
+export function faultLine(fault: unknown, words: CommandLineWords): string {
+  if (fault instanceof Failure) return fault.say(words);
   const text = fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
-  return `a fault in bellhand itself, please report it: ${text.replace(/\s*\n\s*/g, ' | ')}`;
+  return words.faults.own(text.replace(/\s*\n\s*/g, ' | '));
 }
 
-/** Says in words why the system refused a file: the code of a Node error, with what to do about it. */
-export function systemReason(fault: unknown): string {
+/** Says why the system refused a file: the code of a Node error, with what to do about it. */
+export function systemReason(fault: unknown, { systemFaults }: CommandLineWords): string {
   const code = (fault as NodeJS.ErrnoException).code ?? '';
-  return SYSTEM_REASONS[code] ?? `the system refuses it (${code || String(fault)})`;
+  if (code !== 'other' && code in systemFaults) return systemFaults[code as KnownCode];
+  return systemFaults.other(code || String(fault));
 }
 
-const SYSTEM_REASONS: { readonly [code: string]: string } = {
-  ENOENT: 'there is no such file: check the name and the folder',
-  EACCES: 'permission is missing: change the rights of the file or its folder, or choose another place',
-  EPERM:
-    'the system does not permit it: change the rights of the file or its folder, or choose another place',
-  EROFS: 'this disk can only be read: choose another place with -o',
-  ENOSPC: 'the disk is full: make room or choose another place with -o',
-  EISDIR: 'this is a folder: name a file in it',
-  ENOTDIR: 'a part of the path is a file and not a folder: check the path',
-  ENAMETOOLONG: 'the name is too long: choose a shorter one',
-  EMFILE: 'too many files are open: lower --jobs',
-  ERR_FS_FILE_TOO_LARGE: 'it is larger than any score: check where it comes from',
-  ELOOP: 'its links lead in a circle: name the file itself',
-};
+type KnownCode = Exclude<keyof CommandLineWords['systemFaults'], 'other'>;

@@ -3,30 +3,36 @@ import { Command, CommanderError } from 'commander';
 import about from '../../package.json' with { type: 'json' };
 import { COMMANDS } from './commands/commands.ts';
 import { EXIT, faultLine } from './failure.ts';
+import { helpIn, usageFault } from './options/helpWords.ts';
+import { withReaderOptions } from './options/readerOptions.ts';
 import { printLines, warnLines, wasMessageLost } from './output/streams.ts';
+import { readerOfRun, wordsFor } from './reader.ts';
+
+const reader = readerOfRun(process.argv.slice(2), process.env);
+const words = wordsFor(reader);
 
 const program = new Command('bellhand')
-  .description('Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do')
-  .version(about.version, '--version', 'print the version')
-  .helpOption('--help', 'print this help')
-  .helpCommand('help [command]', 'print the help of a command')
+  .description(words.help.program)
+  .version(about.version, '--version', words.help.version)
+  .helpCommand('help [command]', words.help.helpOf)
   .showHelpAfterError(false);
 
-for (const make of COMMANDS) program.addCommand(make());
+for (const make of COMMANDS) program.addCommand(withReaderOptions(make(reader), words));
 for (const command of [program, ...program.commands]) {
   command
-    .helpOption('--help', 'print this help')
+    .helpOption('--help', words.help.help)
     .exitOverride()
+    .configureHelp(helpIn(words))
     .configureOutput({
       writeOut: (text) => printLines(linesOf(text)),
       writeErr: (text) => warnLines(linesOf(text)),
-      outputError: (text) => warnLines([`${oneLine(text)} (${helpFor(command)})`]),
+      outputError: () => {},
     });
 }
 
 // What goes wrong between two events must not end with the code that says "impossible".
 process.on('uncaughtException', (fault) => {
-  warnLines([faultLine(fault)]);
+  warnLines([faultLine(fault, words)]);
   process.exit(EXIT.failed);
 });
 
@@ -35,24 +41,20 @@ try {
 } catch (fault) {
   if (fault instanceof CommanderError) {
     process.exitCode = fault.exitCode === 0 ? EXIT.fine : EXIT.failed;
+    if (fault.exitCode !== 0 && fault.code !== 'commander.help') tellUsage(fault);
   } else {
-    warnLines([faultLine(fault)]);
+    warnLines([faultLine(fault, words)]);
     process.exitCode = EXIT.failed;
   }
 }
 if (wasMessageLost()) process.exitCode = EXIT.failed;
 
-function helpFor(command: Command): string {
-  return `see: bellhand ${command === program ? '' : `${command.name()} `}--help`;
+function tellUsage(fault: CommanderError): void {
+  const command = program.commands.find((each) => each.name() === program.args[0]);
+  const help = words.help.see(`bellhand ${command ? `${command.name()} ` : ''}--help`);
+  warnLines([`${usageFault(fault, words)} (${help})`]);
 }
 
 function linesOf(text: string): string[] {
   return text.replace(/\n$/, '').split('\n');
-}
-
-function oneLine(text: string): string {
-  return text
-    .replace(/^error: /, '')
-    .trim()
-    .replace(/\s*\n\s*/g, ' ');
 }

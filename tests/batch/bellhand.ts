@@ -15,11 +15,20 @@ export interface Run {
   readonly stderr: string;
 }
 
+/** Whoever runs the tests may read any language; what is told is told in English. */
+const ENGLISH: NodeJS.ProcessEnv = { ...process.env, LC_ALL: 'C' };
+
 /** Runs `bellhand` with these arguments in a folder. */
-export function bellhand(folder: string, args: readonly string[], input = ''): Run {
+export function bellhand(
+  folder: string,
+  args: readonly string[],
+  input = '',
+  env: NodeJS.ProcessEnv = ENGLISH,
+): Run {
   const { status, stdout, stderr } = spawnSync(process.execPath, [COMMAND, ...args], {
     cwd: folder,
     input,
+    env,
     encoding: 'utf8',
     maxBuffer: 2 ** 26,
   });
@@ -28,7 +37,7 @@ export function bellhand(folder: string, args: readonly string[], input = ''): R
 
 /** Starts `bellhand` and does not wait for its end. */
 export function startBellhand(folder: string, args: readonly string[]): ChildProcessWithoutNullStreams {
-  return spawn(process.execPath, [COMMAND, ...args], { cwd: folder });
+  return spawn(process.execPath, [COMMAND, ...args], { cwd: folder, env: ENGLISH });
 }
 
 /** A folder of its own with these files, gone when the test ends. */

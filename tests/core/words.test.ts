@@ -8,13 +8,13 @@ import { type Pitch, parsePitch } from '../../core/pitch/pitch.ts';
 import type { Reach } from '../../core/rules/handJoin.ts';
 import { RULES } from '../../core/rules/rules.ts';
 import type { FingeringReason, HandState } from '../../core/stopping/fingering.ts';
-import { fingerings as de } from '../../core/words/de.ts';
-import { fingerings as en } from '../../core/words/en.ts';
-import { fingerings as es } from '../../core/words/es.ts';
+import * as de from '../../core/words/de.ts';
+import * as en from '../../core/words/en.ts';
+import * as es from '../../core/words/es.ts';
 import { findingText } from '../../core/words/findings.ts';
 import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
-import { fingerings as fr } from '../../core/words/fr.ts';
-import { fingerings as it } from '../../core/words/it.ts';
+import * as fr from '../../core/words/fr.ts';
+import * as it from '../../core/words/it.ts';
 import {
   ENGLISH_READER,
   LANGUAGES,
@@ -25,6 +25,7 @@ import {
 } from '../../core/words/language.ts';
 import { noteClassName, noteName } from '../../core/words/noteNames.ts';
 import { reportWords } from '../../core/words/report.ts';
+import { barsText, completionText, countText } from '../../core/words/summary.ts';
 import { CASES, findingsOf } from './ruleCases.ts';
 
 const FOREIGN = LANGUAGES.filter((language) => language !== 'en');
@@ -136,46 +137,70 @@ describe('plurals', () => {
   });
 });
 
-/** What a language may share with English, and why. */
+/** What a language shares with English because it is the language's own word too. */
 const SHARED: { readonly [language in Language]: readonly string[] } = {
   en: [],
-  de: [],
-  fr: [],
-  it: [],
+  // Crooks keep their Italian names in German and English.
+  de: ['fingerings.keys.alto', 'fingerings.keys.basso'],
+  fr: ['commandLine.table.verdict'],
+  it: ['commandLine.told.standardInput'],
   es: [],
 };
+/** Names, unit signs and the like, the same in every language. */
+const NO_WORDS = /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|fingerings\.decimalSign)$/;
 
-describe.each(FOREIGN)('fingerings in %s', (language) => {
-  const words = { de, fr, it, es, en }[language];
-  const table = (from: typeof en): { readonly [name: string]: string } => {
-    const texts: { [name: string]: string } = {};
-    for (const [area, entry] of Object.entries(from)) {
-      if (typeof entry === 'string') texts[area] = entry;
-      else if (typeof entry === 'function')
-        texts[area] = (entry as (...args: string[]) => string)('QX', 'QY');
-      else
-        for (const [name, text] of Object.entries(entry))
-          texts[`${area}.${name}`] =
-            typeof text === 'function'
-              ? (text as (...args: string[]) => string)('QX', 'QY')
-              : (text as string);
-    }
-    return texts;
+/** All texts of a language but its findings, by name, with values that no text can hold by chance. */
+function textsOf(words: { readonly [area: string]: unknown }): { readonly [name: string]: string } {
+  const texts: { [name: string]: string } = {};
+  const walk = (entry: unknown, name: string): void => {
+    if (typeof entry === 'string') texts[name] = entry;
+    else if (typeof entry === 'function') texts[name] = withValues(entry as (...values: unknown[]) => string);
+    else for (const [inner, text] of Object.entries(entry as object)) walk(text, `${name}.${inner}`);
   };
+  for (const [area, entry] of Object.entries(words)) if (area !== 'findings') walk(entry, area);
+  return texts;
+}
+
+/** Values as numbers, as names, or as lists: whatever a text takes. */
+const VALUES = [71, 72, 73];
+const FORMS: readonly ((value: number) => unknown)[] = [
+  (value) => value,
+  (value) => String(value),
+  (value) => [String(value)],
+];
+function withValues(say: (...values: unknown[]) => string): string {
+  for (const form of FORMS) {
+    try {
+      return say(...VALUES.map(form));
+    } catch {
+      // It takes another form.
+    }
+  }
+  throw new Error(`no form of values fits ${say}`);
+}
+
+describe.each(FOREIGN)('the words in %s', (language) => {
+  const english = textsOf(en);
+  const own = textsOf({ de, fr, it, es, en }[language]);
+
+  test('are all there, and as many as in English', () => {
+    expect(Object.keys(own).length).toBeGreaterThan(200);
+    const without = (texts: object) => Object.keys(texts).filter((name) => !name.startsWith('horns.names'));
+    expect(without(own)).toEqual(without(english));
+    for (const [name, text] of Object.entries(own)) expect(text.trim(), name).not.toBe('');
+  });
 
   test('say nothing in English', () => {
-    const english = table(en);
-    const same = Object.entries(table(words)).filter(([name, text]) => text === english[name]);
-    // Crooks keep their Italian names in German and English.
-    const crooks = language === 'de' ? ['keys.alto', 'keys.basso'] : [];
-    expect(same.map(([name]) => name).sort()).toEqual([...SHARED[language], ...crooks].sort());
+    const same = Object.entries(own).filter(([name, text]) => text === english[name] && !NO_WORDS.test(name));
+    expect(same.map(([name]) => name).sort()).toEqual([...SHARED[language]].sort());
   });
 
   test('put every value into their texts', () => {
-    const english = table(en);
-    for (const [name, text] of Object.entries(table(words)))
-      for (const value of ['QX', 'QY'])
-        expect(text.includes(value), `${name}: ${text}`).toBe(english[name]!.includes(value));
+    for (const [name, text] of Object.entries(own))
+      for (const value of VALUES)
+        expect(text.includes(String(value)), `${name}: ${text}`).toBe(
+          (english[name] ?? '').includes(String(value)),
+        );
   });
 
   test('name every horn, each otherwise', () => {
@@ -202,11 +227,58 @@ test('every reason and every state has its words in every language', () => {
   const states: HandState[] = ['open', 'half-stopped', 'stopped', 'echo', 'stopping-mute', 'straight-mute'];
   for (const words of [en, de, fr, it, es]) {
     for (const reason of reasons) {
-      expect(words.reasons[reason]).toMatch(/\p{L}{3}/u);
-      expect(words.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);
+      expect(words.fingerings.reasons[reason]).toMatch(/\p{L}{3}/u);
+      expect(words.fingerings.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);
     }
-    expect(new Set(states.map((state) => words.states[state])).size).toBe(6);
+    expect(new Set(states.map((state) => words.fingerings.states[state])).size).toBe(6);
   }
+});
+
+describe('counts', () => {
+  const counts = (sure: number, risky: number, impossible: number, open = 0) => ({
+    stopped: { sure, risky, impossible },
+    open: { sure: 9, risky: open, impossible: 0 },
+    impossibleMeasures: [],
+  });
+
+  test.each([
+    ['en', 'no stopped notes', '1 stopped note: 1 sure', '7 stopped notes: 5 sure, 2 impossible'],
+    ['de', 'keine gestopften Töne', '1 gestopfter Ton: 1 sicher', '7 gestopfte Töne: 5 sicher, 2 unspielbar'],
+    ['fr', 'aucune note bouchée', '1 note bouchée: 1 sûre', '7 notes bouchées: 5 sûres, 2 injouables'],
+    ['it', 'nessuna nota chiusa', '1 nota chiusa: 1 sicura', '7 note chiuse: 5 sicure, 2 ineseguibili'],
+    ['es', 'ninguna nota tapada', '1 nota tapada: 1 segura', '7 notas tapadas: 5 seguras, 2 imposibles'],
+  ] as const)('%s: none, one and many', (language, none, one, many) => {
+    const told = (given: ReturnType<typeof counts>) => countText(given, readerOf(language));
+    // French sets a space before the colon.
+    const plain = (text: string) => text.replace(' :', ':');
+    expect(plain(told(counts(0, 0, 0)))).toBe(none);
+    expect(plain(told(counts(1, 0, 0)))).toBe(one);
+    expect(plain(told(counts(5, 0, 2)))).toBe(many);
+    expect(told(counts(5, 0, 2, 1)).length).toBeGreaterThan(many.length + 5);
+  });
+
+  test('bars: one, several, too many', () => {
+    const numbers = (count: number) => Array.from({ length: count }, (_, i) => String(i + 1));
+    const told = (count: number, language: Language) => barsText(numbers(count), readerOf(language));
+    expect(told(1, 'en')).toBe('bar 1');
+    expect(told(3, 'en')).toBe('bars 1, 2 and 3');
+    expect(told(14, 'en')).toBe('bars 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 2 more');
+    expect(told(1, 'de')).toBe('Takt 1');
+    expect(told(2, 'fr')).toBe('mesures 1 et 2');
+    expect(told(13, 'de')).toMatch(/^Takte 1, .* 12 und 1 weiterer$/);
+  });
+
+  test('what was added', () => {
+    const added = (signs: number, words: number, language: Language) =>
+      completionText(
+        [...Array(signs).fill({ kind: 'sign' }), ...Array(words).fill({ kind: 'word' })],
+        readerOf(language),
+      );
+    expect(added(0, 0, 'en')).toBe('no sign or word was missing');
+    expect(added(3, 1, 'en')).toBe('added 3 signs and 1 word');
+    expect(added(1, 2, 'fr')).toBe('ajouté : 1 signe et 2 mots');
+    expect(added(0, 1, 'es')).toBe('añadido: 1 palabra');
+  });
 });
 
 describe('names of notes', () => {

@@ -244,11 +244,11 @@ describe('keys in names', () => {
     'Horn in the distance',
     'Cor de chasse',
   ])('%s tells no key', (name) => {
-    expect(crookFromName(name)).toEqual({ ok: false, reason: expect.stringContaining('tells no key') });
+    expect(crookFromName(name)).toEqual({ ok: false, reason: 'no-key' });
   });
 
   it.each(['Horn in B♭', 'Bb Horn 1', 'Horn in B', 'Corno in Si♭'])('%s leaves the octave open', (name) => {
-    expect(crookFromName(name)).toEqual({ ok: false, reason: expect.stringContaining('alto or basso') });
+    expect(crookFromName(name)).toEqual({ ok: false, reason: 'alto-or-basso' });
   });
 });
 

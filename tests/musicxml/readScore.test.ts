@@ -328,7 +328,7 @@ describe('clefs and transposition', () => {
     const part = readSmall([noteOf('C5', 2)], { name, attributes });
     expect(part.transpositionFrom).toBe(from);
     expect(part.passage.notes[0]!.transposition?.chromatic ?? null).toBe(chromatic);
-    expect(part.transpositionNote === null).toBe(from === 'stated');
+    expect(part.transpositionRemark === null).toBe(from === 'stated');
   });
 
   it.each([

@@ -1,5 +1,6 @@
 /** `bellhand chart`: every note a horn can stop, as a page for the stand or as a score. */
 import { Command } from 'commander';
+import type { Reader } from '../../../core/index.ts';
 import { chartNotes } from '../../pages/chartNotes.ts';
 import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
@@ -10,6 +11,7 @@ import { oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
+import { wordsFor } from '../reader.ts';
 
 interface ChartOptions extends PlayerOptions, ForceOption {
   readonly format: 'html' | 'musicxml';
@@ -19,25 +21,23 @@ interface ChartOptions extends PlayerOptions, ForceOption {
 /** Notes on a line of the score: as many as an A4 page carries with their other ways below. */
 const NOTES_A_LINE = 6;
 
-export function chartCommand(): Command {
+export function chartCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
   const command = new Command('chart')
-    .description('write the fingering chart of a horn: every note it can stop, with natural pitch and drop')
-    .option(
-      '--format <format>',
-      'html, a page to print, or musicxml, a score',
-      oneOf(['html', 'musicxml']),
-      'html',
-    )
-    .option('-o, --output <path>', 'where to write, or - (default: chart-HORN.html or .musicxml)');
-  return withForce(withPlayerOptions(command)).action((options: ChartOptions) => writeChart(options));
+    .description(words.commands.chart)
+    .option('--format <format>', words.options.chartFormat, oneOf(words, ['html', 'musicxml']), 'html')
+    .option('-o, --output <path>', words.options.outputOfOne('chart-HORN.html, .musicxml'));
+  return withForce(withPlayerOptions(command, words), words).action((options: ChartOptions) =>
+    writeChart(options, reader),
+  );
 }
 
-async function writeChart(options: ChartOptions): Promise<void> {
+async function writeChart(options: ChartOptions, reader: Reader): Promise<void> {
   const player = settingsOf(options);
   const text =
     options.format === 'html'
       ? await chartPage(player).catch((fault: unknown) => {
-          throw fault instanceof EngravingError ? new Failure(fault.message) : fault;
+          throw fault instanceof EngravingError ? new Failure(() => fault.message) : fault;
         })
       : markedChartText(chartNotes(player), player, {
           title: chartTitle(player),
@@ -47,6 +47,7 @@ async function writeChart(options: ChartOptions): Promise<void> {
           hasDetails: true,
         });
   const output = options.output ?? `chart-${player.horn.id}.${options.format}`;
-  warnLines(writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] }));
+  const written = writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] });
+  warnLines(written.map((say) => say(wordsFor(reader))));
   if (!isStandardOutput(output)) printLines([`${output}: ${chartTitle(player)}`]);
 }

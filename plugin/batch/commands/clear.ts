@@ -1,8 +1,10 @@
 /** `bellhand clear FILE…`: takes out what annotate wrote, and nothing else. */
 import { Command } from 'commander';
+import type { Reader } from '../../../core/index.ts';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { pairOutputs } from '../files/outputs.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
+import { wordsFor } from '../reader.ts';
 
 interface ClearOptions extends ForceOption {
   readonly output?: string;
@@ -10,14 +12,19 @@ interface ClearOptions extends ForceOption {
   readonly jobs: number;
 }
 
-export function clearCommand(): Command {
+export function clearCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
   const command = new Command('clear')
-    .description('take every mark of annotate out again and leave all else as it is')
-    .argument('<files...>', 'MusicXML files, plain or compressed; - for standard input')
-    .option('-o, --output <path>', 'where to write: a file, a folder, or - (default: FILE.cleared.musicxml)')
-    .option('--in-place', 'write onto the input itself');
-  return withJobs(withForce(command)).action(async (files: string[], options: ClearOptions) => {
+    .description(words.commands.clear)
+    .argument('<files...>', words.arguments.files)
+    .option('-o, --output <path>', words.options.output('FILE.cleared.musicxml'))
+    .option('--in-place', words.options.inPlace);
+  return withJobs(withForce(command, words), words).action(async (files: string[], options: ClearOptions) => {
     const pairs = pairOutputs(files, options, 'cleared');
-    process.exitCode = await runFiles({ kind: 'clear', force: options.force ?? false }, pairs, options.jobs);
+    process.exitCode = await runFiles(
+      { kind: 'clear', reader, force: options.force ?? false },
+      pairs,
+      options.jobs,
+    );
   });
 }

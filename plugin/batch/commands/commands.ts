@@ -1,5 +1,6 @@
 /** Every command, in the order in which the help lists them. A new command is a file beside this one and a line here. */
 import type { Command } from 'commander';
+import type { Reader } from '../../../core/index.ts';
 import { annotateCommand } from './annotate.ts';
 import { chartCommand } from './chart.ts';
 import { checkCommand } from './check.ts';
@@ -12,7 +13,7 @@ import { lessonCommand } from './lesson.ts';
 import { reportCommand } from './report.ts';
 import { watchCommand } from './watch.ts';
 
-export const COMMANDS: readonly (() => Command)[] = [
+export const COMMANDS: readonly ((reader: Reader) => Command)[] = [
   annotateCommand,
   clearCommand,
   checkCommand,

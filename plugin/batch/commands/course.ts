@@ -2,7 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
-import { composeCourse, MOST_WEEKS } from '../../../core/index.ts';
+import { composeCourse, MOST_WEEKS, type Reader } from '../../../core/index.ts';
 import { documentText } from '../../etude/documentText.ts';
 import { sheetText } from '../../etude/sheetText.ts';
 import { Failure, systemReason } from '../failure.ts';
@@ -12,37 +12,43 @@ import { numberBetween } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { writeOwnText } from '../output/result.ts';
 import { printLines, warnLines } from '../output/streams.ts';
+import { wordsFor } from '../reader.ts';
 
 interface CourseOptions extends PlayerOptions, ComposingOptions, ForceOption {
   readonly weeks: number;
   readonly output?: string;
 }
 
-export function courseCommand(): Command {
+export function courseCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
+  const { options } = words;
   const command = new Command('course')
-    .description('compose a course: a lesson a week, each a little harder and each coming back to the last')
-    .option('--weeks <number>', 'how many lessons', numberBetween(1, MOST_WEEKS, 'weeks'), 8);
-  withComposingOptions(command).option('-o, --output <folder>', 'where to write (default: course-SEED)');
-  return withForce(withPlayerOptions(command)).action((options: CourseOptions) => writeCourse(options));
+    .description(words.commands.course)
+    .option('--weeks <number>', options.weeks, numberBetween(words, 1, MOST_WEEKS, 'weeks'), 8);
+  withComposingOptions(command, words).option('-o, --output <folder>', options.outputOfOne('course-SEED'));
+  return withForce(withPlayerOptions(command, words), words).action((asked: CourseOptions) =>
+    writeCourse(asked, reader),
+  );
 }
 
-function writeCourse(options: CourseOptions): void {
+function writeCourse(options: CourseOptions, reader: Reader): void {
   const player = settingsOf(options);
   const { copy } = options;
   const seed = seedFrom(options);
   const result = composeCourse({ weeks: Math.round(options.weeks), ...endsOf(options), seed, player });
-  if (!result.ok) throw new Failure(result.reason);
+  if (!result.ok) throw new Failure(() => result.reason);
   const folder = options.output ?? `course-${seed}`;
   try {
     mkdirSync(folder, { recursive: true });
   } catch (fault) {
-    throw new Failure(`${folder}: cannot be written: ${systemReason(fault)}`);
+    throw new Failure((words) => words.faults.folderNotMade(folder, systemReason(fault, words)));
   }
   const ending = copy === 'plain' ? '-plain' : '';
   const lines = result.sheets.map((sheet, i) => {
     const path = join(folder, `week-${i < 9 ? '0' : ''}${i + 1}${ending}.musicxml`);
     const text = sheetText(sheet, player, copy, documentText);
-    warnLines(writeOwnText(path, text, { kind: 'etude', force: options.force ?? false, inputs: [] }));
+    const written = writeOwnText(path, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
+    warnLines(written.map((say) => say(wordsFor(reader))));
     return `${path}: ${sheet.lines.slice(0, 2).join('; ')}`;
   });
   printLines(lines);

@@ -1,8 +1,8 @@
 /** `bellhand etude`: composes a fingering-marked étude for the stopping hand. */
 import { Command, InvalidArgumentError, Option } from 'commander';
 import {
+  type CommandLineWords,
   composeEtude,
-  ENGLISH_READER,
   ETUDE_KINDS,
   type EtudeKind,
   etudeSheet,
@@ -13,6 +13,7 @@ import {
   LONGEST_BARS,
   PHRASE_BARS,
   parseKey,
+  type Reader,
   SHORTEST_BARS,
   SLOWEST_TEMPO,
 } from '../../../core/index.ts';
@@ -32,6 +33,7 @@ import { numberBetween, oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
+import { wordsFor } from '../reader.ts';
 
 interface EtudeOptions extends PlayerOptions, ComposingOptions, ForceOption {
   readonly kind: EtudeKind;
@@ -42,40 +44,35 @@ interface EtudeOptions extends PlayerOptions, ComposingOptions, ForceOption {
   readonly output?: string;
 }
 
-export function etudeCommand(): Command {
+export function etudeCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
+  const { options } = words;
   const command = new Command('etude')
-    .description(
-      `compose an étude for the stopping hand: ${ETUDE_KINDS.map(({ kind }) => kindWords(kind, ENGLISH_READER).name).join(', ')}`,
-    )
+    .description(words.commands.etude(ETUDE_KINDS.map(({ kind }) => kindWords(kind, reader).name).join(', ')))
     .requiredOption(
       '--kind <kind>',
       ETUDE_KINDS.map(({ kind }) => kind).join(', '),
-      oneOf(ETUDE_KINDS.map(({ kind }) => kind)),
+      oneOf(
+        words,
+        ETUDE_KINDS.map(({ kind }) => kind),
+      ),
     )
     .addOption(
-      new Option('--key <key>', 'the written key: C, Bb, F#, Dm, …')
-        .argParser(keyOf)
-        .default(parseKey('C'), 'C'),
+      new Option('--key <key>', options.etudeKey).argParser(keyOf(words)).default(parseKey('C'), 'C'),
     )
-    .addOption(
-      new Option('--level <level>', '1 for the first weeks, 2 for daily practice, 3 for the experienced')
-        .argParser(levelOf)
-        .default(1, '1'),
-    )
-    .option('--bars <number>', `length in bars, in phrases of ${PHRASE_BARS}`, barsOf, 16)
-    .option(
-      '--tempo <beats>',
-      'beats a minute (default: what suits the kind)',
-      numberBetween(SLOWEST_TEMPO, FASTEST_TEMPO, 'beats'),
-    );
-  withComposingOptions(command).option(
+    .addOption(new Option('--level <level>', options.level).argParser(levelOf(words)).default(1, '1'))
+    .option('--bars <number>', options.bars(PHRASE_BARS), barsOf(words), 16)
+    .option('--tempo <beats>', options.tempo, numberBetween(words, SLOWEST_TEMPO, FASTEST_TEMPO, 'beats'));
+  withComposingOptions(command, words).option(
     '-o, --output <path>',
-    'where to write, or - (default: etude-KIND-SEED.musicxml)',
+    options.outputOfOne('etude-KIND-SEED.musicxml'),
   );
-  return withForce(withPlayerOptions(command)).action((options: EtudeOptions) => writeEtude(options));
+  return withForce(withPlayerOptions(command, words), words).action((asked: EtudeOptions) =>
+    writeEtude(asked, reader),
+  );
 }
 
-function writeEtude(options: EtudeOptions): void {
+function writeEtude(options: EtudeOptions, reader: Reader): void {
   const player = settingsOf(options);
   const { kind, key, level, bars, tempo, copy } = options;
   const seed = seedFrom(options);
@@ -89,21 +86,21 @@ function writeEtude(options: EtudeOptions): void {
     seed,
     player,
   });
-  if (!result.ok) throw new Failure(result.reason);
+  if (!result.ok) throw new Failure(() => result.reason);
   const sheet = etudeSheet(result.etude);
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
   const text = sheetText(sheet, player, copy, documentText);
-  warnLines(writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] }));
+  const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
+  warnLines(written.map((say) => say(wordsFor(reader))));
   const tell = isStandardOutput(output) ? warnLines : printLines;
   tell([`${output}: ${sheet.title} (${sheet.lines.slice(0, 2).join('; ')})`]);
 }
 
-function barsOf(text: string): number {
-  const bars = Number(text);
-  if (!(bars >= SHORTEST_BARS && bars <= LONGEST_BARS) || bars % PHRASE_BARS !== 0) {
-    throw new InvalidArgumentError(
-      `Give a multiple of ${PHRASE_BARS} from ${SHORTEST_BARS} to ${LONGEST_BARS}.`,
-    );
-  }
-  return bars;
+function barsOf({ usage }: CommandLineWords): (text: string) => number {
+  return (text) => {
+    const bars = Number(text);
+    if (!(bars >= SHORTEST_BARS && bars <= LONGEST_BARS) || bars % PHRASE_BARS !== 0)
+      throw new InvalidArgumentError(usage.bars(PHRASE_BARS, SHORTEST_BARS, LONGEST_BARS));
+    return bars;
+  };
 }

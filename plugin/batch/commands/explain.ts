@@ -9,11 +9,12 @@ import {
   type Passage,
   type Pitch,
   passageOf,
+  type Reader,
   type Transposition,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
-import { noteName, oneOf } from '../options/optionValues.ts';
+import { oneOf, pitchNamed } from '../options/optionValues.ts';
 import { keyNamed } from '../options/partOptions.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { printableJson } from '../output/printable.ts';
@@ -21,6 +22,7 @@ import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 import { closingLines, closingPicture } from '../print/closing.ts';
 import { explanation } from '../print/explanation.ts';
+import { wordsFor } from '../reader.ts';
 
 interface ExplainOptions extends PlayerOptions, ForceOption {
   readonly key: Transposition;
@@ -30,32 +32,19 @@ interface ExplainOptions extends PlayerOptions, ForceOption {
   readonly curve?: true | string;
 }
 
-export function explainCommand(): Command {
+export function explainCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
   const command = new Command('explain')
-    .description('explain one written note: fingering, natural pitch, drop, and every other way to play it')
-    .addArgument(
-      new Argument('<note>', 'the note as the part prints it, with its octave: C5, F#4, Bb3').argParser(
-        noteName,
-      ),
-    )
+    .description(words.commands.explain)
+    .addArgument(new Argument('<note>', words.arguments.note).argParser(pitchNamed(words)))
     .addOption(
-      new Option('--key <key>', 'the key the part stands in: F, Eb, "Bb basso", …')
-        .argParser(keyNamed)
-        .default(HORN_IN_F, 'F'),
+      new Option('--key <key>', words.options.keyOfNote).argParser(keyNamed(words)).default(HORN_IN_F, 'F'),
     )
-    .option(
-      '--hand <state>',
-      `what the hand does: ${Object.keys(HANDS).join(', ')}`,
-      oneOf(STATES),
-      'stopped',
-    );
-  return withForce(withPlayerOptions(command))
-    .option('--format <format>', 'table or json', oneOf(['table', 'json']), 'table')
-    .option(
-      '--curve [file]',
-      'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
-    )
-    .action((note: Pitch, options: ExplainOptions) => explain(note, options));
+    .option('--hand <state>', words.options.hand(STATES.join(', ')), oneOf(words, STATES), 'stopped');
+  return withForce(withPlayerOptions(command, words), words)
+    .option('--format <format>', words.options.explainFormat, oneOf(words, ['table', 'json']), 'table')
+    .option('--curve [file]', words.options.curve)
+    .action((note: Pitch, options: ExplainOptions) => explain(note, options, reader));
 }
 
 /** How a part says each state: by a sign at the note, or by a word before it. */
@@ -70,23 +59,26 @@ const HANDS: { readonly [state in HandState]: { readonly sign: string; readonly 
 
 const STATES = Object.keys(HANDS) as HandState[];
 
-function explain(written: Pitch, options: ExplainOptions): void {
+function explain(written: Pitch, options: ExplainOptions, reader: Reader): void {
   const settings = settingsOf(options);
   const examination = examine(partOf(written, options), settings);
   const examined = examination.notes[0]!;
   const { format, curve } = options;
   if (curve === true && format === 'json') {
-    throw new Failure(
-      '--curve is text here, and --format json data: give --curve a file, or leave one of them out',
-    );
+    throw new Failure(({ faults }) => faults.curveAndJson);
   }
   const { measure: _, beat: __, ...result } = noteResult(examined);
   const lines =
-    format === 'json' ? [printableJson(result)] : explanation(examined, examination.findings, settings);
-  if (curve === true) lines.push('', ...closingLines(examined).map((line) => `  ${line}`));
+    format === 'json' ? [printableJson(result)] : explanation(examined, examination.findings, reader);
+  if (curve === true) lines.push('', ...closingLines(examined, reader).map((line) => `  ${line}`));
   else if (curve !== undefined) {
-    const force = options.force ?? false;
-    warnLines(writeOwnText(curve, `${closingPicture(examined)}\n`, { kind: 'curve', force, inputs: [] }));
+    const picture = `${closingPicture(examined, reader)}\n`;
+    const written = writeOwnText(curve, picture, {
+      kind: 'curve',
+      force: options.force ?? false,
+      inputs: [],
+    });
+    warnLines(written.map((say) => say(wordsFor(reader))));
   }
   // A picture on standard output stays alone there.
   if (typeof curve !== 'string' || !isStandardOutput(curve)) printLines(lines);

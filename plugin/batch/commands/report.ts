@@ -1,6 +1,7 @@
 /** `bellhand report FILE`: one page to look at, print and send: the part as a marked proof. */
 import { basename, join, parse } from 'node:path';
 import { Command } from 'commander';
+import type { Reader } from '../../../core/index.ts';
 import { EngravingError } from '../../pages/engrave.ts';
 import { reportPage } from '../../pages/reportPage.ts';
 import { EXIT, Failure } from '../failure.ts';
@@ -12,40 +13,43 @@ import { type PartOptions, readingOf, withPartOptions } from '../options/partOpt
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, STANDARD, warnLines } from '../output/streams.ts';
+import { wordsFor } from '../reader.ts';
 
 interface ReportOptions extends PlayerOptions, PartOptions, ForceOption {
   readonly output?: string;
   readonly whole?: true;
 }
 
-export function reportCommand(): Command {
+export function reportCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
   const command = new Command('report')
-    .description(
-      'write a page with the verdict, what to do, the engraved music around every finding, and the fingerings',
-    )
-    .argument('<file>', 'a MusicXML file, plain or compressed; - for standard input')
-    .option('-o, --output <path>', 'where to write the page, or - (default: FILE.report.html)')
-    .option('--whole', 'show all the music; otherwise what is in order is folded away');
-  return withForce(withPartOptions(withPlayerOptions(command))).action(
-    (file: string, options: ReportOptions) => writeReport(file, options),
+    .description(words.commands.report)
+    .argument('<file>', words.arguments.file)
+    .option('-o, --output <path>', words.options.outputOfOne('FILE.report.html'))
+    .option('--whole', words.options.whole);
+  return withForce(withPartOptions(withPlayerOptions(command, words), words), words).action(
+    (file: string, options: ReportOptions) => writeReport(file, options, reader),
   );
 }
 
-async function writeReport(file: string, options: ReportOptions): Promise<void> {
+async function writeReport(file: string, options: ReportOptions, reader: Reader): Promise<void> {
+  const words = wordsFor(reader);
   refuseInputAsStandardOutput([file]);
   const { text } = openScoreAt(file);
   const examined = examineText(text, file, readingOf(options));
-  const name = file === STANDARD ? 'this part' : basename(file);
-  const page = await reportPage({ ...examined, name, isWhole: options.whole === true }).catch(
+  const remarks = examined.remarks.map((say) => say(words));
+  const name = file === STANDARD ? words.told.thisPart : basename(file);
+  const page = await reportPage({ ...examined, name, remarks, isWhole: options.whole === true }).catch(
     (fault: unknown) => {
-      throw fault instanceof EngravingError ? new Failure(`${file}: ${fault.message}`) : fault;
+      throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.message}`) : fault;
     },
   );
   const output = options.output ?? defaultOutput(file);
   const force = options.force ?? false;
-  warnLines(writeOwnText(output, page, { kind: 'report', force, inputs: [file] }));
-  if (!isStandardOutput(output)) printLines([`${output}: ready to open in a browser`]);
-  warnLines(examined.remarks);
+  const written = writeOwnText(output, page, { kind: 'report', force, inputs: [file] });
+  warnLines(written.map((say) => say(words)));
+  if (!isStandardOutput(output)) printLines([`${output}: ${words.told.pageReady}`]);
+  warnLines(remarks);
   process.exitCode = EXIT.fine;
 }
 

@@ -3,10 +3,13 @@ import { Command } from 'commander';
 import {
   countNotes,
   countText,
-  ENGLISH_READER,
   type Examination,
   type FindingResult,
-  resultOf,
+  findingText,
+  noteName,
+  placeText,
+  type Reader,
+  severityText,
 } from '../../../core/index.ts';
 import { EXIT, Failure, faultLine } from '../failure.ts';
 import { examineText, type Reading } from '../files/examinedScore.ts';
@@ -14,25 +17,28 @@ import { openScoreAt } from '../files/scoreAt.ts';
 import { type PartOptions, readingOf, withPartOptions } from '../options/partOptions.ts';
 import { type PlayerOptions, withPlayerOptions } from '../options/playerOptions.ts';
 import { hasReaderLeft, printLines, STANDARD, warnLines } from '../output/streams.ts';
+import { wordsFor } from '../reader.ts';
 import { findingChanges } from '../watch/findingChanges.ts';
 import { SavedFile } from '../watch/savedFile.ts';
 
 interface WatchOptions extends PlayerOptions, PartOptions {}
 
-export function watchCommand(): Command {
+export function watchCommand(reader: Reader): Command {
+  const words = wordsFor(reader);
   const command = new Command('watch')
-    .description('check a file whenever it is saved and say what changed; Ctrl-C ends it')
-    .argument('<file>', 'a MusicXML file that some program keeps saving');
-  return withPartOptions(withPlayerOptions(command)).action((file: string, options: WatchOptions) =>
-    watchFile(file, readingOf(options)),
+    .description(words.commands.watch)
+    .argument('<file>', words.arguments.watched);
+  return withPartOptions(withPlayerOptions(command, words), words).action(
+    (file: string, options: WatchOptions) => watchFile(file, readingOf(options), reader),
   );
 }
 
 /** A save in progress may leave a file that cannot be read; it is given this many looks before anything is said. */
 const LOOKS_BEFORE_FAULT = 6;
 
-async function watchFile(file: string, reading: Reading): Promise<void> {
-  if (file === STANDARD) throw new Failure('standard input cannot be watched: name a file');
+async function watchFile(file: string, reading: Reading, reader: Reader): Promise<void> {
+  if (file === STANDARD) throw new Failure(({ faults }) => faults.inputWatched);
+  const words = wordsFor(reader);
   let findings: readonly FindingResult[] = [];
   let faultTold: string | null = null;
   let looks = 0;
@@ -42,7 +48,7 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
     if (hasReaderLeft()) end.abort();
   };
   const saved = new SavedFile(file, {
-    gone: () => tell([`${file} is gone; waiting for it to come back`]),
+    gone: () => tell([words.told.fileGone(file)]),
     saved: () => {
       let examinations: readonly Examination[];
       try {
@@ -51,26 +57,26 @@ async function watchFile(file: string, reading: Reading): Promise<void> {
         looks += 1;
         if (looks < LOOKS_BEFORE_FAULT) return saved.lookAgain();
         looks = 0;
-        const line = faultLine(fault);
+        const line = faultLine(fault, words);
         if (line !== faultTold) warnLines([line]);
         faultTold = line;
         return;
       }
       looks = 0;
       faultTold = null;
-      const now = resultOf(examinations).findings;
-      tell(changeLines(file, findings, now, examinations));
+      const now = toldFindings(examinations, reader);
+      tell(changeLines(file, findings, now, examinations, reader));
       findings = now;
     },
   });
   try {
     // Watched from before it is read, so that no save falls between.
     const examinations = examined(file, reading);
-    findings = resultOf(examinations).findings;
+    findings = toldFindings(examinations, reader);
     tell([
-      `${file}: ${countText(countNotes(examinations), ENGLISH_READER)}`,
-      ...findings.flatMap((finding) => findingLines('·', finding)),
-      'watching; Ctrl-C ends it',
+      `${file}: ${countText(countNotes(examinations), reader)}`,
+      ...findings.flatMap((finding) => findingLines('·', finding, reader)),
+      words.told.watching,
     ]);
     await untilInterrupted(end.signal);
   } finally {
@@ -88,22 +94,46 @@ function changeLines(
   before: readonly FindingResult[],
   now: readonly FindingResult[],
   examinations: readonly Examination[],
+  reader: Reader,
 ): string[] {
   const { added, gone } = findingChanges(before, now);
-  const counts = countText(countNotes(examinations), ENGLISH_READER);
-  if (added.length + gone.length === 0) return [`${file}: ${counts}; nothing new`];
+  const counts = countText(countNotes(examinations), reader);
+  if (added.length + gone.length === 0) return [`${file}: ${counts}; ${wordsFor(reader).told.nothingNew}`];
   return [
     `${file}: ${counts}`,
-    ...gone.flatMap((finding) => findingLines('−', finding)),
-    ...added.flatMap((finding) => findingLines('+', finding)),
+    ...gone.flatMap((finding) => findingLines('−', finding, reader)),
+    ...added.flatMap((finding) => findingLines('+', finding, reader)),
   ];
 }
 
+/** What was found, in the reader's words. */
+function toldFindings(examinations: readonly Examination[], reader: Reader): readonly FindingResult[] {
+  return examinations.flatMap(({ passage, findings }) =>
+    findings.map((finding) => {
+      const { measure, beat, written } = passage.notes[finding.noteIndex]!;
+      const { message, remedy } = findingText(finding, reader);
+      const { id, severity } = finding;
+      return {
+        id,
+        severity,
+        part: passage.name,
+        measure,
+        beat,
+        written: noteName(written, reader),
+        message,
+        remedy,
+      };
+    }),
+  );
+}
+
 /** One finding: new ones with their reason and remedy, gone ones by name. */
-function findingLines(sign: '+' | '−' | '·', finding: FindingResult): string[] {
+function findingLines(sign: '+' | '−' | '·', finding: FindingResult, reader: Reader): string[] {
   const { id, severity, part, measure, beat, written, message, remedy } = finding;
-  const head = `  ${sign} ${part}, bar ${measure}, beat ${beat}, ${written}: ${severity} (${id})`;
-  return sign === '−' ? [`${head} is gone`] : [head, `      ${message}`, `      ${remedy}`];
+  const place = `${part}, ${placeText(measure, beat, reader)}, ${written}`;
+  const head = `${place}: ${severityText(severity, reader)} (${id})`;
+  if (sign === '−') return [`  ${sign} ${wordsFor(reader).told.findingGone(head)}`];
+  return [`  ${sign} ${head}`, `      ${message}`, `      ${remedy}`];
 }
 
 /** Resolves when the user or the system asks for an end, or nobody reads along any more. */

@@ -1,6 +1,7 @@
 /** From a score in a file to its horn parts, examined. */
 
 import {
+  type CommandLineWords,
   type Examination,
   examine,
   type Passage,
@@ -8,8 +9,8 @@ import {
   type Settings,
   type Transposition,
 } from '../../../core/index.ts';
-import { type HornPart, readScore, type Score } from '../../musicxml/index.ts';
-import { Failure } from '../failure.ts';
+import { type HornPart, readScore, type Score, type TranspositionRemark } from '../../musicxml/index.ts';
+import { Failure, type Say } from '../failure.ts';
 import { named } from './scoreAt.ts';
 
 /** Which parts to read, and how. */
@@ -26,7 +27,7 @@ export interface ExaminedScore {
   readonly score: Score;
   readonly examinations: readonly Examination[];
   /** What the user should know of how the score was read, one line each. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Say[];
 }
 
 /**
@@ -38,21 +39,25 @@ export function examineText(text: string, name: string, reading: Reading): Exami
   const score = named(name, () => readScore(text, reading.parts ? { parts: reading.parts } : {}));
   if (score.horns.length === 0) {
     const parts = score.parts.map((part) => `"${part.name}"`).join(', ');
-    throw new Failure(
-      parts === ''
-        ? `${name}: the score has no parts: export it again`
-        : `${name}: no part is a horn; there is ${parts}: choose with --part`,
-    );
+    throw new Failure(({ faults }) => (parts === '' ? faults.noParts(name) : faults.noHorn(name, parts)));
   }
   if (!reading.key && score.horns.every(isWithoutKey)) {
-    const { transpositionNote } = score.horns[0]!;
-    throw new Failure(
-      `${name}: ${transpositionNote ?? 'no part states a transposition'}; or name its key with --key`,
+    const { transpositionRemark } = score.horns[0]!;
+    throw new Failure((words) =>
+      words.faults.orNameKey(
+        name,
+        transpositionRemark ? remarkText(transpositionRemark, words) : words.faults.noTransposition,
+      ),
     );
   }
   const remarks = score.horns
-    .filter((horn) => horn.transpositionNote !== null && !(reading.key && isWithoutKey(horn)))
-    .map((horn) => `${name}: ${horn.transpositionNote}`);
+    .filter((horn) => !(reading.key && isWithoutKey(horn)))
+    .flatMap(({ transpositionRemark }) => transpositionRemark ?? [])
+    .map(
+      (remark): Say =>
+        (words) =>
+          `${name}: ${remarkText(remark, words)}`,
+    );
   const examinations = score.horns.map(({ passage }) =>
     examine(inKey(passage, reading.key), reading.settings),
   );
@@ -69,4 +74,11 @@ function inKey(passage: Passage, key: Transposition | null): Passage {
   if (!key) return passage;
   const keyed = (note: PassageNote) => (note.transposition ? note : { ...note, transposition: key });
   return { ...passage, notes: passage.notes.map(keyed) };
+}
+
+/** How the transposition of a part was found, in words. */
+function remarkText({ from, partName, named }: TranspositionRemark, { readings }: CommandLineWords): string {
+  if (from === 'name') return readings.fromName(partName);
+  if (from === 'concert-score') return readings.concertScore(partName);
+  return named === null ? readings.nowhere : readings[named](partName);
 }

@@ -1,10 +1,11 @@
 /** What annotate, clear and check share: many files, many threads, results in order, one exit code. */
 import { availableParallelism } from 'node:os';
 import type { Command } from 'commander';
+import type { CommandLineWords } from '../../../core/index.ts';
 import { EXIT, type ExitCode } from '../failure.ts';
 import { wholeNumber } from '../options/optionValues.ts';
 import { hasReaderLeft, printLines, warnLines } from '../output/streams.ts';
-import { amount } from '../print/counts.ts';
+import { wordsFor } from '../reader.ts';
 import type { FileTask, Outcome } from './fileTask.ts';
 import { planLoad } from './load.ts';
 import type { FilePair } from './outputs.ts';
@@ -12,13 +13,8 @@ import { runOnAll } from './pool.ts';
 import { Progress } from './progress.ts';
 
 /** Adds `--jobs` to a command. */
-export function withJobs(command: Command): Command {
-  return command.option(
-    '--jobs <number>',
-    'files worked on at once; no more than cores and memory allow',
-    wholeNumber,
-    availableParallelism(),
-  );
+export function withJobs(command: Command, words: CommandLineWords): Command {
+  return command.option('--jobs <number>', words.options.jobs, wholeNumber(words), availableParallelism());
 }
 
 /**
@@ -28,7 +24,7 @@ export function withJobs(command: Command): Command {
  * @throws {Failure} when results cannot be printed; files that were begun are finished
  */
 export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs: number): Promise<ExitCode> {
-  const progress = new Progress(pairs.length);
+  const progress = new Progress(pairs.length, wordsFor(task.reader));
   const end = new AbortController();
   let fault: unknown = null;
   let worst: ExitCode = EXIT.fine;
@@ -58,14 +54,14 @@ export async function runFiles(task: FileTask, pairs: readonly FilePair[], jobs:
   if (fault) throw fault;
   if (hasReaderLeft() && task.kind === 'check') return worst;
   const left = pairs.length - done;
-  if (pairs.length > 1) warnLines([summary(pairs.length, failed, left)]);
+  if (pairs.length > 1) warnLines([summary(pairs.length, failed, left, wordsFor(task.reader))]);
   return left > 0 ? EXIT.failed : worst;
 }
 
-function summary(files: number, failed: number, left: number): string {
-  const parts = [amount(files, 'file')];
-  if (failed > 0) parts.push(`${failed} failed`);
-  if (left > 0) parts.push(`interrupted, ${left} not begun`);
-  if (parts.length === 1) parts.push('all done');
+function summary(files: number, failed: number, left: number, { told }: CommandLineWords): string {
+  const parts = [told.files(files)];
+  if (failed > 0) parts.push(told.failed(failed));
+  if (left > 0) parts.push(told.interrupted(left));
+  if (parts.length === 1) parts.push(told.allDone);
   return parts.join(', ');
 }

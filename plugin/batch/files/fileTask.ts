@@ -1,32 +1,39 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
 import {
+  barsText,
+  COMMAND_LINE_WORDS,
+  type CommandLineWords,
   completedPassage,
   completionsFor,
+  completionText,
   countNotes,
   countText,
-  ENGLISH_READER,
   type Examination,
   examine,
   type Mark,
   marksFor,
+  type Reader,
   resultOf,
   type Show,
 } from '../../../core/index.ts';
 import type { Finish, ScoreFile } from '../../musicxml/bytes/files.ts';
 import { clearMarks, markedPieces } from '../../musicxml/index.ts';
-import { EXIT, type ExitCode, Failure, faultLine } from '../failure.ts';
+import { EXIT, type ExitCode, Failure, faultLine, type Say } from '../failure.ts';
 import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 import { checkTable } from '../print/checkTable.ts';
-import { amount, barsText, impossibleCount } from '../print/counts.ts';
-import { completedMarks, completionText } from './completedMarks.ts';
+import { wordsFor } from '../reader.ts';
+import { completedMarks } from './completedMarks.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import type { FilePair } from './outputs.ts';
 import { named, openScoreAt } from './scoreAt.ts';
 
 /** The task of a run; plain data, the same for every file. */
-export type FileTask = AnnotateTask | ClearTask | CheckTask;
+export type FileTask = (AnnotateTask | ClearTask | CheckTask) & {
+  /** Whoever reads what is told and written. */
+  readonly reader: Reader;
+};
 
 interface AnnotateTask {
   readonly kind: 'annotate';
@@ -65,23 +72,30 @@ export interface Outcome {
 export function runFileTask(task: FileTask, pair: FilePair): Outcome {
   try {
     const file = openScoreAt(pair.input);
-    if (task.kind === 'annotate') return annotate(task, pair, file);
-    if (task.kind === 'clear') return clear(task, pair, file);
-    return check(task, pair.input, file);
+    if (task.kind === 'annotate') return annotate(task, task.reader, pair, file);
+    if (task.kind === 'clear') return clear(task, task.reader, pair, file);
+    return check(task, task.reader, pair.input, file);
   } catch (fault) {
-    const line = fault instanceof Failure ? fault.message : `${pair.input}: ${faultLine(fault)}`;
+    const line = lineOf(fault, pair, wordsFor(task.reader));
     const isData =
       task.kind === 'check' && (task.format === 'json-lines' || (task.format === 'json' && task.isOneOfMany));
     return {
-      lines: isData ? [printableJson({ file: pair.input, error: line })] : [],
+      lines: isData
+        ? [printableJson({ file: pair.input, error: lineOf(fault, pair, COMMAND_LINE_WORDS.en) })]
+        : [],
       messages: [line],
       exit: EXIT.failed,
     };
   }
 }
 
+function lineOf(fault: unknown, { input }: FilePair, words: CommandLineWords): string {
+  return fault instanceof Failure ? fault.say(words) : `${input}: ${faultLine(fault, words)}`;
+}
+
 function annotate(
   { reading, show, fingerings, complete, force }: AnnotateTask,
+  reader: Reader,
   pair: FilePair,
   file: ScoreFile,
 ): Outcome {
@@ -93,7 +107,7 @@ function annotate(
   });
   const parts = examinations.map((examination, i) => ({
     partId: score.horns[i]!.id,
-    ...completedMarks(marksOf(examination, show, fingerings), completions[i]!),
+    ...completedMarks(marksOf(examination, show, fingerings, reader), completions[i]!),
   }));
   const isUntouched = score.ownSpans.length === 0 && file.sealedAs === null;
   const finish: Finish = {
@@ -103,43 +117,44 @@ function annotate(
   };
   const bytes = file.withText(markedPieces(score, parts, { fingerings }), finish);
   const written = write(pair, bytes, { kind: 'annotate', force });
+  const words = wordsFor(reader);
   const counts = countNotes(examinations);
-  const remarked = [...written, ...remarks];
-  const impossible = impossibleCount(counts);
+  const remarked = [...written, ...remarks].map((say) => say(words));
+  const impossible = counts.stopped.impossible + counts.open.impossible;
   if (impossible > 0) {
     remarked.push(
-      `${pair.input}: ${amount(impossible, 'note')} cannot be played as written, in ${barsText(counts.impossibleMeasures)}: bellhand check says why`,
+      `${pair.input}: ${words.told.cannotBePlayed(impossible, barsText(counts.impossibleMeasures, reader))}`,
     );
   }
   const coloured = examinations
     .flatMap(({ notes }) => notes)
     .filter(({ note, verdict }) => note.userColour && verdict !== 'sure').length;
   if (show.colour && coloured > 0) {
-    remarked.push(`${pair.input}: ${amount(coloured, 'doubtful note')} had a colour already and kept it`);
+    remarked.push(`${pair.input}: ${words.told.keptColour(coloured)}`);
   }
-  const told = complete
-    ? `${countText(counts, ENGLISH_READER)}; ${completionText(completions.flat())}`
-    : countText(counts, ENGLISH_READER);
+  const counted = countText(counts, reader);
+  const told = complete ? `${counted}; ${completionText(completions.flat(), reader)}` : counted;
   return outcome(pair, told, remarked);
 }
 
 /** With fingerings, notes that show nothing else are marked too, for their valves. */
-function marksOf(examination: Examination, show: Show, fingerings: boolean): readonly Mark[] {
-  const marks = marksFor(examination, show);
+function marksOf(examination: Examination, show: Show, fingerings: boolean, reader: Reader): readonly Mark[] {
+  const marks = marksFor(examination, show, reader);
   if (!fingerings) return marks;
   const shown = new Map(marks.map((mark) => [mark.noteIndex, mark]));
-  return marksFor(examination, { ...show, valves: true }).map(
+  return marksFor(examination, { ...show, valves: true }, reader).map(
     (mark) => shown.get(mark.noteIndex) ?? { ...mark, lines: [] },
   );
 }
 
-function clear({ force }: ClearTask, pair: FilePair, file: ScoreFile): Outcome {
+function clear({ force }: ClearTask, reader: Reader, pair: FilePair, file: ScoreFile): Outcome {
+  const words = wordsFor(reader);
   const cleared = named(pair.input, () => clearMarks(file.text));
   const written = write(pair, file.withText(cleared), { kind: 'clear', force });
   return outcome(
     pair,
-    cleared === file.text ? 'there were no marks to take out' : 'marks taken out',
-    written,
+    cleared === file.text ? words.told.noMarks : words.told.marksOut,
+    written.map((say) => say(words)),
   );
 }
 
@@ -148,7 +163,7 @@ function write(
   { input, output }: FilePair,
   bytes: Uint8Array,
   { kind, force }: { kind: 'annotate' | 'clear'; force: boolean },
-): readonly string[] {
+): readonly Say[] {
   if (input === output && input !== STANDARD) return writeInPlace(output, bytes, force);
   return writeResult(output, bytes, { kind, force, inputs: [input] });
 }
@@ -159,19 +174,24 @@ function sealWanted({ input, output }: FilePair, file: ScoreFile): boolean {
   return input !== output || file.sealedAs === 'annotate';
 }
 
-function check({ reading, format, isOneOfMany }: CheckTask, path: string, file: ScoreFile): Outcome {
+function check(
+  { reading, format, isOneOfMany }: CheckTask,
+  reader: Reader,
+  path: string,
+  file: ScoreFile,
+): Outcome {
   const { examinations, remarks } = examineText(file.text, path, reading);
   const lines =
     format === 'json-lines'
       ? [printableJson({ file: path, ...catalogueLine(examinations) })]
       : format === 'json'
         ? [printableJson({ ...(isOneOfMany ? { file: path } : {}), ...resultOf(examinations) })]
-        : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination)]), ''];
-  const isImpossible = impossibleCount(countNotes(examinations)) > 0;
+        : [path, ...examinations.flatMap((examination) => ['', ...checkTable(examination, reader)]), ''];
+  const { stopped, open } = countNotes(examinations);
   return {
     lines,
-    messages: remarks,
-    exit: isImpossible ? EXIT.impossible : EXIT.fine,
+    messages: remarks.map((say) => say(wordsFor(reader))),
+    exit: stopped.impossible + open.impossible > 0 ? EXIT.impossible : EXIT.fine,
   };
 }
 

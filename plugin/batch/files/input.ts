@@ -1,5 +1,7 @@
 /** Files and standard input, read whole. */
+
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import type { CommandLineWords } from '../../../core/index.ts';
 import { Failure, systemReason } from '../failure.ts';
 import { isNotReady, pause, STANDARD } from '../output/streams.ts';
 
@@ -13,11 +15,12 @@ const PIECE = 65536;
  * @throws {Failure} when it is missing, a folder, too large, or may not be read
  */
 export function readWhole(path: string): Uint8Array {
-  const name = path === STANDARD ? 'standard input' : path;
   try {
-    return path === STANDARD ? readAll(0, name) : readFrom(path);
+    return path === STANDARD ? readAll(0, path) : readFrom(path);
   } catch (fault) {
-    throw fault instanceof Failure ? fault : new Failure(`${name}: ${systemReason(fault)}`);
+    throw fault instanceof Failure
+      ? fault
+      : new Failure((words) => `${nameOf(path, words)}: ${systemReason(fault, words)}`);
   }
 }
 
@@ -31,16 +34,16 @@ function readFrom(path: string): Uint8Array {
 }
 
 /** Reads to the end, however long a pipe lets it wait; never more than is allowed, however much there is. */
-function readAll(file: number, name: string): Uint8Array {
+function readAll(file: number, path: string): Uint8Array {
   const about = fstatSync(file);
-  if (about.isFile() && about.size > LARGEST_FILE) throw tooLarge(name);
+  if (about.isFile() && about.size > LARGEST_FILE) throw tooLarge(path);
   let bytes = Buffer.allocUnsafe(about.isFile() ? about.size + 1 : PIECE);
   let length = 0;
   for (;;) {
     const count = readPiece(file, bytes, length);
     if (count === 0) return bytes.subarray(0, length);
     length += count;
-    if (length > LARGEST_FILE) throw tooLarge(name);
+    if (length > LARGEST_FILE) throw tooLarge(path);
     if (length === bytes.length) bytes = Buffer.concat([bytes, Buffer.allocUnsafe(Math.max(PIECE, length))]);
   }
 }
@@ -56,9 +59,11 @@ function readPiece(file: number, bytes: Buffer, at: number): number {
   }
 }
 
-function tooLarge(name: string): Failure {
+function tooLarge(path: string): Failure {
   const megabytes = LARGEST_FILE / 1048576;
-  return new Failure(
-    `${name}: larger than ${megabytes} MB, the most that is read: check where it comes from, or export the horn parts alone`,
-  );
+  return new Failure((words) => words.faults.tooLarge(nameOf(path, words), megabytes));
+}
+
+function nameOf(path: string, { told }: CommandLineWords): string {
+  return path === STANDARD ? told.standardInput : path;
 }

@@ -30,18 +30,17 @@ export function pairOutputs(
   { output, inPlace = false }: OutputWishes,
   word: NameWord,
 ): readonly FilePair[] {
-  if (inPlace && output !== undefined) throw new Failure('-o and --in-place exclude each other: choose one');
+  if (inPlace && output !== undefined) throw new Failure(({ faults }) => faults.placeAndInPlace);
   if (inPlace) {
-    if (inputs.includes(STANDARD))
-      throw new Failure('standard input cannot be changed in place: leave --in-place out');
+    if (inputs.includes(STANDARD)) throw new Failure(({ faults }) => faults.inputInPlace);
     return distinct(inputs.map((input) => ({ input, output: input })));
   }
   const isFolder = output !== undefined && output !== STANDARD && takesMany(output);
   if (output !== undefined && !isFolder && inputs.length > 1) {
-    throw new Failure(`${output}: ${inputs.length} results do not fit into one file: name a folder with -o`);
+    throw new Failure(({ faults }) => faults.manyIntoOne(output, inputs.length));
   }
   if (output === undefined && inputs.length > 1 && inputs.includes(STANDARD)) {
-    throw new Failure('standard input among other files: its result needs a place: name a folder with -o');
+    throw new Failure(({ faults }) => faults.inputAmongFiles);
   }
   if (isFolder) makeFolder(output);
   const pairs = inputs.map((input): FilePair => {
@@ -54,9 +53,7 @@ export function pairOutputs(
   const originals = new Set(inputs.filter((input) => input !== STANDARD).map(identityOf));
   for (const { output: target } of pairs) {
     if (target !== STANDARD && originals.has(identityOf(target))) {
-      throw new Failure(
-        `${target}: this would overwrite an input: choose another place with -o, or say --in-place`,
-      );
+      throw new Failure(({ faults }) => faults.ontoInputInPlace(target));
     }
   }
   refuseInputAsStandardOutput(inputs);
@@ -70,7 +67,7 @@ export function pairOutputs(
 export function refuseInputAsStandardOutput(inputs: readonly string[]): void {
   const target = inputs.find((input) => input !== STANDARD && isStandardOutput(input));
   if (target !== undefined && whatIsAt(target)?.isFile())
-    throw new Failure(`${target}: standard output goes into this input: send it to another file`);
+    throw new Failure(({ faults }) => faults.outputIntoInput(target));
 }
 
 /** `part.musicxml` becomes `part.marked.musicxml`; what was marked before is not marked twice in the name. */
@@ -87,7 +84,7 @@ function makeFolder(path: string): void {
   try {
     mkdirSync(path, { recursive: true });
   } catch (fault) {
-    throw new Failure(`${path}: this folder cannot be made: ${systemReason(fault)}`);
+    throw new Failure((words) => words.faults.folderNotMade(path, systemReason(fault, words)));
   }
 }
 
@@ -98,9 +95,7 @@ function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
     const key = identityOf(output);
     const earlier = seen.get(key);
     if (earlier !== undefined) {
-      throw new Failure(
-        `${output}: both ${earlier} and ${input} would be written here: rename one, or run them apart`,
-      );
+      throw new Failure(({ faults }) => faults.twoOntoOne(output, earlier, input));
     }
     seen.set(key, input);
   }

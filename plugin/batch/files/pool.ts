@@ -4,6 +4,7 @@
  */
 import { Worker } from 'node:worker_threads';
 import { EXIT } from '../failure.ts';
+import { wordsFor } from '../reader.ts';
 import { type FileTask, type Outcome, runFileTask } from './fileTask.ts';
 import type { FilePair } from './outputs.ts';
 
@@ -91,8 +92,7 @@ export async function runOnAll(
       worker.on('exit', () => {
         const index = Atomics.exchange(shared.at, number, -1);
         if (index < 0) return resolve();
-        const remedy = 'try it alone, with --jobs 1';
-        const message = `${pairs[index]!.input}: could not be worked on (${cause}): ${remedy}`;
+        const message = wordsFor(task.reader).faults.workerDied(pairs[index]!.input, cause);
         finish(index, { lines: [], messages: [message], exit: EXIT.failed });
         if (Atomics.load(shared.taken, 0) < pairs.length) work(number).then(resolve);
         else resolve();

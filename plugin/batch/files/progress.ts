@@ -1,3 +1,4 @@
+import type { CommandLineWords } from '../../../core/index.ts';
 import { drawOnError, isErrorWatched } from '../output/streams.ts';
 
 /** A line on standard error that says how far a run is; silent where nobody watches, as in a log. */
@@ -6,13 +7,16 @@ export class Progress {
   private readonly isWatched = isErrorWatched();
   private isShown = false;
 
-  constructor(total: number) {
+  private readonly words: CommandLineWords;
+
+  constructor(total: number, words: CommandLineWords) {
     this.total = total;
+    this.words = words;
   }
 
   show(done: number): void {
     if (!this.isWatched || this.total < 2 || done === this.total) return;
-    drawOnError(`\r${done} of ${this.total} files`);
+    drawOnError(`\r${this.words.told.progress(done, this.total)}`);
     this.isShown = true;
   }
 

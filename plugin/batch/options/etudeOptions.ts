@@ -1,6 +1,7 @@
 /** The options that études, lessons and courses share: what is composed, and for which copy. */
 import { type Command, InvalidArgumentError } from 'commander';
 import {
+  type CommandLineWords,
   HIGHEST_SEED,
   type Key,
   LEVELS,
@@ -10,7 +11,7 @@ import {
   pitchCents,
 } from '../../../core/index.ts';
 import type { Copy } from '../../etude/sheetText.ts';
-import { noteName, oneOf } from './optionValues.ts';
+import { oneOf, pitchNamed } from './optionValues.ts';
 
 /** As commander hands them over. */
 export interface ComposingOptions {
@@ -25,16 +26,12 @@ interface WrittenRange {
 }
 
 /** Adds range, seed and copy. */
-export function withComposingOptions(command: Command): Command {
+export function withComposingOptions(command: Command, words: CommandLineWords): Command {
+  const { options } = words;
   return command
-    .option('--range <low-high>', 'lowest and highest written note, as in C4-G5 (default: by level)', rangeOf)
-    .option('--seed <number>', 'the same seed makes the same music (default: a new one each time)', seedOf)
-    .option(
-      '--copy <copy>',
-      'marked, with its fingerings, or plain, for the student to fill in',
-      oneOf(['marked', 'plain']),
-      'marked',
-    );
+    .option('--range <low-high>', options.range, rangeOf(words))
+    .option('--seed <number>', options.seed, seedOf(words))
+    .option('--copy <copy>', options.copy, oneOf(words, ['marked', 'plain']), 'marked');
 }
 
 /** Seeds drawn for the user are short enough to be told on. */
@@ -53,29 +50,36 @@ export function endsOf({ range }: ComposingOptions): {
   return range ?? { low: null, high: null };
 }
 
-export function levelOf(text: string): Level {
-  return Number(oneOf(LEVELS.map(String))(text)) as Level;
+/** A reader of levels. */
+export function levelOf(words: CommandLineWords): (text: string) => Level {
+  return (text) => Number(oneOf(words, LEVELS.map(String))(text)) as Level;
 }
 
-export function keyOf(text: string): Key {
-  try {
-    return parseKey(text);
-  } catch (fault) {
-    throw new InvalidArgumentError(`${(fault as RangeError).message}.`);
-  }
+/** A reader of written keys. */
+export function keyOf({ usage }: CommandLineWords): (text: string) => Key {
+  return (text) => {
+    try {
+      return parseKey(text);
+    } catch {
+      throw new InvalidArgumentError(usage.notAKey(text));
+    }
+  };
 }
 
-function rangeOf(text: string): WrittenRange {
-  const ends = /^([^-]+)-(.+)$/.exec(text);
-  if (!ends) throw new InvalidArgumentError('Give two notes with a hyphen between, as in C4-G5.');
-  const [low, high] = [noteName(ends[1]!), noteName(ends[2]!)];
-  if (pitchCents(low) >= pitchCents(high)) throw new InvalidArgumentError('Name the lower note first.');
-  return { low, high };
+function rangeOf(words: CommandLineWords): (text: string) => WrittenRange {
+  return (text) => {
+    const ends = /^([^-]+)-(.+)$/.exec(text);
+    if (!ends) throw new InvalidArgumentError(words.usage.rangeEnds);
+    const [low, high] = [ends[1]!, ends[2]!].map(pitchNamed(words)) as [Pitch, Pitch];
+    if (pitchCents(low) >= pitchCents(high)) throw new InvalidArgumentError(words.usage.lowerFirst);
+    return { low, high };
+  };
 }
 
-function seedOf(text: string): number {
-  const seed = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
-  if (!(seed <= HIGHEST_SEED))
-    throw new InvalidArgumentError(`Give a whole number from 0 to ${HIGHEST_SEED}.`);
-  return seed;
+function seedOf({ usage }: CommandLineWords): (text: string) => number {
+  return (text) => {
+    const seed = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
+    if (!(seed <= HIGHEST_SEED)) throw new InvalidArgumentError(usage.wholeBetween(0, HIGHEST_SEED));
+    return seed;
+  };
 }

@@ -1,5 +1,6 @@
 /** The option that lets a result take the place of somebody's file. */
 import type { Command } from 'commander';
+import type { CommandLineWords } from '../../../core/index.ts';
 
 /** As commander hands it over. */
 export interface ForceOption {
@@ -7,9 +8,6 @@ export interface ForceOption {
 }
 
 /** Adds the option to a command that writes a file. */
-export function withForce(command: Command): Command {
-  return command.option(
-    '--force',
-    'replace a file that Bellhand did not make, that was changed since, or that may only be read',
-  );
+export function withForce(command: Command, { options }: CommandLineWords): Command {
+  return command.option('--force', options.force);
 }

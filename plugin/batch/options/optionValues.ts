@@ -1,40 +1,51 @@
 /** Reads the values of options; a bad value is told with what would be good. */
 import { InvalidArgumentError } from 'commander';
-import { type Pitch, parsePitch } from '../../../core/index.ts';
+import { type CommandLineWords, type Pitch, parsePitch } from '../../../core/index.ts';
 
 /** A reader of numbers from `from` to `to`, ends included, in `unit`. */
-export function numberBetween(from: number, to: number, unit: string): (text: string) => number {
+export function numberBetween(
+  { usage, units }: CommandLineWords,
+  from: number,
+  to: number,
+  unit: keyof CommandLineWords['units'],
+): (text: string) => number {
   return (text) => {
     const value = text.trim() === '' ? Number.NaN : Number(text);
     if (!(value >= from && value <= to)) {
-      throw new InvalidArgumentError(`Give a number of ${unit} from ${from} to ${to}.`);
+      throw new InvalidArgumentError(usage.number(units[unit], from, to));
     }
     return value;
   };
 }
 
 /** A reader of whole numbers from 1 up. */
-export function wholeNumber(text: string): number {
-  if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError('Give a whole number from 1 up.');
-  return Number(text);
+export function wholeNumber({ usage }: CommandLineWords): (text: string) => number {
+  return (text) => {
+    if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError(usage.wholeNumber);
+    return Number(text);
+  };
 }
 
 /** A reader of one of some words. */
-export function oneOf<T extends string>(words: readonly T[]): (text: string) => T {
+export function oneOf<T extends string>(
+  { usage }: CommandLineWords,
+  choices: readonly T[],
+): (text: string) => T {
   return (text) => {
-    if (!isIn(words, text)) throw new InvalidArgumentError(`Choose one of ${listed(words)}.`);
+    if (!isIn(choices, text)) throw new InvalidArgumentError(usage.oneOf(choices));
     return text;
   };
 }
 
 /** A reader of several of some words, separated by commas. */
-export function someOf<T extends string>(words: readonly T[]): (text: string) => readonly T[] {
+export function someOf<T extends string>(
+  { usage }: CommandLineWords,
+  choices: readonly T[],
+): (text: string) => readonly T[] {
   return (text) =>
     text.split(',').map((word) => {
       const wanted = word.trim();
-      if (!isIn(words, wanted)) {
-        throw new InvalidArgumentError(`Choose from ${listed(words)}, with commas between.`);
-      }
+      if (!isIn(choices, wanted)) throw new InvalidArgumentError(usage.someOf(choices));
       return wanted;
     });
 }
@@ -45,18 +56,16 @@ export function gather(text: string, earlier: readonly string[] = []): readonly 
 }
 
 /** A reader of note names with an octave. */
-export function noteName(text: string): Pitch {
-  try {
-    return parsePitch(text);
-  } catch (fault) {
-    throw new InvalidArgumentError(`${(fault as RangeError).message}.`);
-  }
+export function pitchNamed({ usage }: CommandLineWords): (text: string) => Pitch {
+  return (text) => {
+    try {
+      return parsePitch(text);
+    } catch {
+      throw new InvalidArgumentError(usage.notANote(text));
+    }
+  };
 }
 
-function isIn<T extends string>(words: readonly T[], word: string): word is T {
-  return (words as readonly string[]).includes(word);
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words[words.length - 1]}`;
+function isIn<T extends string>(choices: readonly T[], word: string): word is T {
+  return (choices as readonly string[]).includes(word);
 }

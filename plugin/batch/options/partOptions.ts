@@ -1,6 +1,6 @@
 /** The options that say which parts are horns, and in which key they stand where a score keeps silent. */
 import { type Command, InvalidArgumentError } from 'commander';
-import { crookFromName, type Transposition } from '../../../core/index.ts';
+import { type CommandLineWords, crookFromName, type Transposition } from '../../../core/index.ts';
 import type { Reading } from '../files/examinedScore.ts';
 import { gather } from './optionValues.ts';
 import { type PassageOptions, type PlayerOptions, settingsOf, withPassageOptions } from './playerOptions.ts';
@@ -12,24 +12,22 @@ export interface PartOptions extends PassageOptions {
 }
 
 /** Adds the options to a command. */
-export function withPartOptions(command: Command): Command {
-  return withPassageOptions(command)
-    .option(
-      '--part <part>',
-      'a part to take for a horn: its name, id or place in the score; may be given again',
-      gather,
-    )
-    .option('--key <key>', 'the key of horns whose part states none: F, Eb, "Bb basso", …', keyNamed);
+export function withPartOptions(command: Command, words: CommandLineWords): Command {
+  return withPassageOptions(command, words)
+    .option('--part <part>', words.options.part, gather)
+    .option('--key <key>', words.options.keyOfPart, keyNamed(words));
 }
 
 /**
  * Reads the key of a horn, as its part would name it after "Horn in".
  * @throws {InvalidArgumentError} when it names none
  */
-export function keyNamed(key: string): Transposition {
-  const crook = crookFromName(`Horn in ${key}`);
-  if (crook.ok) return crook.transposition;
-  throw new InvalidArgumentError('Name a key as a part would: F, Eb, D, "Bb alto", "Bb basso", ….');
+export function keyNamed({ usage }: CommandLineWords): (key: string) => Transposition {
+  return (key) => {
+    const crook = crookFromName(`Horn in ${key}`);
+    if (crook.ok) return crook.transposition;
+    throw new InvalidArgumentError(usage.hornKey);
+  };
 }
 
 /** How the options ask a score to be read. */

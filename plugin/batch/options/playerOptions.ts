@@ -3,6 +3,7 @@ import { parse } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import {
   type BassClef,
+  type CommandLineWords,
   DEFAULT_SETTINGS,
   HORNS,
   type Horn,
@@ -24,40 +25,33 @@ export interface PlayerOptions {
 }
 
 /** Adds the options to a command. */
-export function withPlayerOptions(command: Command): Command {
+export function withPlayerOptions(command: Command, words: CommandLineWords): Command {
+  const { options } = words;
   return command
     .addOption(
-      new Option(
-        '--horn <horn>',
-        `the horn played: ${VALVE_HORNS}, natural, natural-eb and the like, or a .json file`,
-      )
-        .argParser(hornNamed)
+      new Option('--horn <horn>', options.horn(VALVE_HORNS))
+        .argParser(hornNamed(words))
         .default(DEFAULT_SETTINGS.horn, DEFAULT_SETTINGS.horn.id),
     )
     .option(
       '--tolerance <cents>',
-      'fingerings further off than this are none',
-      numberBetween(0, 100, 'cents'),
+      options.tolerance,
+      numberBetween(words, 0, 100, 'cents'),
       DEFAULT_SETTINGS.toleranceCents,
     )
     .option(
       '--hand-offset <cents>',
-      'what this hand adds to every closing: above 0 for a hand that stops sharp',
-      numberBetween(-100, 100, 'cents'),
+      options.handOffset,
+      numberBetween(words, -100, 100, 'cents'),
       DEFAULT_SETTINGS.handOffsetCents,
     )
     .option(
       '--hand-time <seconds>',
-      'the least time in which the hand goes in or out',
-      numberBetween(0, 10, 'seconds'),
+      options.handTime,
+      numberBetween(words, 0, 10, 'seconds'),
       DEFAULT_SETTINGS.handSeconds,
     )
-    .option(
-      '--names <names>',
-      'notes named as-written in the part, or as a player reading for the f-horn names them',
-      oneOf(['as-written', 'f-horn']),
-      DEFAULT_SETTINGS.names,
-    );
+    .option('--names <names>', options.names, oneOf(words, ['as-written', 'f-horn']), DEFAULT_SETTINGS.names);
 }
 
 /** What only a part, and no single note, can ask for. */
@@ -67,18 +61,18 @@ export interface PassageOptions {
 }
 
 /** Adds the options to a command that reads parts. */
-export function withPassageOptions(command: Command): Command {
+export function withPassageOptions(command: Command, words: CommandLineWords): Command {
   return command
     .option(
       '--bass-clef <notation>',
-      'notes in the bass clef: new, as they stand; old, an octave low; auto, by the look of them',
-      oneOf(['auto', 'old', 'new']),
+      words.options.bassClef,
+      oneOf(words, ['auto', 'old', 'new']),
       DEFAULT_SETTINGS.bassClef,
     )
     .option(
       '--tempo <quarters>',
-      'the speed of a part that states none, in quarters a minute',
-      numberBetween(1, 1000, 'quarters a minute'),
+      words.options.assumedTempo,
+      numberBetween(words, 1, 1000, 'quarters'),
       DEFAULT_SETTINGS.assumedQuartersPerMinute,
     );
 }
@@ -102,19 +96,18 @@ const VALVE_HORNS = HORNS.filter(({ natural }) => !natural)
   .join(', ');
 
 /** A horn by its name, or as a JSON file describes it. */
-function hornNamed(name: string): Horn {
-  const horn = HORNS.find(({ id }) => id === name);
-  if (horn) return horn;
-  if (!/\.json$/i.test(name)) {
-    throw new InvalidArgumentError(
-      `Choose one of ${HORNS.map(({ id }) => id).join(', ')}, or name a .json file.`,
-    );
-  }
-  try {
-    return readHornFile(new TextDecoder().decode(readWhole(name)), parse(name).name);
-  } catch (fault) {
-    if (fault instanceof Failure) throw new InvalidArgumentError(`${fault.message}.`);
-    if (fault instanceof RangeError) throw new InvalidArgumentError(`${name}: ${fault.message}.`);
-    throw fault;
-  }
+function hornNamed(words: CommandLineWords): (name: string) => Horn {
+  return (name) => {
+    const horn = HORNS.find(({ id }) => id === name);
+    if (horn) return horn;
+    if (!/\.json$/i.test(name))
+      throw new InvalidArgumentError(words.usage.hornOrFile(HORNS.map(({ id }) => id).join(', ')));
+    try {
+      return readHornFile(new TextDecoder().decode(readWhole(name)), parse(name).name);
+    } catch (fault) {
+      if (fault instanceof Failure) throw new InvalidArgumentError(`${fault.say(words)}.`);
+      if (fault instanceof RangeError) throw new InvalidArgumentError(`${name}: ${fault.message}.`);
+      throw fault;
+    }
+  };
 }

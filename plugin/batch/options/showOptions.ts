@@ -1,6 +1,6 @@
 /** The options that say what is written over the notes. */
 import type { Command } from 'commander';
-import { SHOW_ALL, type Show } from '../../../core/index.ts';
+import { type CommandLineWords, SHOW_ALL, type Show } from '../../../core/index.ts';
 import { oneOf, someOf } from './optionValues.ts';
 
 type ShowItem = Exclude<keyof Show, 'repeat'>;
@@ -15,21 +15,12 @@ export interface ShowOptions {
 const ITEMS: readonly ShowItem[] = ['fingered', 'valves', 'natural', 'verdict', 'colour'];
 
 /** Adds the options to a command. */
-export function withShowOptions(command: Command): Command {
+export function withShowOptions(command: Command, words: CommandLineWords): Command {
+  const { options } = words;
   return command
-    .option('--show <items>', `what to write, of ${ITEMS.join(',')}`, someOf(ITEMS), ITEMS)
-    .option(
-      '--valves-as <kind>',
-      'valves in the text over the note, or as a fingering of the note: text or fingering',
-      oneOf(['text', 'fingering']),
-      'text',
-    )
-    .option(
-      '--repeat <which>',
-      'all, or changes: leave a text out where the note before carries the same',
-      oneOf(['all', 'changes']),
-      SHOW_ALL.repeat,
-    );
+    .option('--show <items>', options.show(ITEMS.join(',')), someOf(words, ITEMS), ITEMS)
+    .option('--valves-as <kind>', options.valvesAs, oneOf(words, ['text', 'fingering']), 'text')
+    .option('--repeat <which>', options.repeat, oneOf(words, ['all', 'changes']), SHOW_ALL.repeat);
 }
 
 /** What the options ask for. */

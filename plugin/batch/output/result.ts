@@ -5,7 +5,7 @@
 import { accessSync, constants, lstatSync, readlinkSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { openScoreFile } from '../../musicxml/bytes/files.ts';
 import { type SealKind, sealText } from '../../musicxml/bytes/seal.ts';
-import { Failure, systemReason } from '../failure.ts';
+import { Failure, type Say, systemReason } from '../failure.ts';
 import { readWhole } from '../files/input.ts';
 import { identityOf, whatIsAt } from './place.ts';
 import { isStandardOutput, printBytes } from './streams.ts';
@@ -26,7 +26,7 @@ export interface Permission {
  * @returns remarks for the user: what could not be kept of a file that was replaced
  * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
  */
-export function writeOwnText(path: string, text: string, permission: OwnPermission): readonly string[] {
+export function writeOwnText(path: string, text: string, permission: OwnPermission): readonly Say[] {
   const isFile = !isStandardOutput(path);
   return writeResult(
     path,
@@ -44,7 +44,7 @@ interface OwnPermission extends Permission {
  * @returns remarks for the user: what could not be kept of a file that was replaced
  * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
  */
-export function writeResult(path: string, bytes: Uint8Array, permission: Permission): readonly string[] {
+export function writeResult(path: string, bytes: Uint8Array, permission: Permission): readonly Say[] {
   return written(path, () => {
     if (isStandardOutput(path)) return printBytes(bytes) ?? [];
     const known = whatIsAt(path);
@@ -70,10 +70,10 @@ export function writeResult(path: string, bytes: Uint8Array, permission: Permiss
  * @returns remarks for the user: what could not be kept of the file
  * @throws {Failure} when it cannot be written; the file is then as it was
  */
-export function writeInPlace(path: string, bytes: Uint8Array, force: boolean): readonly string[] {
+export function writeInPlace(path: string, bytes: Uint8Array, force: boolean): readonly Say[] {
   return written(path, () => {
     const known = statSync(path);
-    if (!known.isFile()) throw new Failure(`${path}: no plain file, so not to be changed in place: use -o`);
+    if (!known.isFile()) throw new Failure(({ faults }) => faults.notPlain(path));
     if (isThere(path, known, bytes)) return [];
     if (!force) refuseReadOnly(path, known);
     return replaceFile(realpathSync(path), bytes);
@@ -82,31 +82,36 @@ export function writeInPlace(path: string, bytes: Uint8Array, force: boolean): r
 
 /** The failure of a command whose result would fall onto one of its inputs. */
 export function overInput(path: string): Failure {
-  return new Failure(`${path}: this would overwrite an input: choose another place with -o`);
+  return new Failure(({ faults }) => faults.ontoInput(path));
 }
 
-function written(path: string, write: () => readonly Loss[]): readonly string[] {
+function written(path: string, write: () => readonly Loss[]): readonly Say[] {
   try {
-    return write().map((loss) => `${path}: ${loss} could not be kept`);
+    return write().map(
+      (loss): Say =>
+        ({ told }) =>
+          told.notKept(path, told[loss]),
+    );
   } catch (fault) {
     if (fault instanceof Failure) throw fault;
     const code = (fault as NodeJS.ErrnoException).code;
-    const reason = code === 'ENOENT' ? 'its folder does not exist: make it first' : systemReason(fault);
-    throw new Failure(`${path}: cannot be written: ${reason}`);
+    throw new Failure((words) =>
+      words.faults.notWritten(
+        path,
+        code === 'ENOENT' ? words.faults.folderMissing : systemReason(fault, words),
+      ),
+    );
   }
 }
 
 function notOurs(path: string): Failure {
-  return new Failure(
-    `${path}: this file is there already, and Bellhand did not make it or it was changed since: choose another place with -o, or replace it with --force`,
-  );
+  return new Failure(({ faults }) => faults.notOurs(path));
 }
 
 function refuseLinkToNothing(path: string): void {
   if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return;
-  throw new Failure(
-    `${path}: a link to ${readlinkSync(path)}, which is not there: name the file itself, or remove the link`,
-  );
+  const target = readlinkSync(path);
+  throw new Failure(({ faults }) => faults.linkToNothing(path, target));
 }
 
 function refuseReadOnly(path: string, { mode }: Stats): void {
@@ -114,7 +119,7 @@ function refuseReadOnly(path: string, { mode }: Stats): void {
     if ((mode & 0o222) === 0) throw new Error();
     accessSync(path, constants.W_OK);
   } catch {
-    throw new Failure(`${path}: may only be read: change its rights, or replace it with --force`);
+    throw new Failure(({ faults }) => faults.readOnly(path));
   }
 }
 

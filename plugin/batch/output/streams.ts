@@ -44,7 +44,7 @@ export function printBytes(bytes: Uint8Array): void {
     writeAll(OUT, bytes);
   } catch (fault) {
     if (isLeaving(fault)) isReaderGone = true;
-    else throw new Failure(`standard output cannot be written: ${systemReason(fault)}`);
+    else throw new Failure((words) => words.faults.outputNotWritten(systemReason(fault, words)));
   }
 }
 

@@ -18,7 +18,7 @@ import { Failure } from '../failure.ts';
 import { writeAll } from './streams.ts';
 
 /** What a file loses when it gives way to a new one that could not be given it. */
-export type Loss = 'its owner' | 'its group' | 'its other hard links';
+export type Loss = 'owner' | 'group' | 'hardLinks';
 
 /** Writes a file that is not there yet, by way of one beside it that takes its name when complete. */
 export function createFile(path: string, bytes: Uint8Array): void {
@@ -59,10 +59,10 @@ export function replaceFile(path: string, bytes: Uint8Array): readonly Loss[] {
 
 /** Gives a new file the owner of a known one, and says what it cannot have. */
 function lossesOf(beside: string, { uid, gid, nlink }: Stats): readonly Loss[] {
-  const losses: Loss[] = nlink > 1 ? ['its other hard links'] : [];
+  const losses: Loss[] = nlink > 1 ? ['hardLinks'] : [];
   const made = statSync(beside);
-  if (made.gid !== gid && !isGiven(() => chownSync(beside, made.uid, gid))) losses.push('its group');
-  if (made.uid !== uid && !isGiven(() => chownSync(beside, uid, gid))) losses.push('its owner');
+  if (made.gid !== gid && !isGiven(() => chownSync(beside, made.uid, gid))) losses.push('group');
+  if (made.uid !== uid && !isGiven(() => chownSync(beside, uid, gid))) losses.push('owner');
   return losses;
 }
 
@@ -89,7 +89,7 @@ function overwrite(path: string, bytes: Uint8Array): void {
     try {
       fill(path, before);
     } catch {
-      throw new Failure(`${path}: cannot be written, nor put back as it was: its old content is in ${copy}`);
+      throw new Failure(({ faults }) => faults.notPutBack(path, copy));
     }
     unlinkSync(copy);
     throw fault;

@@ -4,103 +4,90 @@ import {
   choiceText,
   countNotes,
   countText,
-  ENGLISH_READER,
+  decimalText,
   type Examination,
   type ExaminedNote,
-  type Finding,
   findingText,
   fingeredPitch,
   isHandState,
   naturalName,
   naturalPitch,
-  printPitch,
-  printPitchClass,
+  noteClassName,
+  noteName,
+  placeText,
+  type Reader,
+  severityText,
   signedCents,
-  type Transposition,
+  stateText,
+  verdictText,
 } from '../../../core/index.ts';
+import { wordsFor } from '../reader.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that tell about one part. */
-export function checkTable(examination: Examination): string[] {
+export function checkTable(examination: Examination, reader: Reader): string[] {
   const { passage, notes, findings } = examination;
   const found = new Set(findings.map(({ noteIndex }) => noteIndex));
   const shown = notes.filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index));
-  const lines = [
-    `  ${passage.name}${keyText(examination)}: ${countText(countNotes([examination]), ENGLISH_READER)}`,
-  ];
-  if (shown.length > 0) lines.push('', ...noteTable(shown));
-  findings.forEach((finding, i) => {
-    const { id, severity, noteIndex } = finding;
-    const { message, remedy } = findingText(finding, ENGLISH_READER);
+  const counts = countText(countNotes([examination]), reader);
+  const lines = [`  ${[passage.name, ...keyTexts(examination, reader)].join(', ')}: ${counts}`];
+  if (shown.length > 0) lines.push('', ...noteTable(shown, reader));
+  const told = findings.map((finding) => findingText(finding, reader));
+  /** True for findings of the same kind with the same remedy: they are told together. */
+  const isMoreOf = (i: number, other: number): boolean =>
+    findings[other]?.id === findings[i]!.id && told[other]!.remedy === told[i]!.remedy;
+  findings.forEach(({ id, severity, noteIndex }, i) => {
     const { measure, beat, written } = passage.notes[noteIndex]!;
-    if (!isMoreOf(finding, findings[i - 1])) lines.push('');
+    const { message, remedy } = told[i]!;
+    if (!isMoreOf(i, i - 1)) lines.push('');
     lines.push(
-      `    bar ${measure}, beat ${beatText(beat)}, ${printPitch(written)}: ${severity} (${id})`,
+      `    ${placeText(measure, beat, reader)}, ${noteName(written, reader)}: ${severityText(severity, reader)} (${id})`,
       `      ${message}`,
     );
-    if (!isMoreOf(finding, findings[i + 1])) lines.push(`      ${remedy}`);
+    if (!isMoreOf(i, i + 1)) lines.push(`      ${remedy}`);
   });
   return lines;
 }
 
-/** True for findings of the same kind with the same remedy: they are told together. */
-function isMoreOf(finding: Finding, other: Finding | undefined): boolean {
-  return (
-    other?.id === finding.id &&
-    findingText(other, ENGLISH_READER).remedy === findingText(finding, ENGLISH_READER).remedy
-  );
-}
-
-function noteTable(shown: readonly ExaminedNote[]): string[] {
+function noteTable(shown: readonly ExaminedNote[], reader: Reader): string[] {
+  const { table } = wordsFor(reader);
   return textTable(
     [
-      { heading: 'bar', align: 'right' },
-      { heading: 'beat' },
-      { heading: 'written' },
-      { heading: 'hand' },
-      { heading: 'finger' },
-      { heading: 'valves' },
-      { heading: 'natural' },
-      { heading: 'drop', align: 'right' },
-      { heading: 'off', align: 'right' },
-      { heading: 'verdict' },
-      { heading: 'why this fingering' },
+      { heading: table.bar, align: 'right' },
+      { heading: table.beat },
+      { heading: table.written },
+      { heading: table.hand },
+      { heading: table.finger },
+      { heading: table.valves },
+      { heading: table.natural },
+      { heading: table.drop, align: 'right' },
+      { heading: table.off, align: 'right' },
+      { heading: table.verdict },
+      { heading: table.why },
     ],
     shown.map(({ note, reading, namedFrom, fingering, chosenBecause, verdict }) => [
       note.measure,
-      beatText(note.beat),
-      printPitch(note.written),
-      reading.state,
+      decimalText(note.beat, 2, reader),
+      noteName(note.written, reader),
+      stateText(reading.state, reader),
       ...(fingering
         ? [
-            printPitchClass(fingeredPitch(namedFrom, fingering)),
+            noteClassName(fingeredPitch(namedFrom, fingering), reader),
             fingering.printed,
-            naturalName(naturalPitch(namedFrom, fingering), ENGLISH_READER),
+            naturalName(naturalPitch(namedFrom, fingering), reader),
             String(Math.round(fingering.dropCents)),
             signedCents(fingering.deviationCents),
           ]
         : ['–', '', '', '', '']),
-      verdict,
-      chosenBecause ? choiceText(chosenBecause, ENGLISH_READER) : '',
+      verdictText(verdict, reader),
+      chosenBecause ? choiceText(chosenBecause, reader) : '',
     ]),
     '    ',
   );
 }
 
-/** `, sounding 7 semitones lower`; nothing where it is not known. */
-function keyText({ passage }: Examination): string {
+/** `sounding 7 semitones lower`; nothing where it is not known. */
+function keyTexts({ passage }: Examination, reader: Reader): readonly string[] {
   const first = passage.notes.find(({ transposition }) => transposition)?.transposition;
-  if (!first) return '';
-  const semitones = semitonesOf(first);
-  if (semitones === 0) return ', sounding as written';
-  return `, sounding ${Math.abs(semitones)} semitones ${semitones < 0 ? 'lower' : 'higher'}`;
-}
-
-function semitonesOf({ chromatic, octaveChange }: Transposition): number {
-  return chromatic + 12 * octaveChange;
-}
-
-/** Beats as players count them, with at most two decimals. */
-function beatText(beat: number): string {
-  return String(Math.round(100 * beat) / 100);
+  return first ? [wordsFor(reader).table.sounding(first.chromatic + 12 * first.octaveChange)] : [];
 }

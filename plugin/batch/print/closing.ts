@@ -6,28 +6,33 @@ import {
   closingForDrop,
   curveSvg,
   curveText,
-  ENGLISH_READER,
   type ExaminedNote,
   type Fingering,
   fingeringText,
   HIGHEST_CURVE_HARMONIC,
   naturalPitch,
-  printPitch,
+  noteName,
+  type Reader,
 } from '../../../core/index.ts';
 import { Failure } from '../failure.ts';
+import { wordsFor } from '../reader.ts';
 
 /** The curve of a note's fingering as lines for a terminal. */
-export function closingLines(examined: ExaminedNote): readonly string[] {
-  return curveText(curveOf(curvable(examined)));
+export function closingLines(examined: ExaminedNote, reader: Reader): readonly string[] {
+  return curveText(curveOf(curvable(examined, reader)));
 }
 
 /** The same as a picture, with the written note pointed out where the hand only bends the open one. */
-export function closingPicture(examined: ExaminedNote): string {
-  const fingering = curvable(examined);
+export function closingPicture(examined: ExaminedNote, reader: Reader): string {
+  const fingering = curvable(examined, reader);
   const { written } = examined.note;
-  const natural = printPitch(naturalPitch(written, fingering).pitch);
+  const natural = noteName(naturalPitch(written, fingering).pitch, reader);
   return curveSvg(curveOf(fingering), {
-    title: `${printPitch(written)} from ${natural}: ${fingeringText(fingering, ENGLISH_READER)}, as the hand closes`,
+    title: wordsFor(reader).explain.curveTitle(
+      noteName(written, reader),
+      natural,
+      fingeringText(fingering, reader),
+    ),
     wanted: { harmonicNumber: fingering.harmonic, dropCents: Math.max(0, fingering.dropCents) },
   });
 }
@@ -46,12 +51,9 @@ function curveOf({ tube, harmonic }: Fingering) {
   return closingCurve(tube, { harmonics: [harmonic] });
 }
 
-function curvable({ note, fingering }: ExaminedNote): Fingering {
-  const written = printPitch(note.written);
-  if (!fingering)
-    throw new Failure(`${written}: no fingering, so no closing curve: ask for another note or horn`);
+function curvable({ note, fingering }: ExaminedNote, reader: Reader): Fingering {
+  const written = noteName(note.written, reader);
+  if (!fingering) throw new Failure(({ faults }) => faults.noCurve(written));
   if (fingering.harmonic <= HIGHEST_CURVE_HARMONIC) return fingering;
-  throw new Failure(
-    `${written}: the curve is worked out up to harmonic ${HIGHEST_CURVE_HARMONIC}, and this is harmonic ${fingering.harmonic}: ask for a lower note`,
-  );
+  throw new Failure(({ faults }) => faults.curveTooHigh(written, HIGHEST_CURVE_HARMONIC, fingering.harmonic));
 }

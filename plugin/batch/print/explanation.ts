@@ -4,98 +4,105 @@ import {
   alternativeTexts,
   arrowOf,
   choiceText,
+  closingText,
   deviationText,
-  ENGLISH_READER,
   type ExaminedNote,
   type Finding,
   type Fingering,
   findingText,
   fingeredPitch,
   fingeringText,
+  hornText,
   keyText,
   naturalName,
   naturalPitch,
-  printPitch,
-  type Settings,
+  noteName,
+  type Reader,
   signedCents,
+  stateText,
+  verdictText,
 } from '../../../core/index.ts';
+import { wordsFor } from '../reader.ts';
 import { otherBand } from './closing.ts';
 import { textTable } from './textTable.ts';
 
 /** The lines that explain a note. */
-export function explanation(
-  examined: ExaminedNote,
-  findings: readonly Finding[],
-  settings: Settings,
-): string[] {
-  const { note, reading, fingering, candidates, verdict } = examined;
-  const written = printPitch(note.written);
-  const lines = [`${written} ${reading.state}, on a ${settings.horn.label}: ${verdict}`, ''];
-  if (fingering) {
-    lines.push(...facts(examined, fingering));
-    if (examined.chosenBecause)
-      lines.push(`  chosen because   ${choiceText(examined.chosenBecause, ENGLISH_READER)}`);
-  } else {
-    lines.push('  no fingering');
-  }
+export function explanation(examined: ExaminedNote, findings: readonly Finding[], reader: Reader): string[] {
+  const { explain } = wordsFor(reader);
+  const { note, reading, player, fingering, candidates, chosenBecause, verdict } = examined;
+  const written = `${noteName(note.written, reader)} ${stateText(reading.state, reader)}`;
+  const lines = [
+    explain.heading(written, hornText(player.horn, reader), verdictText(verdict, reader)),
+    '',
+    ...(fingering ? facts(examined, fingering, reader) : [`  ${explain.noFingering}`]),
+  ];
+  if (chosenBecause) lines.push(fact(explain.chosenBecause, choiceText(chosenBecause, reader)));
   for (const finding of findings) {
-    const { message, remedy } = findingText(finding, ENGLISH_READER);
+    const { message, remedy } = findingText(finding, reader);
     lines.push('', `  ${message}`, `  ${remedy}`);
   }
   const others = candidates.filter((candidate) => candidate !== fingering);
-  if (others.length > 0) lines.push('', '  Other ways, best first', ...alternatives(examined, others));
+  if (others.length > 0) lines.push('', `  ${explain.otherWays}`, ...alternatives(examined, others, reader));
   return lines;
 }
 
-function facts({ namedFrom }: ExaminedNote, fingering: Fingering): string[] {
-  const natural = naturalPitch(namedFrom, fingering);
-  const rows: [string, string][] = [
-    [
-      'finger',
-      `${printPitch(fingeredPitch(namedFrom, fingering))}, ${fingeringText(fingering, ENGLISH_READER)}${fingering.tube.side.valvePrefix === '' ? '' : ` (${fingering.printed})`}`,
-    ],
-    [
-      'natural pitch',
-      `${printPitch(natural.pitch)}${arrowOf(natural.deviationCents)}, harmonic ${fingering.harmonic}`,
-    ],
-  ];
-  if (fingering.band) {
-    const other = otherBand(fingering);
-    rows.push([
-      'hand closes',
-      other ? `${fingering.band} by the rule, ${other} by the acoustics` : fingering.band,
-    ]);
-  }
-  if (fingering.dropCents >= 0.5) rows.push(['drop', `${Math.round(fingering.dropCents)} cents`]);
-  rows.push(['comes out', deviationText(fingering.deviationCents, ENGLISH_READER)]);
-  return rows.map(([name, value]) => `  ${name.padEnd(16)} ${value}`);
+function fact(name: string, value: string): string {
+  return `  ${name.padEnd(16)} ${value}`;
 }
 
-function alternatives({ namedFrom, reading }: ExaminedNote, others: readonly Fingering[]): string[] {
+function facts({ namedFrom }: ExaminedNote, fingering: Fingering, reader: Reader): string[] {
+  const { explain, table } = wordsFor(reader);
+  const { printed, tube, harmonic, band, dropCents, deviationCents } = fingering;
+  const natural = naturalPitch(namedFrom, fingering);
+  const fingered = `${noteName(fingeredPitch(namedFrom, fingering), reader)}, ${fingeringText(fingering, reader)}`;
+  const lines = [
+    fact(explain.finger, tube.side.valvePrefix === '' ? fingered : `${fingered} (${printed})`),
+    fact(
+      explain.naturalPitch,
+      `${noteName(natural.pitch, reader)}${arrowOf(natural.deviationCents)}, ${table.harmonic} ${harmonic}`,
+    ),
+  ];
+  if (band) {
+    const other = otherBand(fingering);
+    const byRule = closingText(band, reader);
+    const closing = other ? explain.twoClosings(byRule, closingText(other, reader)) : byRule;
+    lines.push(fact(explain.handCloses, closing));
+  }
+  if (dropCents >= 0.5) lines.push(fact(explain.drop, explain.cents(Math.round(dropCents))));
+  lines.push(fact(explain.comesOut, deviationText(deviationCents, reader)));
+  return lines;
+}
+
+function alternatives(
+  { namedFrom, reading }: ExaminedNote,
+  others: readonly Fingering[],
+  reader: Reader,
+): string[] {
+  const { table } = wordsFor(reader);
   return textTable(
     [
-      { heading: 'finger' },
-      { heading: 'valves' },
-      { heading: 'side' },
-      { heading: 'harmonic', align: 'right' },
-      { heading: 'natural' },
-      { heading: 'hand' },
-      { heading: 'drop', align: 'right' },
-      { heading: 'off', align: 'right' },
-      { heading: 'verdict' },
+      { heading: table.finger },
+      { heading: table.valves },
+      { heading: table.side },
+      { heading: table.harmonic, align: 'right' },
+      { heading: table.natural },
+      { heading: table.hand },
+      { heading: table.drop, align: 'right' },
+      { heading: table.off, align: 'right' },
+      { heading: table.verdict },
       { heading: '' },
     ],
     others.map((other) => [
-      printPitch(fingeredPitch(namedFrom, other)),
+      noteName(fingeredPitch(namedFrom, other), reader),
       other.printed,
-      keyText(other.tube.side.name, ENGLISH_READER),
+      keyText(other.tube.side.name, reader),
       String(other.harmonic),
-      naturalName(naturalPitch(namedFrom, other), ENGLISH_READER),
-      other.band ?? '',
+      naturalName(naturalPitch(namedFrom, other), reader),
+      other.band ? closingText(other.band, reader) : '',
       String(Math.round(other.dropCents)),
       signedCents(other.deviationCents),
-      other.verdict,
-      alternativeTexts(other, reading.state, ENGLISH_READER).join('; '),
+      verdictText(other.verdict, reader),
+      alternativeTexts(other, reading.state, reader).join('; '),
     ]),
     '    ',
   );

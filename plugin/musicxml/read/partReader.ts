@@ -129,7 +129,7 @@ export class PartReader {
       name,
       isHorn,
       transpositionFrom: this.transpositions.origin(),
-      transpositionNote: this.transpositions.remark(),
+      transpositionRemark: this.transpositions.remark(),
       passage: {
         name,
         notes: this.notes,

@@ -1,5 +1,5 @@
 /** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
-import type { Passage } from '../../../core/index.ts';
+import type { NamedCrook, Passage } from '../../../core/index.ts';
 import type { NotePlaces } from './notePlaces.ts';
 
 /** A part as the score lists it. */
@@ -14,13 +14,21 @@ export interface ListedPart {
 /** Where a horn part's transposition was found. */
 export type TranspositionOrigin = 'stated' | 'name' | 'concert-score' | 'nowhere';
 
+/** How a transposition was found that the score does not state. */
+export interface TranspositionRemark {
+  readonly from: Exclude<TranspositionOrigin, 'stated'>;
+  readonly partName: string;
+  /** Why the part's name tells no transposition; null where it does. */
+  readonly named: Extract<NamedCrook, { readonly ok: false }>['reason'] | null;
+}
+
 /** A part that was read: the horns, or the parts asked for. */
 export interface HornPart extends ListedPart {
   readonly passage: Passage;
   /** How the first note's transposition was found. */
   readonly transpositionFrom: TranspositionOrigin;
-  /** One sentence for the user where the transposition is not simply stated, else `null`. */
-  readonly transpositionNote: string | null;
+  /** What the user should know where the transposition is not simply stated, else `null`. */
+  readonly transpositionRemark: TranspositionRemark | null;
   /** Where its notes stand in `Score.text`. */
   readonly places: NotePlaces;
 }

@@ -10,7 +10,7 @@ import {
   writtenPitch,
 } from '../../../core/index.ts';
 import type { AttributesReader } from './attributesReader.ts';
-import type { TranspositionOrigin } from './score.ts';
+import type { TranspositionOrigin, TranspositionRemark } from './score.ts';
 
 /**
  * The transposition of one part, from note to note. A score in concert pitch states octaves only, and under `for-part`
@@ -56,19 +56,10 @@ export class Transpositions {
     return this.firstOrigin ?? 'nowhere';
   }
 
-  /** One sentence for the user where the transposition is not simply stated, else `null`. */
-  remark(): string | null {
-    switch (this.origin()) {
-      case 'stated':
-        return null;
-      case 'name':
-        return `the score states no transposition for "${this.partName}", so its name was taken at its word`;
-      case 'concert-score':
-        return `the score is in concert pitch and names no key for "${this.partName}", so its notes are given as they sound`;
-      case 'nowhere': {
-        const reason = this.named.ok ? '' : ` and ${this.named.reason}`;
-        return `the score states no transposition${reason}: give the part its transposition, or call it "Horn in F"`;
-      }
-    }
+  /** What the user should know where the transposition is not simply stated, else `null`. */
+  remark(): TranspositionRemark | null {
+    const from = this.origin();
+    if (from === 'stated') return null;
+    return { from, partName: this.partName, named: this.named.ok ? null : this.named.reason };
   }
 }

@@ -1,0 +1,12 @@
+/** The options that say who reads. Their values are known before: see reader.ts. */
+import { type Command, Option } from 'commander';
+import { type CommandLineWords, LANGUAGES, NOTE_NAMINGS } from '../../../core/index.ts';
+import { oneOf } from './optionValues.ts';
+
+/** Adds the options to a command. */
+export function withReaderOptions(command: Command, words: CommandLineWords): Command {
+  const { language, noteNames } = words.options;
+  return command
+    .addOption(new Option('--language <language>', language).argParser(oneOf(words, LANGUAGES)))
+    .addOption(new Option('--note-names <names>', noteNames).argParser(oneOf(words, NOTE_NAMINGS)));
+}
