@@ -140,8 +140,8 @@ describe('plurals', () => {
 /** What a language shares with English because it is the language's own word too. */
 const SHARED: { readonly [language in Language]: readonly string[] } = {
   en: [],
-  // Crooks keep their Italian names in German and English.
-  de: ['fingerings.keys.alto', 'fingerings.keys.basso'],
+  // Crooks keep their Italian names in German and English, and a horn in F is one in both.
+  de: ['etudes.hornIn', 'fingerings.keys.alto', 'fingerings.keys.basso'],
   fr: ['commandLine.table.verdict'],
   it: ['commandLine.told.standardInput'],
   es: [],
