@@ -3,15 +3,14 @@
 import {
   type HandSign,
   isOurMark,
-  type PassageNote,
   type PassageRest,
   type PassageTempo,
   type PassageWord,
   type Pitch,
   type Transposition,
 } from '../../core/index.ts';
-import { Joins } from '../musicxml/read/joins.ts';
-import { addToChord, type ReadNote } from '../musicxml/read/readNote.ts';
+import { Joins, type OpenNote } from '../musicxml/read/joins.ts';
+import { addToChord, type ReadNote, settleChord } from '../musicxml/read/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import { TICKS_PER_QUARTER } from './hostApi.ts';
 import { plainText, userColoured } from './ownMarks.ts';
@@ -48,7 +47,14 @@ export interface Slur {
 }
 
 /** A note from the host has no place in a text. */
-const NO_PLACE = { start: 0, notationsAt: 0, hasColour: false, statesVoice: false, statesStaff: false };
+const NO_PLACE = {
+  start: 0,
+  chordStart: 0,
+  notationsAt: 0,
+  hasColour: false,
+  statesVoice: false,
+  statesStaff: false,
+};
 
 /** The passage of one part, in playing order. */
 export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence): ReadPart {
@@ -59,16 +65,11 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
   const inOrder = read
     .map((notes, order) => ({ notes, order }))
     .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
-  const notes: PassageNote[] = [];
+  const notes: OpenNote[] = [];
   const places: { chord: ScoreChord; note: HostNote }[] = [];
-  const lastHeads = new Map<string, ReadNote>();
   for (const { notes: members, order } of inOrder) {
     const chord = walk.chords[order]!;
     const head = members[0]!;
-    const voice = `${head.note.staff}/${head.note.voice}`;
-    const last = lastHeads.get(voice);
-    if (last) last.next = head;
-    lastHeads.set(voice, head);
     members.forEach((member, i) => {
       member.note.index = notes.length;
       member.note.chordHead = head.note.index;
@@ -76,7 +77,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
       places.push({ chord, note: fromBottom(chord)[i]! });
     });
   }
-  joinNotes(walk, read, evidence);
+  joinNotes(walk, read, evidence).resolve(notes);
   return {
     passage: {
       name: partName(walk),
@@ -127,12 +128,12 @@ function chordOf(
       },
       head: null,
       members: null,
-      next: null,
       ownSign: sign,
     };
   });
   const head = members[0]!;
   for (const member of members.slice(1)) addToChord(head, member);
+  settleChord(head);
   return members;
 }
 
@@ -155,7 +156,7 @@ function fromBottom({ notes }: ScoreChord): HostNote[] {
 }
 
 /** Says of each chord what begins and ends there, in the words the reader of files uses. */
-function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Evidence): void {
+function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Evidence): Joins {
   const joins = new Joins();
   const glissandi = new Set<string>();
   read.forEach((members, i) => {
@@ -173,10 +174,10 @@ function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Eviden
         ends.push({ kind: 'glissando', isStart: true, label: `glissando ${label}` });
       }
       const isTied = Boolean(hostNote.tieForward);
-      joins.take(member, ends, isTied, isTiedInto(hostNote), false);
+      joins.take(member.note, ends, isTied, isTiedInto(hostNote), false);
     });
   });
-  joins.resolve();
+  return joins;
 }
 
 function slurEndsAt(slurs: readonly Slur[], { tick, track }: ScoreChord) {

@@ -1,7 +1,7 @@
 /** One part of a score as a score of its own, with ids that a page can find again. */
-import { SaxesParser } from 'saxes';
-import type { HornPart, Score } from '../musicxml/read/score.ts';
+import type { HornPart, MeasureSpan, Score, Span } from '../musicxml/read/score.ts';
 import { PAGE_ID } from './engrave.ts';
+import { html } from './html.ts';
 
 /**
  * A part's place on the page, from `0`; with an `n` behind it where the part is engraved once more, for narrow screens.
@@ -34,9 +34,10 @@ export function onePartText(
     return { at, text: ` id="${noteId(place, index)}"` };
   });
   insertions.sort((a, b) => a.at - b.at);
-  const measures = measuresOf(score.text, prefix, horn.id).map((measure, i) => {
-    const inside = withInsertions(score.text, measure, insertions)
-      .replace(/^<[^>]*>/, `<measure number="${measure.number}"${measure.implicit} id="${barId(place, i)}">`)
+  const inserted = insertionsByStretch(insertions, horn.measures);
+  const measures = horn.measures.map((measure, i) => {
+    const inside = withoutEntities(withInsertions(score.text, measure, inserted[i]!), score)
+      .replace(/^<[^>]*>/, `<measure ${measureAttributes(measure)} id="${barId(place, i)}">`)
       .replace(/<\/[^<>]*>$/, '</measure>');
     return prefix === '' ? inside : inside.split(`<${prefix}`).join('<').split(`</${prefix}`).join('</');
   });
@@ -53,56 +54,38 @@ interface Insertion {
   readonly text: string;
 }
 
-interface MeasureSpan {
-  readonly start: number;
-  readonly end: number;
-  readonly number: string;
-  /** The attribute of an upbeat, or nothing. */
-  readonly implicit: string;
+function measureAttributes({ number, implicit }: MeasureSpan): string {
+  const quoted = number.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
+  return `number="${quoted}"${implicit ? ' implicit="yes"' : ''}`;
 }
 
-/** Where the measures of a part stand in a text, whichever way round parts and measures are nested. */
-function measuresOf(text: string, prefix: string, partId: string): readonly MeasureSpan[] {
-  const spans: MeasureSpan[] = [];
-  const parser = new SaxesParser();
-  const [partName, measureName] = [`${prefix}part`, `${prefix}measure`];
-  let depth = 0;
-  let isThisPart = false;
-  let start = -1;
-  let number = '';
-  let implicit = '';
-  parser.on('opentag', ({ name, attributes }) => {
-    depth += 1;
-    if (depth > 3) return;
-    if (name === partName) isThisPart = attributes.id === partId;
-    if (name === measureName) {
-      number = attribute(String(attributes.number ?? ''));
-      implicit = attributes.implicit === 'yes' ? ' implicit="yes"' : '';
-    }
-    // Partwise, the inner element is the measure; timewise, it is the part.
-    if (depth === 3 && isThisPart) start = text.lastIndexOf('<', parser.position - 1);
+/** The insertions of each stretch of the text; both stand in the order of the text. */
+function insertionsByStretch(insertions: readonly Insertion[], stretches: readonly Span[]): Insertion[][] {
+  let next = 0;
+  return stretches.map(({ end }) => {
+    const first = next;
+    while (next < insertions.length && insertions[next]!.at < end) next += 1;
+    return insertions.slice(first, next);
   });
-  parser.on('closetag', ({ name }) => {
-    if (depth === 3 && start >= 0 && (name === measureName || name === partName)) {
-      spans.push({ start, end: parser.position, number, implicit });
-    }
-    if (depth === 3) start = -1;
-    if (depth <= 3 && name === partName) isThisPart = false;
-    depth -= 1;
-  });
-  parser.write(text).close();
-  return spans;
 }
 
-function attribute(value: string): string {
-  return value.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
+/** What references are not resolved in: these come out as they stand. */
+const AS_IT_STANDS = /<!\[CDATA\[[\s\S]*?\]\]>|<!--[\s\S]*?-->|<\?[\s\S]*?\?>/;
+const OWN_REFERENCE = new RegExp(`${AS_IT_STANDS.source}|&(?!(?:amp|lt|gt|quot|apos);)[^#;\\s]+;`, 'g');
+
+/** The page's text declares no entities, so what the score's own stand for is written out. */
+function withoutEntities(text: string, { entities }: Score): string {
+  if (entities.isEmpty) return text;
+  return text.replace(OWN_REFERENCE, (found) =>
+    found[0] === '&' ? html`${entities.resolve(found)}`.text : found,
+  );
 }
 
 /** A stretch of the text with what is to go into it. */
-function withInsertions(text: string, { start, end }: MeasureSpan, insertions: readonly Insertion[]): string {
+function withInsertions(text: string, { start, end }: Span, insertions: readonly Insertion[]): string {
   let result = '';
   let from = start;
-  for (const { at, text: added } of within(insertions, start, end)) {
+  for (const { at, text: added } of insertions) {
     result += text.slice(from, at) + added;
     from = at;
     // An id of the score's own would be a second one.
@@ -114,8 +97,4 @@ function withInsertions(text: string, { start, end }: MeasureSpan, insertions: r
     }
   }
   return result + text.slice(from, end);
-}
-
-function within(insertions: readonly Insertion[], start: number, end: number): readonly Insertion[] {
-  return insertions.filter(({ at }) => at > start && at < end);
 }

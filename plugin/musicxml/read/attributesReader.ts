@@ -2,6 +2,7 @@
 import type { PassageNote, Transposition } from '../../../core/index.ts';
 import { Changes } from './changes.ts';
 import type { Clock } from './clock.ts';
+import { decimal, ordinal } from './decimal.ts';
 import type { Attributes, ElementReader } from './source.ts';
 
 const WITH_TEXT = new Set([
@@ -39,7 +40,7 @@ export class AttributesReader implements ElementReader {
       case 'clef':
       case 'transpose':
       case 'for-part':
-        this.staff = attributes.number === undefined ? null : Number(attributes.number);
+        this.staff = attributes.number === undefined ? null : ordinal(attributes.number);
         this.diatonic = null;
         this.chromatic = 0;
         this.octaveChange = 0;
@@ -62,25 +63,25 @@ export class AttributesReader implements ElementReader {
   take(name: string, text: string): void {
     switch (name) {
       case 'divisions':
-        this.clock.setDivisions(Number(text));
+        this.clock.setDivisions(decimal(text) ?? 0);
         return;
       case 'beats':
         this.beats = text;
         return;
       case 'beat-type':
-        this.setTime(Number(text));
+        this.setTime(decimal(text) ?? 0);
         return;
       case 'sign':
         this.sign = text.trim();
         return;
       case 'diatonic':
-        this.diatonic = Number(text) || 0;
+        this.diatonic = decimal(text) ?? 0;
         return;
       case 'chromatic':
-        this.chromatic = Number(text) || 0;
+        this.chromatic = decimal(text) ?? 0;
         return;
       case 'octave-change':
-        this.octaveChange = Number(text) || 0;
+        this.octaveChange = decimal(text) ?? 0;
     }
   }
 
@@ -106,7 +107,7 @@ export class AttributesReader implements ElementReader {
   private setTime(beatType: number): void {
     if (!(beatType > 0)) return;
     this.clock.beatType = beatType;
-    const beats = this.beats.split('+').reduce((sum, count) => sum + (Number(count) || 0), 0);
+    const beats = this.beats.split('+').reduce((sum, count) => sum + Math.max(0, decimal(count) ?? 0), 0);
     if (beats > 0) this.clock.measureQuarters = (4 * beats) / beatType;
   }
 

@@ -1,12 +1,3 @@
-/** No music is longer, in divisions: such a number is a fault of the file. */
-const MOST_TICKS = 1e9;
-
-/** A length in divisions. The format has only positive ones; whatever else stands there counts as nothing. */
-export function ticksOf(text: string): number {
-  const ticks = Number(text);
-  return ticks > 0 && ticks < MOST_TICKS ? ticks : 0;
-}
-
 /** Where a part stands in time while it is read: measures, divisions, backup and forward. */
 export class Clock {
   measureIndex = -1;

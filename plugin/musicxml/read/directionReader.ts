@@ -1,5 +1,6 @@
 /** Reads `direction` elements: words, tempos, mutes of the playback, and our own marks. */
 import { claimedChordRank } from '../../../core/index.ts';
+import { decimal, ordinal } from './decimal.ts';
 import { mutedWords } from './handSigns.ts';
 import { isOwnText } from './ownMarks.ts';
 import type { Span } from './score.ts';
@@ -7,17 +8,17 @@ import type { Attributes, ElementReader, Source } from './source.ts';
 import { skipSpace } from './whitespace.ts';
 
 /** Quarters in a beat unit. @source musicxml40, note-type-value */
-const BEAT_UNITS: { readonly [unit: string]: number } = {
-  long: 16,
-  breve: 8,
-  whole: 4,
-  half: 2,
-  quarter: 1,
-  eighth: 0.5,
-  '16th': 0.25,
-  '32nd': 0.125,
-  '64th': 0.0625,
-};
+const BEAT_UNITS = new Map([
+  ['long', 16],
+  ['breve', 8],
+  ['whole', 4],
+  ['half', 2],
+  ['quarter', 1],
+  ['eighth', 0.5],
+  ['16th', 0.25],
+  ['32nd', 0.125],
+  ['64th', 0.0625],
+]);
 
 const WITH_TEXT = new Set(['words', 'offset', 'voice', 'staff', 'beat-unit', 'per-minute', 'mute']);
 
@@ -70,7 +71,7 @@ export class DirectionReader implements ElementReader {
       return false;
     }
     if (name === 'sound') {
-      const tempo = Number(attributes.tempo);
+      const tempo = decimal(attributes.tempo ?? '') ?? 0;
       if (tempo > 0) {
         this.quartersPerMinute = tempo;
         this.isSoundTempo = true;
@@ -87,21 +88,21 @@ export class DirectionReader implements ElementReader {
         this.addWords(text);
         return;
       case 'offset':
-        this.offsetTicks = Number(text) || 0;
+        this.offsetTicks = decimal(text) ?? 0;
         return;
       case 'voice':
         this.voice = text.trim();
         return;
       case 'staff':
-        this.staff = Number(text) || 1;
+        this.staff = ordinal(text) ?? 1;
         return;
       case 'beat-unit':
-        this.beatQuarters = BEAT_UNITS[text.trim()] ?? 1;
+        this.beatQuarters = BEAT_UNITS.get(text.trim()) ?? 1;
         return;
       case 'per-minute': {
         const match = /\d+(?:[.,]\d+)?/.exec(text);
         if (match && !this.isSoundTempo)
-          this.quartersPerMinute = Number(match[0].replace(',', '.')) * this.beatQuarters;
+          this.quartersPerMinute = (decimal(match[0].replace(',', '.')) ?? 0) * this.beatQuarters;
         return;
       }
       case 'mute':

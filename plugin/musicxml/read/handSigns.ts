@@ -2,30 +2,27 @@
 import type { HandSign } from '../../../core/index.ts';
 
 /** @source smufl14, brass techniques */
-const GLYPHS: { readonly [glyph: string]: HandSign } = {
-  brassMuteClosed: 'stopped',
-  brassMuteHalfClosed: 'half-stopped',
-  brassMuteOpen: 'open',
-};
+const GLYPHS: ReadonlyMap<string, HandSign> = new Map([
+  ['brassMuteClosed', 'stopped'],
+  ['brassMuteHalfClosed', 'half-stopped'],
+  ['brassMuteOpen', 'open'],
+]);
 
 /**
- * What each element says when no glyph is named. `open-string` draws the same small circle, and hosts write it for the
+ * What each element says when no glyph is named; others say nothing then. `open-string` draws the same small circle, and hosts write it for the
  * horn's open sign.
  * @source musicxml40, technical
  */
-const ELEMENTS: { readonly [element: string]: HandSign | null } = {
-  stopped: 'stopped',
-  open: 'open',
-  'half-muted': 'half-stopped',
-  'open-string': 'open',
-  'other-technical': null,
-  'other-articulation': null,
-};
+const ELEMENTS: ReadonlyMap<string, HandSign> = new Map([
+  ['stopped', 'stopped'],
+  ['open', 'open'],
+  ['half-muted', 'half-stopped'],
+  ['open-string', 'open'],
+]);
 
 /** The sign an element prints, or `null` when it is none for the hand (a snap pizzicato, for one, is also a `stopped`). */
 export function handSign(element: string, glyph: string | undefined): HandSign | null {
-  if (glyph !== undefined) return GLYPHS[glyph] ?? null;
-  return ELEMENTS[element] ?? null;
+  return (glyph === undefined ? ELEMENTS.get(element) : GLYPHS.get(glyph)) ?? null;
 }
 
 /** What the playback value of `mute` says of a note that prints no sign. @source musicxml40, mute */

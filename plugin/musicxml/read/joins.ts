@@ -1,28 +1,27 @@
 /** What leads from note to note: ties, slurs, glissandi and slides, bends. */
-import { type Join, type JoinKind, pitchCents } from '../../../core/index.ts';
+import { type Join, type JoinKind, type PassageNote, pitchCents } from '../../../core/index.ts';
 import type { JoinEnd } from './noteReader.ts';
-import { headOf, type ReadNote } from './readNote.ts';
+
+/** A note whose place among the others is not settled yet. */
+export type OpenNote = { -readonly [field in keyof PassageNote]: PassageNote[field] };
 
 interface Pair {
-  readonly from: ReadNote;
-  readonly to: ReadNote;
+  readonly kind: JoinKind;
+  readonly from: OpenNote;
+  readonly to: OpenNote;
 }
 
 /** Matches starts with stops while a part is read; `resolve` writes the joins once every note has its index. */
 export class Joins {
-  private readonly open = new Map<string, ReadNote>();
+  private readonly open = new Map<string, OpenNote>();
   /** Stops seen before their start, as happens when voices are written one after the other. */
-  private readonly early = new Map<string, ReadNote>();
-  private readonly slurs: Pair[] = [];
-  private readonly direct: (Pair & { readonly kind: JoinKind })[] = [];
-  private readonly bends: ReadNote[] = [];
-  private openSlurs = 0;
-  private isLinking = false;
-  private wasLinking = false;
+  private readonly early = new Map<string, OpenNote>();
+  private readonly pairs: Pair[] = [];
+  private readonly bends: OpenNote[] = [];
 
   /** Takes what one note says of its joins. */
   take(
-    note: ReadNote,
+    note: OpenNote,
     ends: readonly JoinEnd[],
     startsTie: boolean,
     endsTie: boolean,
@@ -32,99 +31,105 @@ export class Joins {
     if (startsTie) this.open.set(tieLabel(note), note);
     for (const end of ends) if (!end.isStart) this.stop(end.kind, end.label, note);
     for (const end of ends) if (end.isStart) this.start(end.kind, end.label, note);
-    if (hasBend) {
-      this.bends.push(note);
-      this.isLinking = true;
-    }
+    if (hasBend) this.bends.push(note);
   }
 
-  /**
-   * Forgets stops whose start never came.
-   * @returns true when the notes of the measure, and the first of the next, must be linked to those before them
-   */
-  endMeasure(): boolean {
+  /** Forgets stops whose start never came. */
+  endMeasure(): void {
     if (this.early.size > 0) this.early.clear();
-    const isNeeded = this.isLinking || this.wasLinking;
-    this.wasLinking = this.isLinking;
-    this.isLinking = this.openSlurs > 0;
-    return isNeeded;
   }
 
-  /** Writes the joins into the notes. */
-  resolve(): void {
-    for (const { from, to, kind } of this.direct) addJoin(from, kind, to);
-    for (const { from, to } of this.slurs) joinAlong(headOf(from), headOf(to));
-    for (const bent of this.bends) {
-      const next = headOf(bent).next;
-      if (next && followsAtOnce(bent, next))
-        addJoin(bent, 'bend', memberAt(next, bent.note.chordRank) ?? next);
-    }
+  /** Writes the joins into the notes. @param notes all notes of the part, in playing order */
+  resolve(notes: readonly OpenNote[]): void {
+    for (const { from, to, kind } of this.pairs) if (kind !== 'slur') addJoin(from, kind, to);
+    for (const { from, to, kind } of this.pairs)
+      if (kind === 'slur') joinAlong(notes, notes[from.chordHead]!, notes[to.chordHead]!);
+    for (const bent of this.bends) joinBend(notes, bent);
   }
 
-  private start(kind: JoinKind, label: string, note: ReadNote): void {
-    if (kind === 'slur') this.isLinking = true;
+  private start(kind: JoinKind, label: string, note: OpenNote): void {
     const to = this.early.get(label);
-    if (to && to.note.onsetQuarters > note.note.onsetQuarters) {
+    if (to && to.onsetQuarters > note.onsetQuarters) {
       this.early.delete(label);
-      this.join(kind, note, to);
-    } else {
-      if (kind === 'slur' && !this.open.has(label)) this.openSlurs += 1;
-      this.open.set(label, note);
-    }
+      this.pairs.push({ kind, from: note, to });
+    } else this.open.set(label, note);
   }
 
-  private stop(kind: JoinKind, label: string, note: ReadNote): void {
+  private stop(kind: JoinKind, label: string, note: OpenNote): void {
     const from = this.open.get(label);
-    if (from && from !== note && from.note.onsetQuarters <= note.note.onsetQuarters) {
+    if (from && from !== note && from.onsetQuarters <= note.onsetQuarters) {
       this.open.delete(label);
-      if (kind === 'tie' && !followsAtOnce(from, note)) return;
-      if (kind === 'slur') this.openSlurs -= 1;
-      this.join(kind, from, note);
+      if (kind !== 'tie' || followsAtOnce(from, note)) this.pairs.push({ kind, from, to: note });
     } else {
       this.early.set(label, note);
     }
   }
-
-  private join(kind: JoinKind, from: ReadNote, to: ReadNote): void {
-    if (kind === 'slur') this.slurs.push({ from, to });
-    else this.direct.push({ kind, from, to });
-  }
 }
 
-/** A slur joins each note it covers to the next in its voice; the last step may lead into another voice. */
-function joinAlong(from: ReadNote, to: ReadNote): void {
+/** A slur joins each chord it covers to the next in its voice; the last step may lead into another voice. */
+function joinAlong(notes: readonly OpenNote[], from: OpenNote, to: OpenNote): void {
   let current = from;
-  while (current !== to) {
-    const next: ReadNote | null = current.next;
-    const isPast =
-      !next || (next !== to && next.note.onsetQuarters >= to.note.onsetQuarters && !next.note.grace);
-    const target = isPast ? to : next;
-    for (const member of current.members ?? [current]) {
-      const partner = memberAt(target, member.note.chordRank);
-      if (partner) addJoin(member, 'slur', partner);
-    }
-    if (isPast) return;
+  for (let i = from.index + 1; i < to.index; i++) {
+    const next = notes[i]!;
+    if (!isHeadAfter(next, current)) continue;
+    if (next.onsetQuarters >= to.onsetQuarters && !next.grace) break;
+    joinChords(notes, current, next);
     current = next;
   }
+  if (current !== to) joinChords(notes, current, to);
 }
 
-/** True when the second note begins where the first one ends, give or take the rounding of tuplets. */
-function followsAtOnce({ note: first }: ReadNote, { note: second }: ReadNote): boolean {
-  return Math.abs(first.onsetQuarters + first.durationQuarters - second.onsetQuarters) < 0.01;
+/** Joins the notes of two chords by rank. */
+function joinChords(notes: readonly OpenNote[], from: OpenNote, to: OpenNote): void {
+  const partners: OpenNote[] = [];
+  for (const partner of chordOf(notes, to)) partners[partner.chordRank] = partner;
+  for (const member of chordOf(notes, from)) {
+    const partner = partners[member.chordRank];
+    if (partner) addJoin(member, 'slur', partner);
+  }
 }
 
-function memberAt(head: ReadNote, rank: number): ReadNote | null {
-  for (const member of head.members ?? [head]) if (member.note.chordRank === rank) return member;
-  return null;
+/** A bend leads to the note of its rank that follows at once in its voice. */
+function joinBend(notes: readonly OpenNote[], bent: OpenNote): void {
+  const end = bent.onsetQuarters + bent.durationQuarters;
+  for (let i = bent.index + 1; i < notes.length; i++) {
+    const next = notes[i]!;
+    if (next.onsetQuarters > end + ROUNDING_QUARTERS) return;
+    if (next.chordHead === bent.chordHead || !isHeadAfter(next, bent)) continue;
+    if (!followsAtOnce(bent, next)) return;
+    const partner = chordOf(notes, next).filter(({ chordRank }) => chordRank === bent.chordRank)[0];
+    addJoin(bent, 'bend', partner ?? next);
+    return;
+  }
 }
 
-function tieLabel({ note }: ReadNote): string {
-  return `tie ${note.staff}/${note.voice}/${pitchCents(note.written)}`;
+function isHeadAfter(next: OpenNote, { staff, voice }: OpenNote): boolean {
+  return next.chordHead === next.index && next.staff === staff && next.voice === voice;
 }
 
-function addJoin(from: ReadNote, kind: JoinKind, to: ReadNote): void {
-  const known = from.note.joins;
-  for (const join of known) if (join.kind === kind && join.to === to.note.index) return;
-  const join: Join = { kind, to: to.note.index };
-  from.note.joins = known.length === 0 ? [join] : known.concat(join);
+/** The notes of a chord, which stand side by side, by its first one. */
+function chordOf(notes: readonly OpenNote[], head: OpenNote): readonly OpenNote[] {
+  let end = head.index + 1;
+  while (end < notes.length && notes[end]!.chordHead === head.index) end += 1;
+  return notes.slice(head.index, end);
+}
+
+/** Tuplets add up to a beat but for this, in files that count in few divisions. */
+const ROUNDING_QUARTERS = 0.01;
+
+/** True when the second note begins where the first one ends. */
+function followsAtOnce(first: OpenNote, second: OpenNote): boolean {
+  const gap = first.onsetQuarters + first.durationQuarters - second.onsetQuarters;
+  return Math.abs(gap) < ROUNDING_QUARTERS;
+}
+
+function tieLabel({ staff, voice, written }: OpenNote): string {
+  return `tie ${staff}/${voice}/${pitchCents(written)}`;
+}
+
+function addJoin(from: OpenNote, kind: JoinKind, to: OpenNote): void {
+  const known = from.joins;
+  for (const join of known) if (join.kind === kind && join.to === to.index) return;
+  const join: Join = { kind, to: to.index };
+  from.joins = known.length === 0 ? [join] : known.concat(join);
 }

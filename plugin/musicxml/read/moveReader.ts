@@ -1,4 +1,4 @@
-import { ticksOf } from './clock.ts';
+import { ticksOf } from './decimal.ts';
 import type { Attributes, ElementReader } from './source.ts';
 
 /** Reads `backup` and `forward` elements. */

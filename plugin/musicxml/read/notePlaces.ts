@@ -2,11 +2,13 @@
 export interface NotePlace {
   /** The `<` of its own element. */
   readonly start: number;
+  /** The `<` of the first note of its chord, played or not: whatever goes before the note goes there. */
+  readonly chordStart: number;
   /** Directly after the last child that comes before lyrics, where another `notations` may go. */
   readonly notationsAt: number;
   /** True when the element has a `color` attribute that is not ours. */
   readonly hasColour: boolean;
-  /** True when the note itself states its voice, and its staff. */
+  /** True when the note or its chord states its voice, and its staff. */
   readonly statesVoice: boolean;
   readonly statesStaff: boolean;
 }
@@ -18,6 +20,7 @@ const STATES_STAFF = 4;
 /** The places of a part's notes, by note index. Kept as bare numbers: a part has many notes, and few get a mark. */
 export class NotePlaces {
   private readonly starts: number[] = [];
+  private readonly chordStarts: number[] = [];
   private readonly notationsAts: number[] = [];
   private readonly flags: number[] = [];
 
@@ -27,6 +30,7 @@ export class NotePlaces {
 
   add(place: NotePlace): void {
     this.starts.push(place.start);
+    this.chordStarts.push(place.chordStart);
     this.notationsAts.push(place.notationsAt);
     this.flags.push(
       (place.hasColour ? HAS_COLOUR : 0) |
@@ -44,6 +48,7 @@ export class NotePlaces {
     }
     return {
       start,
+      chordStart: this.chordStarts[noteIndex]!,
       notationsAt: this.notationsAts[noteIndex]!,
       hasColour: (flags & HAS_COLOUR) !== 0,
       statesVoice: (flags & STATES_VOICE) !== 0,

@@ -1,6 +1,6 @@
 /** Reads one `note` element at a time: what it prints, and where it stands. */
 import type { HandSign, JoinKind, Pitch, Step } from '../../../core/index.ts';
-import { ticksOf } from './clock.ts';
+import { decimal, ticksOf } from './decimal.ts';
 import { handSign, mutedSign } from './handSigns.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
@@ -24,8 +24,8 @@ const PARTS = new Map<string, string>([
   ['staff', 'staff'],
   ['chord', 'chord'],
   ['grace', 'grace'],
-  ['rest', 'unplayed'],
-  ['unpitched', 'unplayed'],
+  ['rest', 'unpitched'],
+  ['unpitched', 'unpitched'],
   ['cue', 'cue'],
   ['tie', 'tie'],
   ['tied', 'tie'],
@@ -48,12 +48,6 @@ const PARTS = new Map<string, string>([
   ['notehead', 'notehead'],
   ['instrument', 'instrument'],
 ]);
-/** The same for a part of which only the time matters. */
-const TIME_PARTS = new Map<string, string>([
-  ['duration', 'duration'],
-  ['chord', 'chord'],
-  ['grace', 'grace'],
-]);
 const STEPS = 'CDEFGAB';
 const NO_ENDS: readonly JoinEnd[] = [];
 
@@ -66,8 +60,8 @@ export class NoteReader implements ElementReader {
   staff: string | null = null;
   isChord = false;
   isGrace = false;
-  /** False for rests, unpitched notes, cues of other players and hidden notes. */
-  isPlayed = true;
+  /** True for a note that is not printed: nobody plays it, but what it says of its chord holds. */
+  isHidden = false;
   sign: HandSign | null = null;
   startsTie = false;
   endsTie = false;
@@ -80,6 +74,8 @@ export class NoteReader implements ElementReader {
   private alter = 0;
   private octave = 4;
   private isCue = false;
+  /** False for rests and unpitched notes. */
+  private isPitched = true;
   private isOwn = false;
   private ownStart = 0;
   private isPastNotations = false;
@@ -87,12 +83,9 @@ export class NoteReader implements ElementReader {
   private readonly pitches = new Map<number, Pitch>();
   /** What the text asked for last is of. */
   private wanted = '';
-  private readonly parts: ReadonlyMap<string, string>;
 
-  /** @param isFull false when only the note's time matters */
-  constructor(source: Source, isFull: boolean) {
+  constructor(source: Source) {
     this.source = source;
-    this.parts = isFull ? PARTS : TIME_PARTS;
   }
 
   begin(attributes: Attributes): void {
@@ -103,7 +96,7 @@ export class NoteReader implements ElementReader {
     this.staff = null;
     this.isChord = false;
     this.isGrace = false;
-    this.isPlayed = attributes['print-object'] !== 'no';
+    this.isHidden = attributes['print-object'] === 'no';
     this.sign = null;
     this.startsTie = false;
     this.endsTie = false;
@@ -116,13 +109,14 @@ export class NoteReader implements ElementReader {
     this.alter = 0;
     this.octave = 4;
     this.isCue = false;
+    this.isPitched = true;
     this.isOwn = false;
     this.isPastNotations = false;
   }
 
   open(name: string, attributes: Attributes, isChild: boolean): boolean {
     if (this.isOwn) return false;
-    const part = this.parts.get(name);
+    const part = PARTS.get(name);
     if (part === undefined) return false;
     switch (part) {
       case 'step':
@@ -143,8 +137,8 @@ export class NoteReader implements ElementReader {
       case 'cue':
         this.isCue = true;
         return false;
-      case 'unplayed':
-        this.isPlayed = false;
+      case 'unpitched':
+        this.isPitched = false;
         return false;
       case 'tie':
         if (attributes.type === 'start' || attributes.type === 'continue') this.startsTie = true;
@@ -161,7 +155,7 @@ export class NoteReader implements ElementReader {
         this.sign = this.sign ?? handSign(name, attributes.smufl);
         return false;
       case 'notations':
-        if (isOwnNotations(attributes.id, this.source.text, this.source.tagStart())) {
+        if (isOwnNotations(this.source.text, this.source.tagStart())) {
           this.isOwn = true;
           this.ownStart = spaceBefore(this.source.text, this.source.tagStart());
         }
@@ -190,10 +184,10 @@ export class NoteReader implements ElementReader {
         this.step = STEPS.indexOf(text.trim());
         return;
       case 'alter':
-        this.alter = Number(text) || 0;
+        this.alter = decimal(text) ?? 0;
         return;
       case 'octave':
-        this.octave = Number(text);
+        this.octave = decimal(text) ?? -1;
         return;
       case 'duration':
         this.ticks = ticksOf(text);
@@ -217,9 +211,9 @@ export class NoteReader implements ElementReader {
     else if (!this.isPastNotations) this.notationsAt = this.source.offset();
   }
 
-  /** The printed pitch, or `null` for what is not played. */
+  /** The written pitch, or `null` for what is not the player's: rests, unpitched notes, cues of other players. */
   pitch(): Pitch | null {
-    if (!this.isPlayed || this.step < 0 || !(this.octave >= 0)) return null;
+    if (!this.isPitched || this.step < 0 || !(this.octave >= 0)) return null;
     // A cue shows another player's notes, unless a sign for the hand says that it is meant for this one.
     if (this.isCue && this.sign === null) return null;
     const { step, alter, octave } = this;

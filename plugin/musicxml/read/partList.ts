@@ -1,7 +1,7 @@
 /** The part list at the head of a score: names, sounds and programs of its parts. */
 import { isHornPart, isHornSound } from '../../../core/index.ts';
 import type { ListedPart } from './score.ts';
-import type { Attributes, ElementReader } from './source.ts';
+import type { Attributes, ElementReader, Source } from './source.ts';
 
 /** A listed part with what reading its notes needs. */
 export interface PartEntry extends ListedPart {
@@ -12,6 +12,8 @@ export interface PartEntry extends ListedPart {
 /** Gathers the part list while it is parsed. */
 export class PartList implements ElementReader {
   readonly parts: PartEntry[] = [];
+  private readonly source: Source;
+  private readonly byId = new Map<string, PartEntry>();
   private id = '';
   private names: string[] = [];
   private displayed = '';
@@ -24,10 +26,21 @@ export class PartList implements ElementReader {
   private readonly groups = new Map<string, string>();
   private group = '';
 
+  constructor(source: Source) {
+    this.source = source;
+  }
+
+  /** A part by its id; one that is not listed is added to the list. */
+  entryOf(id: string): PartEntry {
+    return this.byId.get(id) ?? this.add({ id, name: id, isHorn: false, hornInstruments: null });
+  }
+
   open(name: string, attributes: Attributes): boolean {
     switch (name) {
       case 'score-part':
         this.id = attributes.id ?? '';
+        if (this.byId.has(this.id))
+          throw this.source.fault(`two parts have the id "${this.id}"`, 'give each part an id of its own');
         this.names = [];
         this.displayed = '';
         this.instrumentNames = [];
@@ -84,7 +97,13 @@ export class PartList implements ElementReader {
   }
 
   endChild(name: string): void {
-    if (name === 'score-part') this.parts.push(this.entry());
+    if (name === 'score-part') this.add(this.entry());
+  }
+
+  private add(entry: PartEntry): PartEntry {
+    this.parts.push(entry);
+    this.byId.set(entry.id, entry);
+    return entry;
   }
 
   private entry(): PartEntry {

@@ -1,16 +1,18 @@
-/** Reads one part, element by element, into a passage and the places of its notes. */
-import type { Join, PassageNote, PassageRest, PassageWord, Pitch } from '../../../core/index.ts';
+/** Reads one horn part, element by element, into a passage and the places of its notes. */
+import type { Join, PassageRest, PassageWord, Pitch } from '../../../core/index.ts';
 import { AttributesReader } from './attributesReader.ts';
 import { Clock } from './clock.ts';
+import { decimal, ordinal } from './decimal.ts';
 import { DirectionReader } from './directionReader.ts';
-import { Joins } from './joins.ts';
+import { Joins, type OpenNote } from './joins.ts';
 import { MoveReader } from './moveReader.ts';
 import { NotePlaces } from './notePlaces.ts';
 import { NoteReader } from './noteReader.ts';
+import { OpenChord } from './openChord.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
-import { addToChord, type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
-import type { HornPart } from './score.ts';
+import { type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
+import type { HornPart, MeasureSpan } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
 import { Transpositions } from './transpositions.ts';
@@ -18,54 +20,42 @@ import { Transpositions } from './transpositions.ts';
 const NO_JOINS: readonly Join[] = [];
 const BLACK = /^#(?:FF)?000000$/i;
 
-/** How far a part is read: as a horn, for our own marks in it, or only to know when its tempos come. */
-export type Depth = 'horn' | 'marks' | 'tempos';
-
-/** The notes of one staff and voice, as far as they are read. */
-interface Line {
-  readonly staff: number;
-  readonly voice: string;
-  last: ReadNote | null;
-}
-
 export class PartReader {
   readonly entry: PartEntry;
   private readonly source: Source;
   private readonly tempos: TempoMarks;
-  private readonly isFull: boolean;
   private readonly clock = new Clock();
   private readonly note: NoteReader;
   private readonly direction: DirectionReader;
   private readonly attributes: AttributesReader;
   private readonly joins = new Joins();
   private readonly transpositions: Transpositions;
-  private notes: PassageNote[] = [];
+  private readonly notes: OpenNote[] = [];
   private readonly places = new NotePlaces();
   private words: PassageWord[] = [];
   private rests: PassageRest[] = [];
   private measureNotes: ReadNote[] = [];
   private claims: ColourClaim[] = [];
-  private readonly lines = new Map<string, Line>();
-  private line: Line | null = null;
-  private chordHead: ReadNote | null = null;
-  private chordOnset = 0;
+  private readonly measures: MeasureSpan[] = [];
+  private measureStart = { start: 0, number: '', implicit: false };
+  private readonly chord = new OpenChord();
   private readonly move = new MoveReader();
   private child: ElementReader | null = null;
 
-  constructor(entry: PartEntry, depth: Depth, isConcertScore: boolean, source: Source, tempos: TempoMarks) {
+  constructor(entry: PartEntry, isConcertScore: boolean, source: Source, tempos: TempoMarks) {
     this.entry = entry;
     this.source = source;
     this.tempos = tempos;
-    this.isFull = depth !== 'tempos';
-    this.note = new NoteReader(source, this.isFull);
+    this.note = new NoteReader(source);
     this.direction = new DirectionReader(source);
     this.attributes = new AttributesReader(this.clock);
     this.transpositions = new Transpositions(entry.name, isConcertScore, this.attributes);
   }
 
-  startMeasure(index: number, measure: string): void {
-    this.clock.startMeasure(index, measure);
-    this.chordHead = null;
+  /** @param implicit true for a measure that is not counted, such as an upbeat */
+  startMeasure(index: number, number: string, implicit: boolean): void {
+    this.clock.startMeasure(index, number);
+    this.measureStart = { start: this.source.tagStart(), number, implicit };
   }
 
   /** Takes the start of a child of the measure; gives what reads its inside, or `null` when nothing there matters. */
@@ -92,7 +82,7 @@ export class PartReader {
         this.child = this.move;
         break;
       case 'sound':
-        this.tempos.add(this.clock, 0, Number(attributes.tempo));
+        this.tempos.add(this.clock, 0, decimal(attributes.tempo ?? '') ?? 0);
     }
     return this.child;
   }
@@ -104,25 +94,26 @@ export class PartReader {
   }
 
   endMeasure(): void {
+    this.endChord();
     this.clock.endMeasure();
-    const isLinked = this.joins.endMeasure();
+    this.measures.push({ ...this.measureStart, end: this.source.offset() });
+    this.joins.endMeasure();
     if (this.claims.length > 0) {
       this.source.ownSpans.push(...settleClaims(this.claims, this.measureNotes, this.source.text));
       this.claims = [];
     }
-    for (const read of inPlayingOrder(this.measureNotes, ({ note }) => note.onsetQuarters)) {
+    for (const read of inPlayingOrder(this.measureNotes, onsetOf)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
       this.places.add(read);
       read.note.chordHead = headOf(read).note.index;
-      if (read.head === null) this.extendLine(read, isLinked);
     }
     this.measureNotes = [];
   }
 
   /** The whole part, once the score has been read to its end. */
   finish(): HornPart {
-    this.joins.resolve();
+    this.joins.resolve(this.notes);
     const { id, name, isHorn } = this.entry;
     return {
       id,
@@ -138,30 +129,28 @@ export class PartReader {
         rests: inPlayingOrder(this.rests, (rest) => rest.onsetQuarters),
       },
       places: this.places,
+      measures: this.measures,
     };
   }
 
   private finishNote(): void {
-    const { note, clock } = this;
-    const isChord = note.isChord;
-    const onset = isChord ? this.chordOnset : clock.cursor;
-    if (!isChord) {
-      this.chordOnset = onset;
-      this.chordHead = null;
-      if (!note.isGrace) clock.move(note.ticks);
-    }
-    if (!this.isFull) return;
+    const { note, clock, chord } = this;
     const isOther = note.instrument !== null && this.entry.hornInstruments?.has(note.instrument) === false;
     const pitch = isOther ? null : note.pitch();
-    if (pitch) this.addNote(pitch, onset);
-    else if (!isChord && !note.isGrace) this.addRest(onset);
+    if (!note.isChord || !chord.isOpen) {
+      this.endChord();
+      chord.begin(note, clock.cursor, clock.quarters(note.ticks));
+    }
+    if (!note.isChord && !note.isGrace) clock.move(note.ticks);
+    if (pitch === null) return;
+    if (note.isHidden) chord.addHidden(note);
+    else this.addNote(pitch);
   }
 
-  private addNote(pitch: Pitch, onset: number): void {
-    const { note, clock } = this;
-    const head = note.isChord ? this.chordHead : null;
-    const staff = note.staff === null ? (head?.note.staff ?? 1) : Number(note.staff) || 1;
-    const onsetQuarters = clock.measureStart + onset;
+  private addNote(pitch: Pitch): void {
+    const { note, clock, chord } = this;
+    const staff = ordinal(note.staff ?? chord.staff ?? '1') ?? 1;
+    const onsetQuarters = clock.measureStart + chord.onset;
     const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
     const read: ReadNote = {
@@ -169,12 +158,12 @@ export class PartReader {
         index: 0,
         measureIndex: clock.measureIndex,
         measure: clock.measure,
-        beat: clock.beatAt(onset),
+        beat: clock.beatAt(chord.onset),
         onsetQuarters,
         durationQuarters: note.isGrace ? 0 : clock.quarters(note.ticks),
         grace: note.isGrace,
         staff,
-        voice: note.voice ?? head?.note.voice ?? '1',
+        voice: note.voice ?? chord.voice ?? '1',
         chordRank: 0,
         chordHead: 0,
         written: this.transpositions.written(pitch, transposition, staff, onsetQuarters),
@@ -185,30 +174,34 @@ export class PartReader {
         userColour: isColoured || (note.noteheadColour !== null && !BLACK.test(note.noteheadColour)),
       },
       start: note.start,
+      chordStart: chord.start,
       notationsAt: note.notationsAt,
       hasColour: note.colour !== null,
-      statesVoice: note.voice !== null,
-      statesStaff: note.staff !== null,
+      statesVoice: note.voice !== null || chord.voice !== null,
+      statesStaff: note.staff !== null || chord.staff !== null,
       head: null,
       members: null,
-      next: null,
       ownSign: note.sign,
     };
+    this.source.keep(1);
     this.measureNotes.push(read);
-    if (head) addToChord(head, read);
-    else this.chordHead = read;
-    if (note.startsTie || note.endsTie || note.hasBend || note.joinEnds.length > 0) {
-      this.joins.take(read, note.joinEnds, note.startsTie, note.endsTie, note.hasBend);
+    chord.add(read);
+    const hiddenSlurs = chord.takeHiddenSlurs();
+    if (note.startsTie || note.endsTie || note.hasBend || note.joinEnds.length > 0 || hiddenSlurs) {
+      const ends = hiddenSlurs ? hiddenSlurs.concat(note.joinEnds) : note.joinEnds;
+      this.joins.take(read.note, ends, note.startsTie, note.endsTie, note.hasBend);
     }
   }
 
-  private addRest(onset: number): void {
-    const { note, clock } = this;
+  private endChord(): void {
+    const { chord, clock } = this;
+    if (!chord.isOpen || !chord.end()) return;
+    this.source.keep(1);
     this.rests.push({
-      onsetQuarters: clock.measureStart + onset,
-      durationQuarters: clock.quarters(note.ticks),
-      staff: Number(note.staff ?? 1) || 1,
-      voice: note.voice ?? '1',
+      onsetQuarters: clock.measureStart + chord.onset,
+      durationQuarters: chord.quarters,
+      staff: ordinal(chord.staff ?? '1') ?? 1,
+      voice: chord.voice ?? '1',
     });
   }
 
@@ -217,7 +210,6 @@ export class PartReader {
     direction.finish();
     const offset = clock.quarters(direction.offsetTicks);
     if (direction.quartersPerMinute !== null) this.tempos.add(clock, offset, direction.quartersPerMinute);
-    if (!this.isFull) return;
     const quarters = Math.max(0, clock.cursor + offset);
     const { staff, voice } = direction;
     const onsetQuarters = clock.measureStart + quarters;
@@ -225,6 +217,7 @@ export class PartReader {
       this.claims.push({ offset: direction.start, staff, voice, onsetQuarters, rank: direction.claimedRank });
     }
     if (direction.words !== '') {
+      this.source.keep(1);
       this.words.push({
         text: direction.words,
         measureIndex: clock.measureIndex,
@@ -236,18 +229,8 @@ export class PartReader {
       });
     }
   }
+}
 
-  /** Notes are linked only where a join needs it, so that the others need not be kept. */
-  private extendLine(head: ReadNote, isLinked: boolean): void {
-    const { staff, voice } = head.note;
-    let line = this.line;
-    if (line === null || line.staff !== staff || line.voice !== voice) {
-      const name = `${staff}/${voice}`;
-      line = this.lines.get(name) ?? { staff, voice, last: null };
-      this.lines.set(name, line);
-      this.line = line;
-    }
-    if (isLinked && line.last) line.last.next = head;
-    line.last = head;
-  }
+function onsetOf({ note }: ReadNote): number {
+  return note.onsetQuarters;
 }

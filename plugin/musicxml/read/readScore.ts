@@ -2,13 +2,13 @@
 import { SaxesParser } from 'saxes';
 import { ScoreError } from '../bytes/scoreError.ts';
 import { CharacterData } from './characterData.ts';
-import { mayHoldMarks } from './ownMarks.ts';
-import { type PartEntry, PartList } from './partList.ts';
-import { PartReader } from './partReader.ts';
-import { requestedIds } from './partRequest.ts';
+import { Entities } from './entities.ts';
+import { PartList } from './partList.ts';
+import type { PartReader } from './partReader.ts';
+import { PartReaders } from './partReaders.ts';
 import type { Score, Span } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
-import { TempoMarks } from './tempoMarks.ts';
+import type { TempoReader } from './tempoReader.ts';
 import { xmlFault } from './xmlFault.ts';
 
 export interface ReadOptions {
@@ -25,38 +25,42 @@ export function readScore(text: string, options: ReadOptions = {}): Score {
   return new ScoreReader(text, options).read();
 }
 
+/** Notes, rests and words in the parts that are read: twenty times what the horns of the longest works have. */
+const MOST_KEPT = 500_000;
+
 /** Follows the frame of a score (root, part list, parts, measures) and hands what is inside to the part's reader. */
 class ScoreReader implements Source {
   readonly text: string;
   readonly ownSpans: Span[] = [];
-  private readonly options: ReadOptions;
+  private readonly entities = new Entities();
   private readonly characters: CharacterData;
   private readonly parser = new SaxesParser();
-  private readonly partList = new PartList();
-  private readonly tempos = new TempoMarks();
-  private readonly readers = new Map<string, PartReader>();
-  private wantedIds: ReadonlySet<string> | null = null;
-  private mayHold: boolean | null = null;
+  private readonly partList = new PartList(this);
+  private readonly readers: PartReaders;
   private prefix = '';
   private isTimewise = false;
   private isConcertScore = false;
   private depth = 0;
   /** The child of the root that is open. */
   private section = '';
-  private reader: PartReader | null = null;
+  private reader: PartReader | TempoReader | null = null;
+  private isInMeasure = false;
   /** What reads the inside of the element open at `innerDepth`. */
   private inner: ElementReader | null = null;
   private innerDepth = 0;
   private measureIndex = -1;
-  private measure = '';
-  private isInMeasure = false;
+  /** Of a timewise score, the measure that is open. */
+  private measure: Attributes = {};
+  /** Its parts so far. */
+  private readonly partsInMeasure = new Set<string>();
   private isTaking = false;
   private takenFrom = 0;
+  private kept = 0;
 
   constructor(text: string, options: ReadOptions) {
     this.text = text;
-    this.characters = new CharacterData(text);
-    this.options = options;
+    this.characters = new CharacterData(text, this.entities);
+    this.readers = new PartReaders(this, this.partList, options.parts);
   }
 
   offset(): number {
@@ -67,27 +71,42 @@ class ScoreReader implements Source {
     return this.text.lastIndexOf('<', this.parser.position - 1);
   }
 
+  localName(tagName: string): string {
+    if (this.prefix === '') return tagName;
+    // Elements of other vocabularies come out under a name that nothing here knows.
+    return tagName.indexOf(this.prefix) === 0 ? tagName.slice(this.prefix.length) : '';
+  }
+
+  fault(fault: string, remedy: string): ScoreError {
+    return new ScoreError(fault, remedy, this.parser.line, this.parser.column);
+  }
+
+  keep(count: number): void {
+    this.kept += count;
+    if (this.kept > MOST_KEPT)
+      throw new ScoreError(
+        'there are more than 500,000 notes, rests and words in the parts to read, more than any parts have',
+        'check where the file comes from',
+      );
+  }
+
   read(): Score {
     const { parser, partList } = this;
     parser.on('error', (error) => {
       throw xmlFault(error.message, parser.line, parser.column);
     });
     parser.on('doctype', (doctype) => {
-      Object.assign(parser.ENTITIES, this.characters.declare(doctype));
+      this.entities.declare(doctype);
+      this.entities.lendTo(parser);
     });
     parser.on('opentag', (tag) => this.open(tag.name, tag.attributes as Attributes));
     parser.on('closetag', (tag) => this.close(tag.name));
     parser.write(this.text).close();
-    this.findWanted();
-    const horns = [];
-    for (const { id } of partList.parts) {
-      const reader = this.wantedIds!.has(id) ? this.readers.get(id) : undefined;
-      if (reader) horns.push(reader.finish());
-    }
+    const horns = this.readers.finish();
     this.ownSpans.sort((a, b) => a.start - b.start);
     const parts = partList.parts.map(({ id, name, isHorn }) => ({ id, name, isHorn }));
-    const { text, ownSpans, prefix } = this;
-    return { text, parts, horns, ownSpans, prefix };
+    const { text, ownSpans, entities, prefix } = this;
+    return { text, parts, horns, ownSpans, entities, prefix };
   }
 
   private open(tagName: string, attributes: Attributes): void {
@@ -96,13 +115,13 @@ class ScoreReader implements Source {
       const isChild = depth === this.innerDepth + 1;
       this.isTaking = this.inner.open(this.localName(tagName), attributes, isChild);
       if (this.isTaking) this.takenFrom = this.parser.position;
+    } else if (depth === 3) {
+      if (this.reader === null || !this.isInMeasure) return;
+      this.inner = this.reader.openChild(this.localName(tagName), attributes);
+      this.innerDepth = 3;
     } else if (depth === 0) this.openRoot(tagName);
     else if (depth === 1) this.openSection(this.localName(tagName), attributes);
     else if (depth === 2) this.openSecond(this.localName(tagName), attributes);
-    else if (depth === 3 && this.isInMeasure && this.reader !== null) {
-      this.inner = this.reader.openChild(this.localName(tagName), attributes);
-      this.innerDepth = 3;
-    }
   }
 
   private close(tagName: string): void {
@@ -151,11 +170,14 @@ class ScoreReader implements Source {
       this.inner = this.partList;
       this.innerDepth = 1;
     } else if (name === 'part' && !this.isTimewise) {
-      this.reader = this.readerOf(attributes.id ?? '');
+      const id = attributes.id ?? '';
+      if (this.readers.has(id)) throw this.repeated(id);
+      this.reader = this.readers.of(id, this.isConcertScore);
       this.measureIndex = -1;
     } else if (name === 'measure' && this.isTimewise) {
       this.measureIndex += 1;
-      this.measure = attributes.number ?? '';
+      this.measure = attributes;
+      this.partsInMeasure.clear();
     }
   }
 
@@ -163,51 +185,23 @@ class ScoreReader implements Source {
     if (this.section === 'defaults') {
       if (name === 'concert-score') this.isConcertScore = true;
     } else if (this.isTimewise && this.section === 'measure' && name === 'part') {
-      this.reader = this.readerOf(attributes.id ?? '');
-      this.reader.startMeasure(this.measureIndex, this.measure);
-      this.isInMeasure = true;
+      const id = attributes.id ?? '';
+      if (this.partsInMeasure.has(id)) throw this.repeated(id);
+      this.partsInMeasure.add(id);
+      this.reader = this.readers.of(id, this.isConcertScore);
+      this.startMeasure(this.measure);
     } else if (this.reader !== null && name === 'measure') {
       this.measureIndex += 1;
-      this.reader.startMeasure(this.measureIndex, attributes.number ?? '');
-      this.isInMeasure = true;
+      this.startMeasure(attributes);
     }
   }
 
-  private readerOf(id: string): PartReader {
-    const known = this.readers.get(id);
-    if (known) return known;
-    let entry: PartEntry | undefined = this.partList.parts.filter((part) => part.id === id)[0];
-    if (!entry) {
-      entry = { id, name: id, isHorn: false, hornInstruments: null };
-      this.partList.parts.push(entry);
-    }
-    this.findWanted();
-    const depth = this.wantedIds!.has(id) ? 'horn' : this.holdsMarks() ? 'marks' : 'tempos';
-    const reader = new PartReader(entry, depth, this.isConcertScore, this, this.tempos);
-    this.readers.set(id, reader);
-    return reader;
+  private startMeasure({ number = '', implicit }: Attributes): void {
+    this.isInMeasure = true;
+    this.reader?.startMeasure(this.measureIndex, number, implicit === 'yes');
   }
 
-  /** Parts that are no horns need a closer look only in a text that may hold marks of ours. */
-  private holdsMarks(): boolean {
-    if (this.mayHold === null) this.mayHold = mayHoldMarks(this.text);
-    return this.mayHold;
-  }
-
-  private findWanted(): void {
-    if (this.wantedIds !== null) return;
-    const { parts } = this.partList;
-    const asked = this.options.parts;
-    if (asked === undefined) {
-      this.wantedIds = new Set(parts.filter(({ isHorn }) => isHorn).map(({ id }) => id));
-      return;
-    }
-    this.wantedIds = requestedIds(asked, parts);
-  }
-
-  /** The name without MusicXML's own prefix; elements of other vocabularies come out under a name that nothing here knows. */
-  private localName(tagName: string): string {
-    if (this.prefix === '') return tagName;
-    return tagName.indexOf(this.prefix) === 0 ? tagName.slice(this.prefix.length) : '';
+  private repeated(id: string): ScoreError {
+    return this.fault(`the part "${id}" stands here twice`, 'keep one of the two, or give one another id');
   }
 }

@@ -1,5 +1,6 @@
 /** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
 import type { NamedCrook, Passage } from '../../../core/index.ts';
+import type { Entities } from './entities.ts';
 import type { NotePlaces } from './notePlaces.ts';
 
 /** A part as the score lists it. */
@@ -31,12 +32,22 @@ export interface HornPart extends ListedPart {
   readonly transpositionRemark: TranspositionRemark | null;
   /** Where its notes stand in `Score.text`. */
   readonly places: NotePlaces;
+  /** Where its measures stand there, by measure index. */
+  readonly measures: readonly MeasureSpan[];
 }
 
 /** A stretch of the text; `end` is excluded. */
 export interface Span {
   readonly start: number;
   readonly end: number;
+}
+
+/** One measure of a part in the text: of a timewise score, the part's element inside the measure. */
+export interface MeasureSpan extends Span {
+  /** As printed. */
+  readonly number: string;
+  /** True for a measure that is not counted, such as an upbeat. */
+  readonly implicit: boolean;
 }
 
 /** A score as read. `text` is the input, unchanged. */
@@ -48,6 +59,8 @@ export interface Score {
   readonly horns: readonly HornPart[];
   /** What earlier runs have put into the text, in text order: without these spans it is as its author left it. */
   readonly ownSpans: readonly Span[];
+  /** What references in the text stand for. */
+  readonly entities: Entities;
   /** The namespace prefix of MusicXML's own elements with its colon, or an empty text. */
   readonly prefix: string;
 }

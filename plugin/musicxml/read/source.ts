@@ -1,3 +1,4 @@
+import type { ScoreError } from '../bytes/scoreError.ts';
 import type { Span } from './score.ts';
 
 /** The text being parsed, as the readers of its parts see it. */
@@ -9,6 +10,12 @@ export interface Source {
   offset(): number;
   /** The `<` of the tag being handled. */
   tagStart(): number;
+  /** An element's name without MusicXML's own prefix. */
+  localName(tagName: string): string;
+  /** The error for a fault at the tag being handled. */
+  fault(fault: string, remedy: string): ScoreError;
+  /** Counts notes, rests and words that are kept, and refuses more than any part has. */
+  keep(count: number): void;
 }
 
 /** Attributes of an element, as the parser gives them. */

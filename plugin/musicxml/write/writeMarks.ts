@@ -1,7 +1,7 @@
 /** Writes marks into a score's text, and takes them out again, without touching anything else. */
 import { MARK_PREFIX, type Mark, markText, type PassageNote } from '../../../core/index.ts';
 import type { NotePlace } from '../read/notePlaces.ts';
-import { foreignIdNumbers, ID_PREFIX } from '../read/ownMarks.ts';
+import { OWN_SIGN } from '../read/ownMarks.ts';
 import { readScore } from '../read/readScore.ts';
 import type { HornPart, Score, Span } from '../read/score.ts';
 import { indentBefore, lineEndOf } from '../read/whitespace.ts';
@@ -68,16 +68,13 @@ class MarkWriter {
   private readonly score: Score;
   private readonly options: WriteOptions;
   private readonly edits: Edit[] = [];
-  private readonly usedIds: Set<number>;
   private readonly lineEnd: string;
-  private lastId = 0;
   /** `staff/voice` of the part being written. */
   private lowerVoices: ReadonlySet<string> = new Set();
 
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
     this.options = options;
-    this.usedIds = foreignIdNumbers(score.text, score.ownSpans);
     this.lineEnd = lineEndOf(score.text);
     for (const { start, end } of score.ownSpans)
       this.edits.push({ start, end, text: '', order: this.edits.length });
@@ -118,6 +115,7 @@ class MarkWriter {
       const { prefix } = this.score;
       this.insertNotations(
         place,
+        '',
         `<${prefix}fingering>${escapeText(MARK_PREFIX + valves)}</${prefix}fingering>`,
       );
     }
@@ -127,38 +125,31 @@ class MarkWriter {
     const place = horn.places.at(addition.noteIndex);
     if (addition.kind === 'word') {
       this.insertDirection(horn, addition.noteIndex, markText([addition.text], null), '');
-    } else this.insertNotations(place, `<${this.score.prefix}stopped/>`);
+    } else this.insertNotations(place, OWN_SIGN, `<${this.score.prefix}stopped/>`);
   }
 
   private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
     const { prefix: p, text } = this.score;
     const note = horn.passage.notes[noteIndex]!;
-    const { statesVoice, statesStaff } = horn.places.at(noteIndex);
-    const { start } = horn.places.at(note.chordHead);
+    const { chordStart, statesVoice, statesStaff } = horn.places.at(noteIndex);
     const content = escapeText(words).replace(/\n/g, this.lineEnd);
     const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
     const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
     const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
     const placement = this.lowerVoices.has(`${note.staff}/${note.voice}`) ? 'below' : 'above';
-    const direction = `<${p}direction id="${this.nextId()}" placement="${placement}">${type}${voice}${staff}</${p}direction>`;
-    this.insert(start, direction + indentBefore(text, start));
+    const direction = `<${p}direction placement="${placement}">${type}${voice}${staff}</${p}direction>`;
+    this.insert(chordStart, direction + indentBefore(text, chordStart));
   }
 
-  private insertNotations(place: NotePlace, technical: string): void {
+  private insertNotations(place: NotePlace, before: string, technical: string): void {
     const { prefix: p, text } = this.score;
     const indent = indentBefore(text, text.indexOf('<', place.start + 1));
-    const open = `<${p}notations id="${this.nextId()}"><${p}technical>`;
-    this.insert(place.notationsAt, `${indent}${open}${technical}</${p}technical></${p}notations>`);
+    const content = `${before}<${p}technical>${technical}</${p}technical>`;
+    this.insert(place.notationsAt, `${indent}<${p}notations>${content}</${p}notations>`);
   }
 
   private insert(at: number, text: string): void {
     this.edits.push({ start: at, end: at, text, order: this.edits.length });
-  }
-
-  private nextId(): string {
-    do this.lastId += 1;
-    while (this.usedIds.has(this.lastId));
-    return ID_PREFIX + this.lastId;
   }
 }
 
