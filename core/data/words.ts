@@ -110,6 +110,26 @@ export const CANCELLING_WORDS: { readonly [language in WordLanguage]: string } =
   it: 'aperto',
 };
 
+/** What closes the hand, in each language. @source commonPractice */
+export const CLOSING_WORDS: { readonly [language in WordLanguage]: string } = {
+  en: 'stopped',
+  de: 'gestopft',
+  fr: 'bouché',
+  it: 'chiuso',
+};
+
+/** What puts a mute in and takes it out, in each language, for parts that do not say it. @source commonPractice */
+export const MUTE_WORDS: {
+  readonly [language in WordLanguage]: {
+    readonly [effect in 'stopping-mute' | 'straight-mute' | 'mute-out']: string;
+  };
+} = {
+  en: { 'stopping-mute': 'stopping mute', 'straight-mute': 'with mute', 'mute-out': 'without mute' },
+  de: { 'stopping-mute': 'Stopfdämpfer', 'straight-mute': 'mit Dämpfer', 'mute-out': 'ohne Dämpfer' },
+  fr: { 'stopping-mute': 'sourdine bouchée', 'straight-mute': 'avec sourdine', 'mute-out': 'sans sourdine' },
+  it: { 'stopping-mute': 'sordina chiusa', 'straight-mute': 'con sord.', 'mute-out': 'senza sord.' },
+};
+
 /**
  * Words that may stand beside an everyday word without making it mean something else: dynamics, players, manner.
  * Cuivré and its like are here because brassy is not stopped. @source commonPractice

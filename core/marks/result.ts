@@ -1,15 +1,21 @@
 /** An examination as plain data for other programs, in English whoever reads: what `check --format json` prints, from either door. */
 
+import { SIGN_TEXTS } from '../data/signs.ts';
 import { isHandState } from '../part/handStates.ts';
+import type { JoinKind, Passage } from '../part/passage.ts';
 import { formatPitch, type Pitch, type Transposition } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
+import type { Repair, RepairKind, RepairStep } from '../repairs/repair.ts';
+import { repairsFor } from '../repairs/repairsFor.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Severity } from '../rules/rule.ts';
+import type { Finding } from '../rules/rules.ts';
 import type { Fingering } from '../stopping/fingering.ts';
 import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
 import { findingText } from '../words/findings.ts';
 import { alternativeTexts, choiceText, reasonText } from '../words/fingerings.ts';
 import { ENGLISH_READER } from '../words/language.ts';
+import { repairText } from '../words/repairs.ts';
 
 /** One way to play a note. Pitches like `C#5`, `Bb4`, in the part's own written pitch, or as the F horn reads them. */
 export interface FingeringResult {
@@ -61,6 +67,33 @@ export interface FindingResult {
   readonly remedy: string;
 }
 
+/** A finding with what can be done about it by changing the part; each repair makes the finding go away. */
+export interface RepairableResult extends FindingResult {
+  readonly repairs: readonly RepairResult[];
+}
+
+/** One repair: all its changes belong together. */
+export interface RepairResult {
+  readonly kind: RepairKind;
+  readonly label: string;
+  readonly changes: readonly ChangeResult[];
+}
+
+/** One change, at one note. */
+export interface ChangeResult {
+  /** `note`: another note is written; `sign` and `word`: written over it; `join`: what leads on from it is taken out. */
+  readonly change: RepairStep['change'];
+  readonly measure: string;
+  /** From 1, in beats of the time signature's lower number; to three decimals. */
+  readonly beat: number;
+  /** The note that stands there. */
+  readonly written: string;
+  /** The note (`F3`), sign (`+`, `o`, `⊕`) or word to be written; null where something is taken away. */
+  readonly becomes: string | null;
+  /** What is taken out: `glissando`, `slur`, …; null where something is written or a sign taken away. */
+  readonly takenOut: JoinKind | null;
+}
+
 /** One part: its stopped notes, and open ones at which something was found. */
 export interface PartResult {
   readonly name: string;
@@ -72,27 +105,32 @@ export interface PartResult {
 /** What was found in a score. */
 export interface Result {
   readonly parts: readonly PartResult[];
-  readonly findings: readonly FindingResult[];
+  readonly findings: readonly RepairableResult[];
 }
 
-/** The result of one or more parts. Notes played open are left out unless something was found at them. */
+/** The result of one or more parts, repairs included. Notes played open are left out unless something was found at them. */
 export function resultOf(examinations: readonly Examination[]): Result {
   return {
     parts: examinations.map(partResult),
-    findings: ([] as FindingResult[]).concat(...examinations.map(findingResults)),
+    findings: ([] as RepairableResult[]).concat(...examinations.map(repairableResults)),
   };
 }
 
 function partResult({ passage, notes, findings }: Examination): PartResult {
   const found = new Set(findings.map(({ noteIndex }) => noteIndex));
-  const first = passage.notes.filter(({ transposition }) => transposition)[0];
   return {
     name: passage.name,
-    transpose: first?.transposition ? semitones(first.transposition) : null,
+    transpose: transposeOf({ passage }),
     notes: notes
       .filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index))
       .map(noteResult),
   };
+}
+
+/** Written to sounding at the part's first note that says so, in semitones; null when none does. */
+export function transposeOf({ passage }: Pick<Examination, 'passage'>): number | null {
+  const first = passage.notes.filter(({ transposition }) => transposition)[0];
+  return first?.transposition ? semitones(first.transposition) : null;
 }
 
 /** One note with its chosen fingering and every other. */
@@ -140,22 +178,68 @@ function fingeringResult(namedFrom: Pitch, fingering: Fingering): FingeringResul
   };
 }
 
-function findingResults({ passage, findings }: Examination): FindingResult[] {
-  return findings.map((finding) => {
-    const { id, severity, noteIndex } = finding;
-    const { message, remedy } = findingText(finding, ENGLISH_READER);
-    const note = passage.notes[noteIndex]!;
-    return {
-      id,
-      severity,
-      part: passage.name,
-      measure: note.measure,
-      beat: round(note.beat, 3),
-      written: formatPitch(note.written),
-      message,
-      remedy,
-    };
-  });
+/** The findings of one or more parts without their repairs, which take longer to find. */
+export function findingResultsOf(examinations: readonly Examination[]): readonly FindingResult[] {
+  return ([] as FindingResult[]).concat(
+    ...examinations.map(({ passage, findings }) =>
+      findings.map((finding) => findingResult(passage, finding)),
+    ),
+  );
+}
+
+function repairableResults(examination: Examination): RepairableResult[] {
+  const { passage, findings } = examination;
+  return findings.map((finding) => ({
+    ...findingResult(passage, finding),
+    repairs: repairsFor(examination, finding).map((repair) => repairResult(passage, repair)),
+  }));
+}
+
+function findingResult({ name, notes }: Passage, finding: Finding): FindingResult {
+  const { id, severity, noteIndex } = finding;
+  const { message, remedy } = findingText(finding, ENGLISH_READER);
+  const note = notes[noteIndex]!;
+  return {
+    id,
+    severity,
+    part: name,
+    measure: note.measure,
+    beat: round(note.beat, 3),
+    written: formatPitch(note.written),
+    message,
+    remedy,
+  };
+}
+
+function repairResult({ notes }: Passage, repair: Repair): RepairResult {
+  return {
+    kind: repair.kind,
+    label: repairText(repair, ENGLISH_READER),
+    changes: repair.steps.map((step) => {
+      const { measure, beat, written } = notes[step.noteIndex]!;
+      return {
+        change: step.change,
+        measure,
+        beat: round(beat, 3),
+        written: formatPitch(written),
+        becomes: becomes(step),
+        takenOut: step.change === 'join' ? step.kind : null,
+      };
+    }),
+  };
+}
+
+function becomes(step: RepairStep): string | null {
+  switch (step.change) {
+    case 'note':
+      return formatPitch(step.written);
+    case 'sign':
+      return step.sign && SIGN_TEXTS[step.sign];
+    case 'word':
+      return step.text;
+    case 'join':
+      return null;
+  }
 }
 
 function semitones({ chromatic, octaveChange }: Transposition): number {

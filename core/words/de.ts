@@ -4,6 +4,7 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import { listed } from './listed.ts';
@@ -173,6 +174,28 @@ export const findings: FindingWords = {
     message: `„${word}“ wird ab ${speech.note(from)} als ${speech.state(state)} gelesen; andere Ausgaben meinen ${state === 'echo' ? 'gestopft' : 'Echoton'}, was einen Ganzton ${state === 'echo' ? 'tiefer' : 'höher'} gegriffen wird.`,
     remedy: 'Über die Töne + setzen, wenn gestopft werden soll, oder „Echoton“ schreiben, wenn nicht.',
   }),
+};
+
+export const repairs: RepairWords = {
+  labels: {
+    'octave-up': (note) => `Oktave höher (${note})`,
+    'octave-down': (note) => `Oktave tiefer (${note})`,
+    'other-start': (note) => `Auf ${note} beginnen`,
+    'other-end': (note) => `Auf ${note} enden`,
+    'line-removed': () => 'Linie entfernen',
+    'tie-broken': () => 'Haltebogen trennen',
+    'sign-added': (sign, count) =>
+      count > 1 ? `${sign} über ${count} Noten schreiben` : `${sign} schreiben`,
+    'sign-removed': (_, count) => (count > 1 ? `Zeichen von ${count} Noten entfernen` : 'Zeichen entfernen'),
+    'opening-word': (word) => `${word} schreiben`,
+    'closing-word': (word) => `${word} schreiben`,
+    'stopping-mute': (word) => `${word} schreiben`,
+    'mute-out': (word) => `${word} schreiben`,
+  },
+  done: (label) => `Erledigt: ${label}.`,
+  takenBack: (label) => `Zurückgenommen: ${label}.`,
+  doneAgain: (label) => `Wiederholt: ${label}.`,
+  quoted: (text) => `„${text}“`,
 };
 
 export const report: ReportWords = {

@@ -4,6 +4,7 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import { listed } from './listed.ts';
@@ -169,6 +170,27 @@ export const findings: FindingWords = {
     message: `"${word}" is read as ${speech.state(state)} from ${speech.note(from)} on; other editions would mean ${state === 'echo' ? 'stopped' : 'echo horn'}, which is fingered a whole tone ${state === 'echo' ? 'lower' : 'higher'}.`,
     remedy: 'Write + over the notes if the bell is to be stopped, or "echo horn" if it is not.',
   }),
+};
+
+export const repairs: RepairWords = {
+  labels: {
+    'octave-up': (note) => `Octave up (${note})`,
+    'octave-down': (note) => `Octave down (${note})`,
+    'other-start': (note) => `Start from ${note}`,
+    'other-end': (note) => `End on ${note}`,
+    'line-removed': () => 'Take the line out',
+    'tie-broken': () => 'Break the tie',
+    'sign-added': (sign, count) => (count > 1 ? `Write ${sign} over ${count} notes` : `Write ${sign}`),
+    'sign-removed': (_, count) => (count > 1 ? `Take the sign off ${count} notes` : 'Take the sign away'),
+    'opening-word': (word) => `Write ${word}`,
+    'closing-word': (word) => `Write ${word}`,
+    'stopping-mute': (word) => `Write ${word}`,
+    'mute-out': (word) => `Write ${word}`,
+  },
+  done: (label) => `Done: ${label}.`,
+  takenBack: (label) => `Taken back: ${label}.`,
+  doneAgain: (label) => `Done again: ${label}.`,
+  quoted: (text) => `“${text}”`,
 };
 
 export const report: ReportWords = {

@@ -4,6 +4,7 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import { listed } from './listed.ts';
@@ -171,6 +172,27 @@ export const findings: FindingWords = {
     message: `«${word}» se lee como «${speech.state(state)}» desde ${speech.note(from)}; otras ediciones lo entienden como ${state === 'echo' ? 'tapado' : 'eco'}, que se digita un tono más ${state === 'echo' ? 'abajo' : 'arriba'}.`,
     remedy: 'Poner + sobre las notas si hay que tapar la campana, o escribir «sonidos de eco» si no.',
   }),
+};
+
+export const repairs: RepairWords = {
+  labels: {
+    'octave-up': (note) => `Octava arriba (${note})`,
+    'octave-down': (note) => `Octava abajo (${note})`,
+    'other-start': (note) => `Empezar en ${note}`,
+    'other-end': (note) => `Acabar en ${note}`,
+    'line-removed': () => 'Quitar la línea',
+    'tie-broken': () => 'Cortar la ligadura de unión',
+    'sign-added': (sign, count) => (count > 1 ? `Escribir ${sign} sobre ${count} notas` : `Escribir ${sign}`),
+    'sign-removed': (_, count) => (count > 1 ? `Quitar el signo de ${count} notas` : 'Quitar el signo'),
+    'opening-word': (word) => `Escribir ${word}`,
+    'closing-word': (word) => `Escribir ${word}`,
+    'stopping-mute': (word) => `Escribir ${word}`,
+    'mute-out': (word) => `Escribir ${word}`,
+  },
+  done: (label) => `Hecho: ${label}.`,
+  takenBack: (label) => `Deshecho: ${label}.`,
+  doneAgain: (label) => `Rehecho: ${label}.`,
+  quoted: (text) => `«${text}»`,
 };
 
 export const report: ReportWords = {

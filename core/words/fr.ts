@@ -4,6 +4,7 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import { listed } from './listed.ts';
@@ -172,6 +173,27 @@ export const findings: FindingWords = {
     message: `« ${word} » est lu comme « ${speech.state(state)} » à partir de ${speech.note(from)} ; d’autres éditions l’entendent comme ${state === 'echo' ? 'bouché' : 'écho'}, ce qui se doigte un ton plus ${state === 'echo' ? 'bas' : 'haut'}.`,
     remedy: 'Mettre + sur les notes si le pavillon doit être bouché, ou écrire « son d’écho » sinon.',
   }),
+};
+
+export const repairs: RepairWords = {
+  labels: {
+    'octave-up': (note) => `Octave au-dessus (${note})`,
+    'octave-down': (note) => `Octave au-dessous (${note})`,
+    'other-start': (note) => `Partir de ${note}`,
+    'other-end': (note) => `Finir sur ${note}`,
+    'line-removed': () => 'Enlever la ligne',
+    'tie-broken': () => 'Couper la liaison de durée',
+    'sign-added': (sign, count) => (count > 1 ? `Écrire ${sign} sur ${count} notes` : `Écrire ${sign}`),
+    'sign-removed': (_, count) => (count > 1 ? `Ôter le signe de ${count} notes` : 'Ôter le signe'),
+    'opening-word': (word) => `Écrire ${word}`,
+    'closing-word': (word) => `Écrire ${word}`,
+    'stopping-mute': (word) => `Écrire ${word}`,
+    'mute-out': (word) => `Écrire ${word}`,
+  },
+  done: (label) => `Fait : ${label}.`,
+  takenBack: (label) => `Annulé : ${label}.`,
+  doneAgain: (label) => `Rétabli : ${label}.`,
+  quoted: (text) => `« ${text} »`,
 };
 
 export const report: ReportWords = {

@@ -4,6 +4,7 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import { listed } from './listed.ts';
@@ -175,6 +176,27 @@ export const findings: FindingWords = {
     message: `«${word}» è letto come «${speech.state(state)}» da ${speech.note(from)} in poi; altre edizioni lo intendono come ${state === 'echo' ? 'chiuso' : 'eco'}, che si diteggia un tono più ${state === 'echo' ? 'in basso' : 'in alto'}.`,
     remedy: 'Mettere + sulle note se il suono dev’essere chiuso, o scrivere «suoni d’eco» se non lo è.',
   }),
+};
+
+export const repairs: RepairWords = {
+  labels: {
+    'octave-up': (note) => `Ottava sopra (${note})`,
+    'octave-down': (note) => `Ottava sotto (${note})`,
+    'other-start': (note) => `Partire da ${note}`,
+    'other-end': (note) => `Finire su ${note}`,
+    'line-removed': () => 'Togliere la linea',
+    'tie-broken': () => 'Spezzare la legatura di valore',
+    'sign-added': (sign, count) => (count > 1 ? `Scrivere ${sign} su ${count} note` : `Scrivere ${sign}`),
+    'sign-removed': (_, count) => (count > 1 ? `Togliere il segno da ${count} note` : 'Togliere il segno'),
+    'opening-word': (word) => `Scrivere ${word}`,
+    'closing-word': (word) => `Scrivere ${word}`,
+    'stopping-mute': (word) => `Scrivere ${word}`,
+    'mute-out': (word) => `Scrivere ${word}`,
+  },
+  done: (label) => `Fatto: ${label}.`,
+  takenBack: (label) => `Annullato: ${label}.`,
+  doneAgain: (label) => `Ripristinato: ${label}.`,
+  quoted: (text) => `«${text}»`,
 };
 
 export const report: ReportWords = {

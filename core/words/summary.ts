@@ -1,4 +1,6 @@
 /** Places and counts in words, the same at every door. */
+
+import type { RepairKind } from '../repairs/repair.ts';
 import { type Counts, totalOf, type VerdictCounts } from '../rules/counts.ts';
 import type { Verdict } from '../stopping/fingering.ts';
 import type { SummaryWords } from './areas/summary.ts';
@@ -72,11 +74,11 @@ const FRACTIONS: { readonly [rest: string]: string } = {
 
 /** `added 3 signs and 1 word`. @param completions what was added, each a sign or a word */
 export function completionText(
-  completions: readonly { readonly kind: 'sign' | 'word' }[],
+  completions: readonly { readonly kind: RepairKind }[],
   reader: Reader,
 ): string {
   const { nothingAdded, signs, words, added } = WORDS[reader.language];
-  const signCount = completions.filter(({ kind }) => kind === 'sign').length;
+  const signCount = completions.filter(({ kind }) => kind === 'sign-added').length;
   const wordCount = completions.length - signCount;
   const what = [signCount > 0 ? signs(signCount) : '', wordCount > 0 ? words(wordCount) : ''];
   return completions.length === 0

@@ -18,7 +18,7 @@ const NOTE_KEYS = [
   'reasons',
   'alternatives',
 ];
-const FINDING_KEYS = ['id', 'severity', 'part', 'measure', 'beat', 'written', 'message', 'remedy'];
+const FINDING_KEYS = ['id', 'severity', 'part', 'measure', 'beat', 'written', 'message', 'remedy', 'repairs'];
 const FINGERING_KEYS = NOTE_KEYS.filter(
   (key) => !['measure', 'beat', 'written', 'state', 'alternatives'].includes(key),
 );
@@ -58,6 +58,11 @@ test('check prints parts with their notes, and findings', () => {
   );
   expect(result.findings).toHaveLength(1);
   expect(Object.keys(result.findings[0])).toEqual(FINDING_KEYS);
+  expect(result.findings[0].repairs[0]).toEqual({
+    kind: 'octave-up',
+    label: 'Octave up (F3)',
+    changes: [{ change: 'note', measure: '2', beat: 1, written: 'F2', becomes: 'F3', takenOut: null }],
+  });
   expect(result.findings[0]).toMatchObject({
     id: 'below-the-hand',
     severity: 'impossible',

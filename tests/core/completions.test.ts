@@ -1,15 +1,21 @@
 /** What an engraver left out, and marks that are not repeated. Horn in F on a double horn. */
 import { describe, expect, test } from 'vitest';
-import { completionsFor, withCompletions } from '../../core/marks/completions.ts';
+import { SIGN_TEXTS } from '../../core/data/signs.ts';
+import { withRepairs } from '../../core/marks/markedRepairs.ts';
 import { marksFor, SHOW_ALL } from '../../core/marks/marks.ts';
 import type { Passage } from '../../core/part/passage.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
+import { completionsFor } from '../../core/repairs/completions.ts';
+import { repaired } from '../../core/repairs/repaired.ts';
 import { examine } from '../../core/rules/examine.ts';
 
 /** Completions in short: `2+` a sign at note 2, `3:offen` a word before note 3. */
 function missing(passage: Passage): string {
   return completionsFor(examine(passage))
-    .map(({ noteIndex, kind, text }) => `${noteIndex}${kind === 'word' ? ':' : ''}${text}`)
+    .map(({ steps: [step] }) => {
+      if (step?.change === 'word') return `${step.noteIndex}:${step.text}`;
+      return step?.change === 'sign' ? `${step.noteIndex}${step.sign && SIGN_TEXTS[step.sign]}` : '?';
+    })
     .join(' ');
 }
 
@@ -42,7 +48,7 @@ describe('what is missing', () => {
 
 test('completions join the marks: the sign nearest the note, the word on top', () => {
   const examination = examine(passageOf('"gestopft" E4 r/7 G4'));
-  const marks = withCompletions(marksFor(examination), completionsFor(examination));
+  const marks = withRepairs(marksFor(examination), completionsFor(examination));
   expect(marks.map(({ noteIndex, lines }) => [noteIndex, ...lines])).toEqual([
     [0, '(F♯)', 'E♭ 2', '+'],
     [1, 'offen', '(A)', 'F♯ 2'],
@@ -52,28 +58,17 @@ test('completions join the marks: the sign nearest the note, the word on top', (
 test('a completed part, read again, lacks nothing more', () => {
   const passage = passageOf('"gestopft" E4 F4 r/6 G4 A4');
   const added = completionsFor(examine(passage));
-  const completed: Passage = {
-    ...passage,
-    notes: passage.notes.map((note) =>
-      added.some(({ noteIndex, kind }) => kind === 'sign' && noteIndex === note.index)
-        ? { ...note, sign: 'stopped' }
-        : note,
-    ),
-    words: [
-      ...passage.words,
-      ...added
-        .filter(({ kind }) => kind === 'word')
-        .map(({ noteIndex, text }) => ({ ...passage.words[0]!, ...placeOf(passage, noteIndex), text })),
-    ],
-  };
   expect(added).toHaveLength(3);
+  const completed = repaired(
+    passage,
+    added.flatMap(({ steps }) => steps),
+  );
+  expect(completed.words.map(({ text, onsetQuarters }) => [text, onsetQuarters])).toEqual([
+    ['gestopft', 0],
+    ['offen', 8],
+  ]);
   expect(completionsFor(examine(completed))).toEqual([]);
 });
-
-function placeOf({ notes }: Passage, index: number) {
-  const { measureIndex, measure, beat, onsetQuarters } = notes[index]!;
-  return { measureIndex, measure, beat, onsetQuarters };
-}
 
 describe('marks that change only', () => {
   const texts = (text: string, repeat: 'all' | 'changes') =>

@@ -8,7 +8,7 @@ const ROOT = new URL('../..', import.meta.url).pathname;
 /** The rooms, each allowed to know those above it. The files of a room may know one another. */
 const ORDER = [
   ['core/guards', 'core/data', 'core/pitch', 'core/horn', 'core/stopping', 'core/part', 'core/plan'],
-  ['core/rules', 'core/words', 'core/marks', 'core/acoustics', 'core/etude', 'core'],
+  ['core/rules', 'core/repairs', 'core/words', 'core/marks', 'core/acoustics', 'core/etude', 'core'],
   ['plugin/musicxml/bytes', 'plugin/musicxml/read', 'plugin/musicxml/write', 'plugin/musicxml'],
   ['plugin/etude', 'plugin/pages', 'plugin/editor', 'plugin/batch', 'build'],
 ].flat();

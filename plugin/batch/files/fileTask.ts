@@ -3,18 +3,20 @@ import {
   barsText,
   COMMAND_LINE_WORDS,
   type CommandLineWords,
-  completedPassage,
   completionsFor,
   completionText,
   countNotes,
   countText,
   type Examination,
   examine,
+  findingResultsOf,
   type Mark,
   marksFor,
   type Reader,
+  repaired,
   resultOf,
   type Show,
+  transposeOf,
 } from '../../../core/index.ts';
 import type { Finish, ScoreFile } from '../../musicxml/bytes/files.ts';
 import { clearMarks, markedPieces } from '../../musicxml/index.ts';
@@ -102,7 +104,12 @@ function annotate(
   const { score, examinations: found, remarks } = examineText(file.text, pair.input, reading);
   const completions = found.map((examination) => (complete ? completionsFor(examination) : []));
   const examinations = found.map((examination, i) => {
-    const passage = completedPassage(examination.passage, completions[i]!);
+    // A sign says what the word said already; a word changes how the notes after it are read.
+    const words = completions[i]!.filter(({ kind }) => kind === 'opening-word');
+    const passage = repaired(
+      examination.passage,
+      words.flatMap(({ steps }) => steps),
+    );
     return passage === examination.passage ? examination : examine(passage, reading.settings);
   });
   const parts = examinations.map((examination, i) => ({
@@ -197,12 +204,11 @@ function check(
 
 /** What a catalogue holds of a file: its parts with their notes counted by verdict, and the findings. */
 function catalogueLine(examinations: readonly Examination[]) {
-  const { parts, findings } = resultOf(examinations);
-  const counted = parts.map(({ name, transpose }, i) => {
-    const { stopped, open } = countNotes([examinations[i]!]);
-    return { name, transpose, stopped, open };
+  const counted = examinations.map((examination) => {
+    const { stopped, open } = countNotes([examination]);
+    return { name: examination.passage.name, transpose: transposeOf(examination), stopped, open };
   });
-  return { parts: counted, findings };
+  return { parts: counted, findings: findingResultsOf(examinations) };
 }
 
 /** Tells where the result went; on standard error when the result itself went to standard output. */

@@ -1,0 +1,60 @@
+/** A part as it reads once a repair is made. */
+import type { Passage, PassageNote, PassageWord } from '../part/passage.ts';
+import type { RepairStep } from './repair.ts';
+
+/**
+ * Makes changes to a passage; the passage that was given stays as it is.
+ * @param steps of one repair, or of several that do not touch the same things
+ * @throws {RangeError} when a step stands at a note that the passage does not have
+ * @example
+ * const passage = passageOf('F2+');
+ * const [finding] = examine(passage).findings;
+ * const [repair] = repairsFor(examine(passage), finding);
+ * examine(repaired(passage, repair.steps)).findings // => []
+ */
+export function repaired(passage: Passage, steps: readonly RepairStep[]): Passage {
+  if (steps.length === 0) return passage;
+  const notes = passage.notes.slice();
+  const added: PassageWord[] = [];
+  for (const step of steps) {
+    const note = notes[step.noteIndex];
+    if (!note)
+      throw new RangeError(
+        `"noteIndex" must be below ${notes.length}, as many notes as there are, got ${step.noteIndex}`,
+      );
+    if (step.change === 'word') added.push(wordAt(note, step.text));
+    else notes[step.noteIndex] = changed(note, step);
+  }
+  // Behind the words that stand at the same place already: the last one rules.
+  const words = added.length > 0 ? inOrder(passage.words.concat(added)) : passage.words;
+  return { ...passage, notes, words };
+}
+
+function changed(note: PassageNote, step: Exclude<RepairStep, { readonly change: 'word' }>): PassageNote {
+  switch (step.change) {
+    case 'note':
+      return { ...note, written: step.written };
+    case 'sign':
+      return { ...note, sign: step.sign };
+    case 'join':
+      return {
+        ...note,
+        joins: note.joins.filter(({ kind, to }) => kind !== step.kind || to !== step.toIndex),
+      };
+  }
+}
+
+function wordAt(
+  { measureIndex, measure, beat, onsetQuarters, staff }: PassageNote,
+  text: string,
+): PassageWord {
+  return { text, measureIndex, measure, beat, onsetQuarters, staff, voice: null };
+}
+
+/** Words that stand at one place keep their order, whatever the engine's own sorting does. */
+function inOrder(words: readonly PassageWord[]): readonly PassageWord[] {
+  return words
+    .map((word, at) => ({ word, at }))
+    .sort((a, b) => a.word.onsetQuarters - b.word.onsetQuarters || a.at - b.at)
+    .map(({ word }) => word);
+}

@@ -1,0 +1,97 @@
+/** The repairs of a finding: what its remedy asks for, as far as it helps. */
+import { type Examination, examine } from '../rules/examine.ts';
+import type { Severity } from '../rules/rule.ts';
+import type { Finding } from '../rules/rules.ts';
+import { proposalsFor } from './proposals.ts';
+import type { Repair, RepairKind, RepairStep } from './repair.ts';
+import { repaired } from './repaired.ts';
+import { surroundingsOf } from './surroundings.ts';
+
+/**
+ * What can be done about a finding by changing the part. Each was tried: the finding goes, no other as grave comes, and
+ * only what is meant to change the hand at other notes does.
+ * @param finding one of the examination's own
+ * @returns the repairs in the order in which the remedy names them; empty where nothing in the part would help
+ * @example
+ * const examination = examine(passageOf('E4~ F4+'));
+ * repairsFor(examination, examination.findings[0]).map(({ kind }) => kind) // => ['other-start', 'line-removed']
+ */
+export function repairsFor(examination: Examination, finding: Finding): readonly Repair[] {
+  const proposals = proposalsFor(examination, finding);
+  return proposals.length === 0 ? proposals : proposals.filter(trialOf(examination, finding));
+}
+
+const GRAVITY: { readonly [severity in Severity]: number } = { advice: 0, risky: 1, impossible: 2 };
+
+/** These change the hand at notes after the finding's, and are meant to. */
+const REACH_ON: readonly RepairKind[] = ['opening-word', 'closing-word', 'mute-out'];
+
+/** Tries repairs on the surroundings of the finding, or on the whole part where that may matter. */
+function trialOf(examination: Examination, finding: Finding): (repair: Repair) => boolean {
+  const { settings } = examination;
+  return (repair) => {
+    const { steps } = repair;
+    const touched = steps
+      .map(({ noteIndex }) => noteIndex)
+      .concat(finding.noteIndex, finding.otherIndex ?? []);
+    const addsWords = steps.some(({ change }) => change === 'word');
+    const around = addsWords ? null : surroundingsOf(examination, touched);
+    const before = around ? examine(around.passage, settings) : examination;
+    const shift = around ? around.firstIndex : 0;
+    const after = examine(repaired(before.passage, moved(steps, shift)), settings);
+    const found = shifted(finding, shift);
+    return (
+      !after.findings.some((other) => isSame(other, found)) &&
+      after.findings.every((other) =>
+        isNoWorse(other, before.findings, found, touched.indexOf(other.noteIndex + shift) >= 0),
+      ) &&
+      (REACH_ON.indexOf(repair.kind) >= 0 || keepsHands(before, after, touched, shift))
+    );
+  };
+}
+
+type Place = Pick<Finding, 'id' | 'noteIndex' | 'otherIndex' | 'severity'>;
+
+function isSame(one: Place, other: Place): boolean {
+  return one.id === other.id && one.noteIndex === other.noteIndex && one.otherIndex === other.otherIndex;
+}
+
+/** What was there before as grave; else less grave than what went, and at the notes that changed less than what was there. */
+function isNoWorse(after: Place, before: readonly Place[], found: Place, isTouched: boolean): boolean {
+  const known = before.filter((other) => isSame(other, after))[0];
+  if (known && GRAVITY[known.severity] >= GRAVITY[after.severity]) return true;
+  const here = before.filter(({ noteIndex }) => noteIndex === after.noteIndex);
+  const worstHere = Math.max(0, ...here.map(({ severity }) => GRAVITY[severity]));
+  const most = isTouched && worstHere > 0 ? worstHere - 1 : 0;
+  return GRAVITY[after.severity] <= Math.min(most, GRAVITY[found.severity] - 1);
+}
+
+function keepsHands(
+  before: Examination,
+  after: Examination,
+  touched: readonly number[],
+  shift: number,
+): boolean {
+  return after.notes.every(
+    ({ reading }, i) => reading.state === before.notes[i]!.reading.state || touched.indexOf(i + shift) >= 0,
+  );
+}
+
+function moved(steps: readonly RepairStep[], shift: number): readonly RepairStep[] {
+  return shift === 0
+    ? steps
+    : steps.map((step) => ({
+        ...step,
+        noteIndex: step.noteIndex - shift,
+        ...(step.change === 'join' ? { toIndex: step.toIndex - shift } : {}),
+      }));
+}
+
+function shifted({ id, severity, noteIndex, otherIndex }: Finding, shift: number): Place {
+  return {
+    id,
+    severity,
+    noteIndex: noteIndex - shift,
+    otherIndex: otherIndex === null ? null : otherIndex - shift,
+  };
+}
