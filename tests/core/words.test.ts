@@ -271,7 +271,7 @@ describe('counts', () => {
   test('what was added', () => {
     const added = (signs: number, words: number, language: Language) =>
       completionText(
-        [...Array(signs).fill({ kind: 'sign' }), ...Array(words).fill({ kind: 'word' })],
+        [...Array(signs).fill({ kind: 'sign-added' }), ...Array(words).fill({ kind: 'opening-word' })],
         readerOf(language),
       );
     expect(added(0, 0, 'en')).toBe('no sign or word was missing');
