@@ -60,6 +60,7 @@ export * from './stopping/fingering.ts';
 export * from './stopping/names.ts';
 export * from './stopping/naturalHorn.ts';
 export * from './stopping/stopping.ts';
+export * from './words/chart.ts';
 export * from './words/commandLine.ts';
 export { kindWords } from './words/etudes.ts';
 export * from './words/findings.ts';

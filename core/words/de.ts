@@ -1,4 +1,6 @@
 /** Everything that is said in German, area by area; long because it is all of it. */
+
+import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
@@ -391,7 +393,7 @@ export const commandLine: CommandLineWords = {
     report:
       'schreibt eine Seite mit dem Urteil, dem, was zu tun ist, den gestochenen Noten um jeden Befund und den Griffen',
     chart:
-      'schreibt die Grifftabelle eines Horns: jeder Ton, der sich stopfen lässt, mit Naturton und Absenkung',
+      'eine Tabelle eines Horns schreiben: die Griffe aller Töne, die sich stopfen lassen, oder wohin die Hand jeden Ton zieht',
     watch: 'prüft eine Datei bei jedem Speichern und sagt, was sich geändert hat; Strg-C beendet',
     install: 'legt das Plugin in den Plugin-Ordner von MuseScore 3 und 4',
   },
@@ -412,6 +414,7 @@ export const commandLine: CommandLineWords = {
     checkFormat:
       'table; json, ein Objekt für jede Datei, eines je Zeile; json-lines, dasselbe ohne die Töne, für Kataloge',
     explainFormat: 'table oder json',
+    chartOf: 'fingerings: Griffe gestopfter Töne; bends: wohin die Hand jeden Ton führt, für Komponisten',
     chartFormat: 'html, eine Seite zum Drucken, oder musicxml, Noten',
     curve: 'die Tonhöhe beim Schließen der Hand, aus der Akustik: als Text oder als SVG-Bild in einer Datei',
     part: 'eine Stimme, die als Horn gelten soll: Name, Kennung oder Platz in der Partitur; auch mehrmals',
@@ -614,4 +617,28 @@ export const commandLine: CommandLineWords = {
     curveTitle: (note, natural, fingering) =>
       `${note} aus ${natural}: ${fingering}, während die Hand schließt`,
   },
+};
+
+export const chart: ChartWords = {
+  slidesOn: (horn) => `Glissandi der Hand: ${horn}`,
+  slidesReading:
+    'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton stehen die Ventile; sie bleiben das ganze Glissando lang gedrückt.',
+  slidesReadingNatural:
+    'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton steht, wie weit die Hand schließt.',
+  prefix: (letter, key) => `${letter} ist die ${key}-Seite.`,
+  withLuck: '≈ und blau: mit Glück.',
+  asTheHandCloses: 'Die Hand schließt: wohin jeder offene Ton fällt',
+  asTheHandOpens: 'Die Hand öffnet: wohin jeder gestopfte Ton steigt',
+  cannotBeWritten: 'Was nicht geschrieben werden kann',
+  slide: (from, to, way) => `${from} nach ${to} (${way})`,
+  neverUp:
+    'Ein Glissando hinauf zu einem gestopften Ton oder von einem gestopften hinunter: die schließende Hand senkt den Ton, die öffnende hebt ihn wieder.',
+  widest: (semitones) => `Ein Glissando von mehr als ${counted(semitones, 'Halbton', 'Halbtönen')}.`,
+  tooLow: (notes) =>
+    `Von ${notes} aus: zu tief, als dass die Hand den Ton senken könnte; er rutscht höchstens einen Halbton hinauf.`,
+  tooHigh: (notes) => `Von ${notes} aus: so hoch, dass das Schließen nichts Hörbares ändert.`,
+  between: (notes) => `Von ${notes} aus: der Ton fällt, aber nicht bis zu einem anderen Ton.`,
+  notReached: (notes) => `Nach ${notes} gestopft: spielbar, aber kein offener Ton fällt dorthin.`,
+  withoutStoppingValve: 'Das Stopfventil bleibt bei jedem Glissando ungedrückt.',
+  madeBy: 'Mit Bellhand gemacht.',
 };

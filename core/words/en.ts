@@ -1,4 +1,6 @@
 /** Everything that is said in English, area by area; long because it is all of it. */
+
+import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
@@ -366,7 +368,8 @@ export const commandLine: CommandLineWords = {
     course: 'compose a course: a lesson a week, each a little harder and each coming back to the last',
     report:
       'write a page with the verdict, what to do, the engraved music around every finding, and the fingerings',
-    chart: 'write the fingering chart of a horn: every note it can stop, with natural pitch and drop',
+    chart:
+      'write a chart of a horn: the fingering of every note it can stop, or where the hand bends each note',
     watch: 'check a file whenever it is saved and say what changed; Ctrl-C ends it',
     install: 'put the plugin into the plugin folder of MuseScore 3 and 4',
   },
@@ -386,6 +389,7 @@ export const commandLine: CommandLineWords = {
     checkFormat:
       'table; json, one object for each file, one a line; json-lines, the same without the notes, for catalogues',
     explainFormat: 'table or json',
+    chartOf: 'fingerings of stopped notes, or bends: where the moving hand takes each note, for composers',
     chartFormat: 'html, a page to print, or musicxml, a score',
     curve: 'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
     part: 'a part to take for a horn: its name, id or place in the score; may be given again',
@@ -576,4 +580,28 @@ export const commandLine: CommandLineWords = {
     cents: (count) => counted(count, 'cent', 'cents'),
     curveTitle: (note, natural, fingering) => `${note} from ${natural}: ${fingering}, as the hand closes`,
   },
+};
+
+export const chart: ChartWords = {
+  slidesOn: (horn) => `What the hand bends: ${horn}`,
+  slidesReading:
+    'Written notes: o open, + stopped. Over each stopped note stand the valves, which stay down for the whole slide.',
+  slidesReadingNatural:
+    'Written notes: o open, + stopped. Over each stopped note stands how far the hand closes.',
+  prefix: (letter, key) => `${letter} is the ${key} side.`,
+  withLuck: '≈ and blue: with luck.',
+  asTheHandCloses: 'As the hand closes: where each open note falls',
+  asTheHandOpens: 'As the hand opens: where each stopped note rises',
+  cannotBeWritten: 'What cannot be written',
+  slide: (from, to, way) => `${from} to ${to} (${way})`,
+  neverUp:
+    'A slide up into a stopped note, or down out of one: closing lowers the tone, opening raises it again.',
+  widest: (semitones) => `A slide wider than ${counted(semitones, 'semitone', 'semitones')}.`,
+  tooLow: (notes) =>
+    `From ${notes}: too low for the hand to bring down; at most the tone slips up a semitone.`,
+  tooHigh: (notes) => `From ${notes}: so high that closing changes nothing that is heard.`,
+  between: (notes) => `From ${notes}: the tone falls, but not as far as another note.`,
+  notReached: (notes) => `To ${notes} stopped: they can be played, but no open note falls to them.`,
+  withoutStoppingValve: 'The stopping valve stays up in every slide.',
+  madeBy: 'Made by Bellhand.',
 };

@@ -1,4 +1,6 @@
 /** Everything that is said in Spanish, area by area; long because it is all of it. */
+
+import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
@@ -382,7 +384,8 @@ export const commandLine: CommandLineWords = {
       'compone un curso: una lección por semana, cada una algo más difícil y con una vuelta a la anterior',
     report:
       'escribe una página con el veredicto, lo que hay que hacer, la música grabada alrededor de cada aviso, y las digitaciones',
-    chart: 'escribe la tabla de una trompa: todas las notas que puede tapar, con sonido natural y descenso',
+    chart:
+      'escribe una tabla de una trompa: la digitación de cada nota que puede tapar, o adónde lleva la mano cada nota',
     watch: 'revisa un archivo cada vez que se guarda y dice qué ha cambiado; Ctrl-C termina',
     install: 'pone el complemento en la carpeta de complementos de MuseScore 3 y 4',
   },
@@ -403,6 +406,8 @@ export const commandLine: CommandLineWords = {
     checkFormat:
       'table; json, un objeto por archivo, uno por línea; json-lines, lo mismo sin las notas, para catálogos',
     explainFormat: 'table o json',
+    chartOf:
+      'fingerings, las digitaciones de los sonidos tapados, o bends, adónde lleva la mano cada nota, para quien compone',
     chartFormat: 'html, una página para imprimir, o musicxml, una partitura',
     curve:
       'la altura mientras la mano se cierra, según la acústica: como texto, o como imagen SVG en un archivo',
@@ -602,4 +607,29 @@ export const commandLine: CommandLineWords = {
     curveTitle: (note, natural, fingering) =>
       `${note} desde ${natural}: ${fingering}, mientras la mano se cierra`,
   },
+};
+
+export const chart: ChartWords = {
+  slidesOn: (horn) => `Glissandos de la mano: ${horn}`,
+  slidesReading:
+    'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado están los pistones, que se mantienen durante todo el glissando.',
+  slidesReadingNatural:
+    'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado está cuánto cierra la mano.',
+  prefix: (letter, key) => `${letter} es el lado de ${key}.`,
+  withLuck: '≈ y azul: con suerte.',
+  asTheHandCloses: 'La mano cierra: adónde baja cada sonido abierto',
+  asTheHandOpens: 'La mano abre: adónde sube cada sonido tapado',
+  cannotBeWritten: 'Lo que no se puede escribir',
+  slide: (from, to, way) => `de ${from} a ${to} (${way})`,
+  neverUp:
+    'Un glissando que suba a un sonido tapado o baje de un sonido tapado: la mano baja el sonido al cerrar y lo sube al abrir.',
+  widest: (semitones) => `Un glissando de más de ${counted(semitones, 'semitono', 'semitonos')}.`,
+  tooLow: (notes) =>
+    `Desde ${notes}: demasiado grave para que la mano baje el sonido; como mucho resbala un semitono hacia arriba.`,
+  tooHigh: (notes) => `Desde ${notes}: tan agudo que cerrar no cambia nada audible.`,
+  between: (notes) => `Desde ${notes}: el sonido baja, pero no hasta otra nota.`,
+  notReached: (notes) =>
+    `Hasta ${notes} tapados: se pueden tocar, pero ningún sonido abierto baja hasta ellos.`,
+  withoutStoppingValve: 'El pistón de tapado queda libre en todos los glissandos.',
+  madeBy: 'Hecho con Bellhand.',
 };

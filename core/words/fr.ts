@@ -1,4 +1,6 @@
 /** Everything that is said in French, area by area; long because it is all of it. */
+
+import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
@@ -391,7 +393,7 @@ export const commandLine: CommandLineWords = {
     report:
       'écrit une page avec le verdict, ce qu’il faut faire, la musique gravée autour de chaque remarque, et les doigtés',
     chart:
-      'écrit la tablature d’un cor : toutes les notes qu’il peut boucher, avec son naturel et abaissement',
+      'écrire un tableau d’un cor : le doigté de chaque son qu’il peut boucher, ou où la main mène chaque note',
     watch: 'vérifie un fichier à chaque enregistrement et dit ce qui a changé ; Ctrl-C arrête',
     install: 'met le plugin dans le dossier des plugins de MuseScore 3 et 4',
   },
@@ -412,6 +414,8 @@ export const commandLine: CommandLineWords = {
     checkFormat:
       'table ; json, un objet par fichier, un par ligne ; json-lines, le même sans les notes, pour les catalogues',
     explainFormat: 'table ou json',
+    chartOf:
+      'fingerings, les doigtés des sons bouchés, ou bends, où la main mène chaque note, pour les compositeurs',
     chartFormat: 'html, une page à imprimer, ou musicxml, une partition',
     curve:
       'la hauteur pendant que la main se ferme, d’après l’acoustique : en texte, ou en image SVG dans un fichier',
@@ -616,4 +620,28 @@ export const commandLine: CommandLineWords = {
     cents: (count) => counted(count, 'cent', 'cents'),
     curveTitle: (note, natural, fingering) => `${note} depuis ${natural} : ${fingering}, la main se fermant`,
   },
+};
+
+export const chart: ChartWords = {
+  slidesOn: (horn) => `Glissandos de la main : ${horn}`,
+  slidesReading:
+    'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, les pistons, tenus pendant tout le glissando.',
+  slidesReadingNatural:
+    'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, le degré de fermeture de la main.',
+  prefix: (letter, key) => `${letter} : le côté ${key}.`,
+  withLuck: '≈ et bleu : avec de la chance.',
+  asTheHandCloses: 'La main ferme : où descend chaque son ouvert',
+  asTheHandOpens: 'La main ouvre : où monte chaque son bouché',
+  cannotBeWritten: 'Ce qui ne peut s’écrire',
+  slide: (from, to, way) => `${from} à ${to} (${way})`,
+  neverUp:
+    'Un glissando qui monte vers un son bouché ou descend d’un son bouché : la main baisse le son en fermant, et le relève en ouvrant.',
+  widest: (semitones) => `Un glissando de plus de ${counted(semitones, 'demi-ton', 'demi-tons')}.`,
+  tooLow: (notes) =>
+    `À partir de ${notes} : trop grave pour que la main baisse le son ; au mieux il glisse d’un demi-ton vers le haut.`,
+  tooHigh: (notes) => `À partir de ${notes} : si aigu que fermer ne change rien d’audible.`,
+  between: (notes) => `À partir de ${notes} : le son descend, mais pas jusqu’à une autre note.`,
+  notReached: (notes) => `Vers ${notes} bouchés : jouables, mais aucun son ouvert n’y descend.`,
+  withoutStoppingValve: 'Le piston de bouché reste levé pendant tout glissando.',
+  madeBy: 'Fait avec Bellhand.',
 };

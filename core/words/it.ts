@@ -1,4 +1,6 @@
 /** Everything that is said in Italian, area by area; long because it is all of it. */
+
+import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
@@ -389,7 +391,8 @@ export const commandLine: CommandLineWords = {
       'compone un corso: una lezione alla settimana, ognuna un po’ più difficile e con un richiamo alla precedente',
     report:
       'scrive una pagina con il giudizio, ciò che c’è da fare, la musica incisa attorno a ogni rilievo, e le posizioni',
-    chart: 'scrive la tavola di un corno: ogni nota che può chiudere, con suono naturale e abbassamento',
+    chart:
+      'scrive una tavola di un corno: la diteggiatura di ogni nota che può chiudere, o dove la mano porta ogni nota',
     watch: 'controlla un file a ogni salvataggio e dice che cosa è cambiato; Ctrl-C termina',
     install: 'mette il plugin nella cartella dei plugin di MuseScore 3 e 4',
   },
@@ -409,6 +412,8 @@ export const commandLine: CommandLineWords = {
     checkFormat:
       'table; json, un oggetto per file, uno per riga; json-lines, lo stesso senza le note, per i cataloghi',
     explainFormat: 'table o json',
+    chartOf:
+      'fingerings, le diteggiature dei suoni chiusi, o bends, dove la mano porta ogni nota, per chi compone',
     chartFormat: 'html, una pagina da stampare, o musicxml, una partitura',
     curve: 'l’altezza mentre la mano chiude, secondo l’acustica: come testo, o come immagine SVG in un file',
     part: 'una parte da prendere per corno: nome, identificativo o posto nella partitura; ripetibile',
@@ -610,4 +615,28 @@ export const commandLine: CommandLineWords = {
     cents: (count) => `${count} cent`,
     curveTitle: (note, natural, fingering) => `${note} da ${natural}: ${fingering}, mentre la mano chiude`,
   },
+};
+
+export const chart: ChartWords = {
+  slidesOn: (horn) => `Glissandi della mano: ${horn}`,
+  slidesReading:
+    'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso stanno i pistoni, tenuti per tutto il glissando.',
+  slidesReadingNatural:
+    'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso sta quanto chiude la mano.',
+  prefix: (letter, key) => `${letter} è il lato in ${key}.`,
+  withLuck: '≈ e blu: con fortuna.',
+  asTheHandCloses: 'La mano chiude: dove scende ogni suono aperto',
+  asTheHandOpens: 'La mano apre: dove sale ogni suono chiuso',
+  cannotBeWritten: 'Che cosa non si può scrivere',
+  slide: (from, to, way) => `da ${from} a ${to} (${way})`,
+  neverUp:
+    'Un glissando che sale a un suono chiuso o scende da un suono chiuso: la mano chiudendo abbassa il suono, aprendo lo rialza.',
+  widest: (semitones) => `Un glissando di più di ${counted(semitones, 'semitono', 'semitoni')}.`,
+  tooLow: (notes) =>
+    `Da ${notes}: troppo grave perché la mano lo abbassi; al massimo il suono scivola in su di un semitono.`,
+  tooHigh: (notes) => `Da ${notes}: così acuto che chiudere non cambia nulla di udibile.`,
+  between: (notes) => `Da ${notes}: il suono scende, ma non fino a un’altra nota.`,
+  notReached: (notes) => `Verso ${notes} chiusi: eseguibili, ma nessun suono aperto vi scende.`,
+  withoutStoppingValve: 'Il pistone di chiusura resta alzato in ogni glissando.',
+  madeBy: 'Fatto con Bellhand.',
 };

@@ -34,6 +34,8 @@ export interface EngravingLook {
   readonly width: number;
   /** True to break lines where the score says so, false to fill them. */
   readonly keepsBreaks: boolean;
+  /** True where marks are so short that notes may stand close. */
+  readonly isClose?: boolean;
 }
 
 /** Ids that the page looks for start so; the engraver's own are dropped. */
@@ -41,6 +43,10 @@ export const PAGE_ID = 'bh-';
 
 /** Marks are this much smaller than other texts. */
 const MARK_SIZE = '72%';
+
+/** A little wider than usual: marks need room side by side. */
+const ROOMY = { spacingLinear: 0.32, spacingNonLinear: 0.62 } as const;
+const CLOSE = { spacingLinear: 0.27, spacingNonLinear: 0.58 } as const;
 
 /** No picture of the music can be had. `message` says why and what to do. */
 export class EngravingError extends Error {
@@ -80,9 +86,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     header: 'none',
     footer: 'none',
     scale: 100,
-    // A little wider than usual: marks need room side by side.
-    spacingLinear: 0.32,
-    spacingNonLinear: 0.62,
+    ...(look.isClose ? CLOSE : ROOMY),
     svgViewBox: true,
     svgRemoveXlink: true,
     smuflTextFont: 'embedded',

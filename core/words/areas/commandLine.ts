@@ -45,6 +45,7 @@ export interface CommandLineWords {
     readonly force: string;
     readonly checkFormat: string;
     readonly explainFormat: string;
+    readonly chartOf: string;
     readonly chartFormat: string;
     readonly curve: string;
     readonly part: string;

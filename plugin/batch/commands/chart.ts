@@ -1,10 +1,11 @@
-/** `bellhand chart`: every note a horn can stop, as a page for the stand or as a score. */
+/** `bellhand chart`: every note a horn can stop, or bend by the hand, as a page or as a score. */
 import { Command } from 'commander';
-import type { Reader } from '../../../core/index.ts';
+import type { Reader, Settings } from '../../../core/index.ts';
 import { chartNotes } from '../../pages/chartNotes.ts';
 import { chartPage, chartTitle } from '../../pages/chartPage.ts';
 import { markedChartText } from '../../pages/chartScore.ts';
 import { EngravingError } from '../../pages/engrave.ts';
+import { slideChartText, slidePage, slideTitle } from '../../pages/slidePage.ts';
 import { Failure } from '../failure.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { oneOf } from '../options/optionValues.ts';
@@ -14,6 +15,7 @@ import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 import { wordsFor } from '../reader.ts';
 
 interface ChartOptions extends PlayerOptions, ForceOption {
+  readonly of: 'fingerings' | 'bends';
   readonly format: 'html' | 'musicxml';
   readonly output?: string;
 }
@@ -25,8 +27,12 @@ export function chartCommand(reader: Reader): Command {
   const words = wordsFor(reader);
   const command = new Command('chart')
     .description(words.commands.chart)
+    .option('--of <what>', words.options.chartOf, oneOf(words, ['fingerings', 'bends']), 'fingerings')
     .option('--format <format>', words.options.chartFormat, oneOf(words, ['html', 'musicxml']), 'html')
-    .option('-o, --output <path>', words.options.outputOfOne('chart-HORN.html, .musicxml'));
+    .option(
+      '-o, --output <path>',
+      words.options.outputOfOne('chart-HORN.html, chart-bends-HORN.musicxml, …'),
+    );
   return withForce(withPlayerOptions(command, words), words).action((options: ChartOptions) =>
     writeChart(options, reader),
   );
@@ -34,11 +40,28 @@ export function chartCommand(reader: Reader): Command {
 
 async function writeChart(options: ChartOptions, reader: Reader): Promise<void> {
   const player = settingsOf(options);
+  const { text, title } = await chartOf(player, options, reader).catch((fault: unknown) => {
+    throw fault instanceof EngravingError ? new Failure(() => fault.message) : fault;
+  });
+  const name = options.of === 'bends' ? 'chart-bends' : 'chart';
+  const output = options.output ?? `${name}-${player.horn.id}.${options.format}`;
+  const written = writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] });
+  warnLines(written.map((say) => say(wordsFor(reader))));
+  if (!isStandardOutput(output)) printLines([`${output}: ${title}`]);
+}
+
+async function chartOf(
+  player: Settings,
+  { of, format }: ChartOptions,
+  reader: Reader,
+): Promise<{ text: string; title: string }> {
+  if (of === 'bends') {
+    const text = format === 'html' ? await slidePage(player, reader) : slideChartText(player, reader);
+    return { text, title: slideTitle(player, reader) };
+  }
   const text =
-    options.format === 'html'
-      ? await chartPage(player).catch((fault: unknown) => {
-          throw fault instanceof EngravingError ? new Failure(() => fault.message) : fault;
-        })
+    format === 'html'
+      ? await chartPage(player)
       : markedChartText(chartNotes(player), player, {
           title: chartTitle(player),
           notesALine: NOTES_A_LINE,
@@ -46,8 +69,5 @@ async function writeChart(options: ChartOptions, reader: Reader): Promise<void> 
           clef: 'treble',
           hasDetails: true,
         });
-  const output = options.output ?? `chart-${player.horn.id}.${options.format}`;
-  const written = writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] });
-  warnLines(written.map((say) => say(wordsFor(reader))));
-  if (!isStandardOutput(output)) printLines([`${output}: ${chartTitle(player)}`]);
+  return { text, title: chartTitle(player) };
 }

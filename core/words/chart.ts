@@ -1,0 +1,36 @@
+/** Charts in words. */
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
+import type { ChartWords } from './areas/chart.ts';
+import { chart as de } from './de.ts';
+import { chart as en } from './en.ts';
+import { chart as es } from './es.ts';
+import { chart as fr } from './fr.ts';
+import { chart as it } from './it.ts';
+import type { Language, Reader } from './language.ts';
+import { noteName } from './noteNames.ts';
+
+const WORDS: { readonly [language in Language]: ChartWords } = { en, de, fr, it, es };
+
+/** What a chart says beside its notes. */
+export function chartWords({ language }: Reader): ChartWords {
+  return WORDS[language];
+}
+
+/** Notes a semitone apart in a row are joined, from so many on. */
+const JOINED_FROM = 3;
+
+/** Notes as a list, runs of semitones joined: `F2–F3, C6`. @param notes from the lowest, each once */
+export function noteRanges(notes: readonly Pitch[], reader: Reader): string {
+  const pieces: string[] = [];
+  for (let i = 0; i < notes.length; ) {
+    let end = i + 1;
+    while (end < notes.length && pitchCents(notes[end]!) === pitchCents(notes[end - 1]!) + 100) end += 1;
+    if (end - i < JOINED_FROM) end = i + 1;
+    const [first, last] = [noteName(notes[i]!, reader), noteName(notes[end - 1]!, reader)];
+    pieces.push(end - i === 1 ? first : `${first}–${last}`);
+    i = end;
+  }
+  return pieces.join(', ');
+}
+
+export type { ChartWords } from './areas/chart.ts';

@@ -1,0 +1,154 @@
+/** The hand's slides as a score: a bar for each, both notes as a part would print them, the valves over the stopped one. */
+import {
+  closingText,
+  type Mark,
+  type Pitch,
+  pitchCents,
+  type Reader,
+  type Settings,
+  VERDICT_COLOURS,
+} from '../../core/index.ts';
+import { pitchElement } from '../etude/scoreNote.ts';
+import { element, type XmlElement } from '../etude/xmlTree.ts';
+import { readScore } from '../musicxml/read/readScore.ts';
+import { writeMarks } from '../musicxml/write/writeMarks.ts';
+import { type ChartClef, chartText, clefChange, firstAttributes } from './chartFrame.ts';
+import type { HandSlide } from './handSlides.ts';
+
+/** Which way the hand moves. */
+export type HandMove = 'closing' | 'opening';
+
+/** Some slides with the hand moving one way, under one clef. */
+export interface SlideRow {
+  readonly move: HandMove;
+  readonly clef: ChartClef;
+  readonly slides: readonly HandSlide[];
+}
+
+/** Written G3: what goes below stands in the bass clef, at its real pitch. @source commonPractice */
+const BASS_CLEF_BELOW_CENTS = 5500;
+
+/** The slides in the order in which a chart shows them. */
+export function slideRows(slides: readonly HandSlide[]): readonly SlideRow[] {
+  const opening = slides.slice().sort((a, b) => centsOf(a.stopped) - centsOf(b.stopped));
+  const isLow = ({ stopped }: HandSlide) => centsOf(stopped) < BASS_CLEF_BELOW_CENTS;
+  const rows = [
+    ['closing', slides],
+    ['opening', opening],
+  ] as const;
+  return rows
+    .flatMap(([move, all]): SlideRow[] => [
+      { move, clef: 'bass', slides: all.filter(isLow) },
+      { move, clef: 'treble', slides: all.filter((slide) => !isLow(slide)) },
+    ])
+    .filter((row) => row.slides.length > 0);
+}
+
+/** Slides on a line, if the notes they start from come out so. */
+const SLIDES_A_LINE = 9;
+
+/** Shares a row out to lines of about the same length; slides from one note stay together. */
+function isLineStart(slides: readonly HandSlide[], move: HandMove): readonly boolean[] {
+  const lineLength = Math.ceil(slides.length / Math.ceil(slides.length / SLIDES_A_LINE));
+  let onLine = 0;
+  return slides.map((slide, i) => {
+    const startsNote =
+      i === 0 || pitchCents(endsOf(slides[i - 1]!, move)[0]) !== pitchCents(endsOf(slide, move)[0]);
+    const starts = startsNote && (i === 0 || onLine >= lineLength);
+    onLine = starts ? 1 : onLine + 1;
+    return starts;
+  });
+}
+
+/** From where to where a slide runs. */
+export function endsOf({ open, stopped }: HandSlide, move: HandMove): readonly [from: Pitch, to: Pitch] {
+  const [high, low] = [open.note.written, stopped.note.written];
+  return move === 'closing' ? [high, low] : [low, high];
+}
+
+/** The score of some rows; headings stand over the first row of each way. */
+export function slideScoreText(
+  rows: readonly SlideRow[],
+  player: Settings,
+  reader: Reader,
+  {
+    title,
+    headings,
+  }: { readonly title: string; readonly headings: { readonly [move in HandMove]?: string } },
+): string {
+  const measures: XmlElement[] = [];
+  const marks: Mark[] = [];
+  rows.forEach(({ move, clef, slides }, r) => {
+    const lineStarts = isLineStart(slides, move);
+    slides.forEach((slide, i) => {
+      const [from] = endsOf(slide, move);
+      const next = slides[i + 1];
+      const isLastOfNote = !next || pitchCents(endsOf(next, move)[0]) !== pitchCents(from);
+      const number = measures.length + 1;
+      marks.push(markOf(slide, 2 * measures.length + (move === 'closing' ? 1 : 0), reader));
+      const isFirst = i === 0 && rows[r - 1]?.move !== move;
+      measures.push(
+        element(
+          'measure',
+          { number },
+          lineStarts[i] && number > 1 ? element('print', { 'new-system': 'yes' }) : null,
+          number === 1 ? firstAttributes(player, clef) : i === 0 ? clefChange(clef) : null,
+          isFirst && headings[move] !== undefined ? heading(headings[move]) : null,
+          ...notesOf(slide, move),
+          barline(isLastOfNote ? 'light-light' : 'none'),
+        ),
+      );
+    });
+  });
+  return writeMarks(readScore(chartText(title, measures)), [{ partId: 'P1', marks }]);
+}
+
+function centsOf({ note }: HandSlide['open']): number {
+  return pitchCents(note.written);
+}
+
+/** The valves over the stopped note; on a natural horn, how far the hand closes. */
+function markOf({ fingering, isSure }: HandSlide, noteIndex: number, reader: Reader): Mark {
+  const way = fingering.band ? closingText(fingering.band, reader) : fingering.printed;
+  return {
+    noteIndex,
+    lines: [isSure ? way : `≈ ${way}`],
+    valves: null,
+    colour: isSure ? null : VERDICT_COLOURS.risky,
+  };
+}
+
+function notesOf(slide: HandSlide, move: HandMove): readonly XmlElement[] {
+  return endsOf(slide, move).map((written, i) => {
+    const isOpen = (move === 'closing') === (i === 0);
+    return element(
+      'note',
+      {},
+      pitchElement(written),
+      element('duration', {}, 2),
+      element('voice', {}, 1),
+      element('type', {}, 'half'),
+      written.alter === 0 ? null : element('accidental', {}, written.alter > 0 ? 'sharp' : 'flat'),
+      element(
+        'notations',
+        {},
+        element('slide', { type: i === 0 ? 'start' : 'stop', number: 1, 'line-type': 'solid' }),
+        // The same small circle as `open`, and of the two the one that editors and engravers draw.
+        element('technical', {}, element(isOpen ? 'open-string' : 'stopped')),
+      ),
+    );
+  });
+}
+
+/** No `words`: a heading that speaks of stopped notes must not be read as the word over a stopped passage. */
+function heading(text: string): XmlElement {
+  return element(
+    'direction',
+    { placement: 'above' },
+    element('direction-type', {}, element('rehearsal', { enclosure: 'none' }, text)),
+  );
+}
+
+function barline(style: 'light-light' | 'none'): XmlElement {
+  return element('barline', { location: 'right' }, element('bar-style', {}, style));
+}

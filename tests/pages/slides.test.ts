@@ -1,0 +1,166 @@
+/** The chart for composers: where published tables and the trade have the hand take a note, and that a part may be written so. */
+import { afterAll, describe, expect, it, test } from 'vitest';
+import { HORNS } from '../../core/horn/horns.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { parsePitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
+import { noteRanges } from '../../core/words/chart.ts';
+import { ENGLISH_READER, LANGUAGES, readerOf } from '../../core/words/language.ts';
+import { handSlides } from '../../plugin/pages/handSlides.ts';
+import { slidePage } from '../../plugin/pages/slidePage.ts';
+import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
+import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
+import { brokenAccessRules, closeBrowser, describeInBrowser, faintTexts, withPage } from './browser.ts';
+
+afterAll(closeBrowser);
+
+function player(hornId: string) {
+  return { ...DEFAULT_SETTINGS, horn: HORNS.find(({ id }) => id === hornId)! };
+}
+
+/** Every slide as `E4 C#4 0`, by cents, with its valves. */
+function found(hornId: string): readonly string[] {
+  return handSlides(player(hornId)).slides.map(({ open, stopped, fingering }) =>
+    [pitchCents(open.note.written), pitchCents(stopped.note.written), fingering.printed].join(' '),
+  );
+}
+
+function row(text: string): string {
+  const [open, stopped, valves] = text.split(' ') as [string, string, string];
+  return [pitchCents(parsePitch(open)), pitchCents(parsePitch(stopped)), valves].join(' ');
+}
+
+// C. Smalley, "Starting Stopping" (method sheet, CC0): full-stop bends of the open F horn. Those of E5, D5 and B♭4 and
+// the four below; C5 to a low C♭5 is taken on the first valve here, as in the sheet's own hand positions.
+const BENDS = ['E5 Eb5 0', 'D5 Db5 0', 'Bb4 Ab4 0', 'G4 F4 0', 'E4 Db4 0', 'C4 Ab3 0'];
+// The same sheet: open and stopped on one fingering, both sides.
+const POSITIONS = ['G4 F4 0', 'Gb4 E4 2', 'F4 Eb4 1', 'E4 D4 12', 'E4 C#4 0', 'Eb4 C4 2', 'F5 E5 T0'];
+const POSITIONS_ON_F = ['C5 B4 1', 'B4 Bb4 12', 'Bb4 A4 23'];
+
+describe('slides of the double horn', () => {
+  test.each([...BENDS, ...POSITIONS, ...POSITIONS_ON_F])('%s, as Smalley has it', (text) => {
+    expect(found('double')).toContain(row(text));
+  });
+
+  // Where the F side does as well, the chart keeps to it; a single B♭ horn has no choice.
+  test.each(['F5 E5 0', 'E5 Eb5 2', 'Eb5 D5 1', 'D5 Db5 12', 'Db5 C5 23'])(
+    '%s on a B♭ horn, as Smalley has it',
+    (text) => {
+      expect(found('single-bflat')).toContain(row(text));
+    },
+  );
+
+  test('none lower: from below F♯3 nothing is brought down (Smalley)', () => {
+    const { slides, none } = handSlides(player('single-f'));
+    expect(none['too-low'].map(printPitch)).toContain('F3');
+    // On the open F horn: C4, the 4th harmonic, is the lowest.
+    const onOpen = slides.filter(({ fingering }) => fingering.printed === '0');
+    expect(Math.min(...onOpen.map(({ open }) => pitchCents(open.note.written)))).toBe(6000);
+  });
+
+  // Common practice, no source: from the 16th harmonic of the F side, written C6, nothing changes.
+  test('C6 does not change, and high notes fall to no other note', () => {
+    const { none } = handSlides(player('single-f'));
+    expect(none['too-high'].map(printPitch)).toEqual(['C6']);
+  });
+
+  // Widor, Initiation musicale (1923), p. 34: notes of the natural horn made by the hand, below the open C4, E4 and G4.
+  test('a natural horn reaches what is printed between its harmonics', () => {
+    const names = handSlides(player('natural-f')).slides.map(
+      ({ open, stopped }) => `${printPitch(open.note.written)} ${printPitch(stopped.note.written)}`,
+    );
+    for (const pair of ['C4 B3', 'C4 B♭3', 'C4 A3', 'C4 A♭3', 'E4 E♭4', 'E4 D4', 'G4 F♯4', 'G4 F4', 'C5 B4'])
+      expect(names).toContain(pair);
+  });
+});
+
+describe.each(HORNS.map(({ id }) => [id]))('slides of %s', (id) => {
+  test('go down, by what the rules call possible, and every open note has a slide or a reason', () => {
+    const { slides, none } = handSlides(player(id));
+    expect(slides.length).toBeGreaterThan(5);
+    for (const { open, stopped, fingering, examination } of slides) {
+      expect(pitchCents(stopped.note.written)).toBeLessThan(pitchCents(open.note.written));
+      expect(open.fingering!.tube).toBe(fingering.tube);
+      expect(examination.findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
+    }
+    const told = [...slides.map(({ open }) => open.note.written), ...Object.values(none).flat()];
+    const cents = new Set(told.map(pitchCents));
+    for (let each = 7000; each <= 8400 && !player(id).horn.natural; each += 100)
+      expect(cents).toContain(each);
+  });
+});
+
+test('notes a semitone apart are told as a range', () => {
+  const notes = ['C4', 'Db4', 'D4', 'F4', 'G4', 'Ab4'].map(parsePitch);
+  expect(noteRanges(notes, ENGLISH_READER)).toBe('C4–D4, F4, G4, A♭4');
+});
+
+describeInBrowser('the page of slides', () => {
+  it.each(['double', 'single-f', 'single-bflat', 'double-stop-valve', 'natural-f'])(
+    'is one sheet for %s in every language',
+    async (id) => {
+      for (const language of LANGUAGES) {
+        await withPage(await slidePage(player(id), readerOf(language)), {}, async ({ page }) => {
+          const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+          expect(paper.match(/\/MediaBox/g), language).toHaveLength(1);
+        });
+      }
+    },
+  );
+
+  it.each([
+    { colorScheme: 'light', width: 1280 },
+    { colorScheme: 'dark', width: 360 },
+  ] as const)('can be read by all: $colorScheme, $width pixels wide', async ({ colorScheme, width }) => {
+    const text = await slidePage(DEFAULT_SETTINGS);
+    await withPage(text, { colorScheme, viewport: { width, height: 900 } }, async ({ page, complaints }) => {
+      expect(await faintTexts(page)).toEqual([]);
+      expect(await brokenAccessRules(page)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      const label = await page
+        .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]')
+        .getAttribute('aria-label');
+      expect(label).toContain('E4 to D4 (F horn 1+2)');
+      expect(complaints).toEqual([]);
+    });
+  });
+});
+
+describe('bellhand chart --of bends', () => {
+  it.each(['double', 'single-f', 'single-bflat', 'natural-f'])(
+    'writes a score that check finds playable: %s',
+    (id) => {
+      const folder = folderWith();
+      const run = bellhand(folder, ['chart', '--of', 'bends', '--format', 'musicxml', '--horn', id]);
+      expect(run).toMatchObject({ exit: 0, stderr: '' });
+      const file = `chart-bends-${id}.musicxml`;
+      const checked = bellhand(folder, [
+        'check',
+        '--bass-clef',
+        'new',
+        '--horn',
+        id,
+        '--format',
+        'json',
+        file,
+      ]);
+      expect(checked.exit).toBe(0);
+      const { parts, findings } = JSON.parse(checked.stdout);
+      const { slides } = handSlides(player(id));
+      // The stopped notes, closing and opening; an open note is listed when something is wrong with it.
+      expect(parts[0].notes).toHaveLength(2 * slides.length);
+      slides.forEach(({ fingering, isSure }, i) => {
+        const closing = parts[0].notes[i];
+        expect([closing.state, closing.valves]).toEqual(['stopped', fingering.tube.combination.valves]);
+        // Nothing but what the chart marks as risky is found.
+        if (isSure)
+          expect(findings.filter(({ measure }: { measure: string }) => measure === `${i + 1}`)).toEqual([]);
+      });
+    },
+  );
+
+  it.skipIf(SCHEMA_FOLDER === null)('writes scores the schema accepts', async () => {
+    const folder = folderWith();
+    bellhand(folder, ['chart', '--of', 'bends', '--format', 'musicxml']);
+    expect(await schemaErrors({ 'a.xml': textOf(folder, 'chart-bends-double.musicxml') })).toEqual([]);
+  });
+});
