@@ -3,6 +3,7 @@
 import type { Engraving } from './engrave.ts';
 import { Html, html } from './html.ts';
 import { PAGE_STYLE } from './style.ts';
+import { textFaces } from './textFaces.ts';
 
 export interface PageParts {
   readonly title: string;
@@ -13,24 +14,34 @@ export interface PageParts {
   readonly engravings: readonly Engraving[];
   /** Rules of this page alone. */
   readonly style?: string;
+  /** By its two letters; English by default. */
+  readonly language?: string;
 }
 
 /** The text of a page. */
-export function pageText({ title, header, main, footer, engravings, style = '' }: PageParts): string {
+export function pageText({
+  title,
+  header,
+  main,
+  footer,
+  engravings,
+  style = '',
+  language = 'en',
+}: PageParts): string {
   const glyphs = new Map<string, string>();
   for (const engraving of engravings)
     for (const [name, outline] of engraving.glyphs) glyphs.set(name, outline);
   const fontFace = engravings.find((engraving) => engraving.fontFace)?.fontFace ?? '';
   const outlines = [...glyphs].map(([name, outline]) => `<path id="g${name}" ${outline}/>`).join('');
   return html`<!DOCTYPE html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="generator" content="Bellhand">
 <link rel="icon" href="data:,">
 <title>${title}</title>
-<style>${new Html(PAGE_STYLE + style + fontFace)}</style>
+<style>${new Html(textFaces() + fontFace + PAGE_STYLE + style)}</style>
 </head>
 <body>
 <a class="skip" href="#main">Skip to the music</a>

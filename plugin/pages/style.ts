@@ -1,6 +1,10 @@
 /** The look of the pages: paper, ink, and a margin for remarks, as on a proof that comes back from reading. */
 import { VERDICT_COLOURS } from '../../core/index.ts';
+import { TEXT_FAMILY } from './textFaces.ts';
 import { VERDICT_INKS } from './verdicts.ts';
+
+/** The page's own letters; the engraver's font has ♭ and ♯, which they lack. */
+const LETTERS = `"${TEXT_FAMILY}", Leipzig, Times, serif`;
 
 /** A dark page takes lighter colours of the same hue as the inks, again with a contrast of 4.5 : 1 or more. */
 export const PAGE_STYLE = `
@@ -14,7 +18,7 @@ export const PAGE_STYLE = `
 }
 * { box-sizing: border-box; }
 html { background: var(--desk); scroll-padding-top: 1rem; }
-body { margin: 0; color: var(--ink); font: 16px/1.5 Charter, "Bitstream Charter", "Liberation Serif", Georgia, serif; }
+body { margin: 0; color: var(--ink); font: 16px/1.5 ${LETTERS}; }
 a { color: inherit; text-decoration-thickness: 1px; text-underline-offset: .15em; }
 a:focus-visible, summary:focus-visible, [tabindex]:focus-visible { outline: 3px solid var(--mark-doubt); outline-offset: 2px; border-radius: 2px; }
 .skip { position: absolute; left: -100rem; }
@@ -32,7 +36,7 @@ nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; p
 
 .paper { background: #fbfaf6; color: #1d1c1a; border-radius: 2px; box-shadow: 0 1px 3px rgb(0 0 0 / .25); }
 @media (prefers-color-scheme: dark) { .paper { background: #efece4; } }
-svg.music { display: block; width: 100%; height: auto; overflow: visible; font-family: "Liberation Serif", Times, serif; }
+svg.music { display: block; width: 100%; height: auto; overflow: visible; text-rendering: geometricPrecision; font-family: ${LETTERS}; }
 svg.music path, svg.music ellipse, svg.music polygon, svg.music polyline, svg.music rect { stroke: currentColor; }
 svg.music .tempo, svg.music .reh, svg.music .ending, svg.music .fing { font-weight: bold; }
 svg.music .dir, svg.music .dynam, svg.music .mNum { font-style: italic; }
@@ -53,13 +57,13 @@ details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; co
 .remark.no { border-color: var(--mark-no); color: inherit; }
 .remark.doubt { border-color: var(--mark-doubt); color: inherit; }
 .remark:target { background: color-mix(in srgb, var(--mark-doubt) 14%, transparent); }
-.ring circle { fill: #fbfaf6; stroke-width: 14; } .ring text { font: bold 250px "Liberation Sans", Arial, sans-serif; text-anchor: middle; stroke: none; }
+.ring circle { fill: #fbfaf6; stroke-width: 14; } .ring text { font: bold 270px ${LETTERS}; text-anchor: middle; stroke: none; }
 .ring.no { color: ${VERDICT_INKS.impossible}; } .ring.doubt { color: ${VERDICT_INKS.risky}; } .ring.advice { color: #4d4a44; }
 .ring text { fill: currentColor; } .ring circle, .ring line { stroke: currentColor; } .ring line { stroke-width: 12; stroke-dasharray: 40 40; }
 .ring:target circle, .ring:focus-visible circle { fill: #ffe9a8; stroke-width: 36; } .ring:focus-visible { outline: none; }
 .shade { stroke: none !important; } .shade.no { fill: #d55e00; fill-opacity: .1; } .shade.doubt { fill: #0072b2; fill-opacity: .08; } .shade.advice { fill: #777; fill-opacity: .08; }
 .path { display: block; width: 100%; max-width: 19rem; height: auto; margin: .4rem 0; }
-.path text { font: 12px "Liberation Sans", Arial, sans-serif; fill: currentColor; stroke: none; }
+.path text { font: 13px ${LETTERS}; fill: currentColor; stroke: none; }
 
 .scroll { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; font-size: .92rem; }

@@ -29,17 +29,31 @@ export interface OpenPage {
   readonly complaints: string[];
 }
 
-let started: Promise<Browser> | null = null;
+const started: { usual?: Promise<Browser>; bare?: Promise<Browser> } = {};
 
-function browser(): Promise<Browser> {
-  started ??= chromium.launch({ executablePath: PROGRAM!, args: QUIET });
-  return started;
+/** The browser; a `bare` one finds no font on the machine. */
+function browser(kind: keyof typeof started): Promise<Browser> {
+  started[kind] ??= launch(kind === 'bare');
+  return started[kind];
+}
+
+async function launch(isBare: boolean): Promise<Browser> {
+  if (!isBare) return chromium.launch({ executablePath: PROGRAM!, args: QUIET });
+  const folder = await mkdtemp(join(tmpdir(), 'bellhand-fonts-'));
+  const settings = join(folder, 'fonts.conf');
+  await writeFile(settings, `<fontconfig><dir>${folder}</dir><cachedir>${folder}</cachedir></fontconfig>`);
+  return chromium.launch({
+    executablePath: PROGRAM!,
+    args: QUIET,
+    env: { ...process.env, FONTCONFIG_FILE: settings },
+  });
 }
 
 /** Ends the browser; for `afterAll`. */
 export async function closeBrowser(): Promise<void> {
-  await (await started)?.close();
-  started = null;
+  for (const each of Object.values(started)) await (await each)?.close();
+  delete started.usual;
+  delete started.bare;
 }
 
 /** Shows a page from a file, as a user opens it, and closes it when the work is done. */
@@ -47,9 +61,13 @@ export async function withPage<T>(
   text: string,
   options: BrowserContextOptions,
   work: (open: OpenPage) => Promise<T>,
+  kind: keyof typeof started = 'usual',
 ): Promise<T> {
   const folder = await mkdtemp(join(tmpdir(), 'bellhand-page-'));
-  const context = await (await browser()).newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  const context = await (await browser(kind)).newContext({
+    viewport: { width: 1280, height: 900 },
+    ...options,
+  });
   try {
     const file = join(folder, 'page.html');
     await writeFile(file, text);
