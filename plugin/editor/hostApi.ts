@@ -23,6 +23,10 @@ export interface HostElement {
   readonly track: number;
   readonly parent: HostElement | null;
   readonly selected: boolean;
+  /** False for what is hidden: nobody reads it from the page. */
+  readonly visible: boolean;
+  /** Of the size of grace notes and cues. */
+  readonly small?: boolean;
   /** A colour of the script engine; compare with `sameColour`. */
   color: unknown;
   /** From 3.5. */
@@ -61,6 +65,8 @@ export interface HostNote extends HostElement {
   readonly tpc: number;
   /** Place on the staff in steps, 0 on the top line, counted downward. */
   readonly line: number;
+  /** False for a note that playback leaves out. */
+  readonly play?: boolean;
   readonly accidental: HostElement | null;
   readonly dots: HostList<HostElement>;
   /** From 3.3. */

@@ -26,7 +26,7 @@ export function noteAt(root: HostRoot, score: HostScore, address: NoteAddress): 
   if (track >= score.ntracks) return null;
   const main = chordAt(root, score, tick, track);
   const chord = main && graceIndex !== null ? listOf(main.graceNotes)[graceIndex] : main;
-  return (chord && notesOf(chord)[rank]) ?? null;
+  return (chord && notesOf(root, chord)[rank]) ?? null;
 }
 
 function chordAt({ Element }: HostRoot, score: HostScore, tick: number, track: number): HostChord | null {

@@ -39,22 +39,24 @@ export function markedPlaces(walk: PartWalk): readonly MarkedPlace[] {
   return Array.from(places.values());
 }
 
-/** A note of a marked place, with its rank in its own chord: 0 for the top note. */
+/** A note of a marked place, with its rank in its own chord: 0 for the top note, `null` for one that is not the player's. */
 export interface RankedNote {
   readonly note: HostNote;
-  readonly rank: number;
+  readonly rank: number | null;
 }
 
-/** The notes of a place, chord by chord. */
+/** The notes of a place, chord by chord, the player's first. */
 export function notesAt(place: MarkedPlace): readonly RankedNote[] {
   return ([] as RankedNote[]).concat(
     ...place.chords.map(({ notes }) => notes.map((note, rank) => ({ note, rank }))),
+    ...place.chords.map(({ others }) => others.map((note) => ({ note, rank: null }))),
   );
 }
 
 /**
  * True for the notes whose colour a mark of ours claims, by position in `notesAt`. A claim goes to the first note of
- * its rank that has a colour of ours, since the marks of graces stand with their chord's.
+ * its rank that has a colour of ours, since the marks of graces stand with their chord's; or else to one that was
+ * hidden since.
  */
 export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[] {
   const notes = notesAt(place);
@@ -63,7 +65,8 @@ export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[]
     const claimedRank = claimedChordRank(plainText(element.text));
     if (claimedRank === null) continue;
     const found = notes.findIndex(
-      ({ note, rank }, i) => rank === claimedRank && !claimed[i] && isVerdictColour(host, note.color),
+      ({ note, rank }, i) =>
+        (rank === claimedRank || rank === null) && !claimed[i] && isVerdictColour(host, note.color),
     );
     if (found >= 0) claimed[found] = true;
   }

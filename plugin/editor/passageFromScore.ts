@@ -15,7 +15,7 @@ import type { Host, HostNote } from './hostApi.ts';
 import { TICKS_PER_QUARTER } from './hostApi.ts';
 import { plainText, userColoured } from './ownMarks.ts';
 import type { ReadPart } from './readPart.ts';
-import type { PartWalk, ScoreChord, ScoreMeasure } from './scoreWalk.ts';
+import type { PartWalk, ScoreChord, ScoreMeasure, ScoreRest } from './scoreWalk.ts';
 import { clefOf, notatedPitch, transpositionOf } from './spelling.ts';
 
 /** What a version's interface tells of signs and lines, however it tells it. */
@@ -61,14 +61,15 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
   const numbers = measureNumbers(walk.measures);
   const coloured = userColoured(host, walk);
   const lengthOf = lengthsIn(walk);
-  const read = walk.chords.map((chord) => chordOf(walk, chord, numbers, lengthOf, evidence, coloured));
+  const chords = walk.chords.filter(isPlayers);
+  const read = chords.map((chord) => chordOf(walk, chord, numbers, lengthOf, evidence, coloured));
   const inOrder = read
     .map((notes, order) => ({ notes, order }))
     .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
   const notes: OpenNote[] = [];
   const places: { chord: ScoreChord; note: HostNote }[] = [];
   for (const { notes: members, order } of inOrder) {
-    const chord = walk.chords[order]!;
+    const chord = chords[order]!;
     const head = members[0]!;
     members.forEach((member, i) => {
       member.note.index = notes.length;
@@ -77,7 +78,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
       places.push({ chord, note: fromBottom(chord)[i]! });
     });
   }
-  joinNotes(walk, read, evidence).resolve(notes);
+  joinNotes(chords, read, evidence).resolve(notes);
   return {
     passage: {
       name: partName(walk),
@@ -156,11 +157,11 @@ function fromBottom({ notes }: ScoreChord): HostNote[] {
 }
 
 /** Says of each chord what begins and ends there, in the words the reader of files uses. */
-function joinNotes(walk: PartWalk, read: readonly ReadNote[][], evidence: Evidence): Joins {
+function joinNotes(chords: readonly ScoreChord[], read: readonly ReadNote[][], evidence: Evidence): Joins {
   const joins = new Joins();
   const glissandi = new Set<string>();
   read.forEach((members, i) => {
-    const chord = walk.chords[i]!;
+    const chord = chords[i]!;
     const voice = `${chord.track}`;
     const slurEnds = chord.graceIndex === null ? slurEndsAt(evidence.slurs, chord) : [];
     members.forEach((member, rank) => {
@@ -227,8 +228,16 @@ function temposOf({ root }: Host, walk: PartWalk): PassageTempo[] {
     }));
 }
 
+function isPlayers({ notes }: ScoreChord): boolean {
+  return notes.length > 0;
+}
+
+/** Rests, and chords of which nothing is the player's. */
 function restsOf(walk: PartWalk, lengthOf: Length): PassageRest[] {
-  return walk.rests.map((rest) => ({
+  const silent = walk.chords.filter((chord) => !isPlayers(chord) && chord.graceIndex === null);
+  const rests = (walk.rests as readonly ScoreRest[]).concat(silent);
+  if (silent.length > 0) rests.sort((a, b) => a.tick - b.tick || a.track - b.track);
+  return rests.map((rest) => ({
     onsetQuarters: rest.tick / TICKS_PER_QUARTER,
     durationQuarters: lengthOf(rest),
     staff: staffOf(walk, rest.track),

@@ -1,11 +1,12 @@
 /** Host 4.6 and later: chords own their signs, notes the lines that start at them; slurs and octave lines still come from a selection. */
 import type { HandSign } from '../../core/index.ts';
+import { signOf } from './handSigns.ts';
 import { hornParts } from './hornParts.ts';
 import { listOf } from './hostApi.ts';
 import { passageFromScore } from './passageFromScore.ts';
 import type { Reader } from './readPart.ts';
 import { walkPart } from './scoreWalk.ts';
-import { evidenceOf, signOf } from './selectionEvidence.ts';
+import { evidenceOf } from './selectionEvidence.ts';
 import { statedTransposition } from './spelling.ts';
 
 export const readByChords: Reader = (host, score) => {

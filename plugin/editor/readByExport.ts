@@ -35,6 +35,7 @@ function joined(host: Host, horn: HornPart, walk: PartWalk): ReadPart {
   const readChords = chordsByVoice(horn);
   const walkedChords = new Map<string, ScoreChord[]>();
   for (const chord of walk.chords) {
+    if (chord.notes.length === 0) continue;
     append(walkedChords, `${chord.measureIndex}/${chord.track - walk.part.startTrack + 1}`, chord);
   }
   readChords.forEach((chords, voice) => {

@@ -10,7 +10,7 @@ import {
 } from './hostApi.ts';
 
 /**
- * Two digests of a score are the same as long as its notes, ties, signs of chords, glissandi, rests, words, tempos,
+ * Two digests of a score are the same as long as its printed notes, ties, signs of chords, glissandi, rests, words, tempos,
  * times and the parts' names are. Slurs and octave lines are not in it.
  */
 export function scoreDigest(host: Host, score: HostScore): string {
@@ -51,8 +51,11 @@ function addChord(digest: Digest, { notes, articulations }: HostChord): void {
   for (const { symbol } of listOf(articulations)) digest.addText(String(symbol));
 }
 
-function addNote(digest: Digest, { pitch, tpc1, tpc2, line, tieForward, spannerForward }: HostNote): void {
-  digest.add(pitch, tpc1, tpc2, line, tieForward ? 1 : 0);
+function addNote(
+  digest: Digest,
+  { pitch, tpc1, tpc2, line, visible, play, tieForward, spannerForward }: HostNote,
+): void {
+  digest.add(pitch, tpc1, tpc2, line, visible ? 1 : 0, play === false ? 1 : 0, tieForward ? 1 : 0);
   for (const { type } of listOf(spannerForward)) digest.add(type);
 }
 

@@ -1,4 +1,5 @@
 /** One part of the host's score, walked once: chords, rests and texts with where they stand. */
+import { signOf } from './handSigns.ts';
 import {
   type HostChord,
   type HostElement,
@@ -20,8 +21,10 @@ export interface ScoreChord {
   /** Place among the graces of its main chord as the host counts them, from 0; `null` for a chord of its own. */
   readonly graceIndex: number | null;
   readonly element: HostChord;
-  /** From the top note down. */
+  /** Those that are the player's, from the top note down. */
   readonly notes: readonly HostNote[];
+  /** Hidden ones and cues, which are nobody's to play here. */
+  readonly others: readonly HostNote[];
 }
 
 export interface ScoreRest {
@@ -115,11 +118,11 @@ function withGraces(
   const before: ScoreChord[] = [];
   const after: ScoreChord[] = [];
   listOf(element.graceNotes).forEach((grace, graceIndex) => {
-    const chord = { measureIndex, tick, track, graceIndex, element: grace, notes: notesOf(grace) };
+    const chord = { measureIndex, tick, track, graceIndex, element: grace, ...sorted(root, grace) };
     if (isGraceAfter(root, grace)) after.unshift(chord);
     else before.push(chord);
   });
-  const main = { measureIndex, tick, track, graceIndex: null, element, notes: notesOf(element) };
+  const main = { measureIndex, tick, track, graceIndex: null, element, ...sorted(root, element) };
   return before.concat(main, after);
 }
 
@@ -134,8 +137,27 @@ function isGraceAfter({ NoteType }: HostRoot, grace: HostElement & { readonly no
   );
 }
 
-/** The notes of a chord from the top down. */
-export function notesOf(chord: HostChord): HostNote[] {
-  const notes = listOf(chord.notes);
-  return notes.length > 1 ? notes.sort((a, b) => a.line - b.line || b.pitch - a.pitch) : notes;
+/** The player's notes of a chord from the top down. */
+export function notesOf(root: HostRoot, chord: HostChord): readonly HostNote[] {
+  return sorted(root, chord).notes;
+}
+
+function sorted(root: HostRoot, chord: HostChord): Pick<ScoreChord, 'notes' | 'others'> {
+  const all = listOf(chord.notes);
+  if (all.length > 1) all.sort((a, b) => a.line - b.line || b.pitch - a.pitch);
+  const lowest = all[all.length - 1];
+  const isPlayers = (note: HostNote) =>
+    note.visible && (!isCue(chord, note) || (note === lowest && hasHandSign(root, chord)));
+  const notes = all.filter(isPlayers);
+  return { notes, others: notes.length === all.length ? [] : all.filter((note) => !isPlayers(note)) };
+}
+
+/** The host keeps a cue as a small note that does not sound, and writes it as such into a file. */
+function isCue(chord: HostChord, note: HostNote): boolean {
+  return note.play === false && (note.small === true || chord.small === true);
+}
+
+/** A sign for the hand says that a cue is meant for this player: a file has it at the chord's lowest note. */
+function hasHandSign(root: HostRoot, { articulations }: HostChord): boolean {
+  return listOf(articulations).some((articulation) => signOf(root, articulation) !== null);
 }

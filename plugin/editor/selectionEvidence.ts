@@ -1,5 +1,6 @@
 /** What a selection of a whole part lists: signs, slurs and glissandi. Reading it needs the user's selection, and gives it back. */
 import type { HandSign } from '../../core/index.ts';
+import { signOf } from './handSigns.ts';
 import {
   type Host,
   type HostArticulation,
@@ -19,22 +20,6 @@ export interface ListedEvidence {
   readonly glissandi: ReadonlySet<string>;
   readonly slurs: readonly Slur[];
   readonly octaveLines: readonly OctaveLine[];
-}
-
-/** The hand's signs by the names of their glyphs; their numbers change from version to version. @source smufl14 */
-const GLYPHS: readonly (readonly [string, HandSign])[] = [
-  ['brassMuteClosed', 'stopped'],
-  ['brassMuteHalfClosed', 'half-stopped'],
-  ['brassMuteOpen', 'open'],
-];
-
-/** The sign an articulation prints, or `null` when it is none for the hand. */
-export function signOf({ SymId }: HostRoot, articulation: HostArticulation): HandSign | null {
-  if (!SymId) return null;
-  for (const [glyph, sign] of GLYPHS) {
-    if (SymId[glyph] !== undefined && SymId[glyph] === articulation.symbol) return sign;
-  }
-  return null;
 }
 
 /** Selects a whole part, reads what the selection lists, and puts the user's selection back. */

@@ -23,6 +23,7 @@ const MAKES: readonly (readonly [string, string])[] = [
     noteOf('C5', 2, '<staff>1</staff>') + upper('<staff>2</staff>'),
   ],
   ['a hidden head', hidden(noteOf('C5', 2, onStaff2)) + upper()],
+  ['a head without a notehead', noteOf('C5', 2, '<notehead>none</notehead>') + upper()],
   ['a hidden member', noteOf('C5', 2) + hidden(upper()) + noteOf('G5', 2, '', CHORD)],
   ['a cue as head', noteOf('C5', 2, '', '<cue/>') + upper()],
   ['an unpitched head', `<note><unpitched/><duration>2</duration></note>${upper()}`],
@@ -114,6 +115,11 @@ describe('what a hidden first note says of its chord', () => {
       ['E5', null, 'slur 1'],
       ['E5', null, ''],
     ]);
+  });
+
+  it('a note without a notehead is as good as hidden: so hosts write hidden notes', () => {
+    const noHead = `<notehead>none</notehead>${stopped}`;
+    expect(read(noteOf('C5', 2, noHead) + upper())).toEqual([['E5', 'stopped', '']]);
   });
 
   it('alone it is a rest', () => {

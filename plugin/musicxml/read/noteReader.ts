@@ -169,7 +169,8 @@ export class NoteReader implements ElementReader {
         return true;
       case 'notehead':
         this.noteheadColour = attributes.color ?? null;
-        return false;
+        this.wanted = part;
+        return true;
       case 'instrument':
         this.instrument = attributes.id ?? null;
         return false;
@@ -200,6 +201,10 @@ export class NoteReader implements ElementReader {
         return;
       case 'mute':
         this.sign = this.sign ?? mutedSign(text.trim());
+        return;
+      case 'notehead':
+        // So hosts write hidden notes.
+        if (text.trim() === 'none') this.isHidden = true;
         return;
       case 'fingering':
         if (isOwnText(text)) this.endOwn();

@@ -73,7 +73,7 @@ function changed() {
 function note(data, chord) {
     var result = wrapper(data, {
         type: ELEMENT.NOTE, track: chord.track, pitch: data.pitch, tpc: data.tpc2, tpc1: data.tpc1, tpc2: data.tpc2, line: data.line,
-        accidental: null, dots: list([]), tieForward: data.tieForward ? { type: ELEMENT.TIE } : null,
+        visible: true, accidental: null, dots: list([]), tieForward: data.tieForward ? { type: ELEMENT.TIE } : null,
         tieBack: data.tieBack ? { type: ELEMENT.TIE } : null });
     Object.defineProperty(result, "parent", { get: () => chordWrapper(chord) });
     if (has46()) result.spannerForward = list(data.glissando ? [glissando(data, chord)] : []);
