@@ -13,7 +13,7 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const EDITOR = join(ROOT, 'plugin/editor');
 
 /** The editor loads the script with every start: it must stay small. In bytes. */
-const PLUGIN_SCRIPT_LIMIT = 300_000;
+const PLUGIN_SCRIPT_LIMIT = 400_000;
 
 /** The editor's engine knows ECMAScript 2016 and runs scripts, not modules: one `var Bellhand`. */
 export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise<string> {

@@ -1,19 +1,13 @@
 /** Charts in words. */
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { ChartWords } from './areas/chart.ts';
-import { chart as de } from './de.ts';
-import { chart as en } from './en.ts';
-import { chart as es } from './es.ts';
-import { chart as fr } from './fr.ts';
-import { chart as it } from './it.ts';
-import type { Language, Reader } from './language.ts';
+import type { Reader } from './language.ts';
+import { PAGE_WORDS } from './languages.ts';
 import { noteName } from './noteNames.ts';
-
-const WORDS: { readonly [language in Language]: ChartWords } = { en, de, fr, it, es };
 
 /** What a chart says beside its notes. */
 export function chartWords({ language }: Reader): ChartWords {
-  return WORDS[language];
+  return PAGE_WORDS[language].chart;
 }
 
 /** Notes a semitone apart in a row are joined, from so many on. */

@@ -6,9 +6,11 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import type { PageWords, Words } from './areas/words.ts';
 import { listed } from './listed.ts';
 
 /** `1 Ton`, `0 Töne`, `5 Töne`. */
@@ -16,7 +18,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const findings: FindingWords = {
+const findings: FindingWords = {
   'unknown-key': () => ({
     brief: 'welche Stimmung',
     message:
@@ -178,7 +180,7 @@ export const findings: FindingWords = {
   }),
 };
 
-export const repairs: RepairWords = {
+const repairs: RepairWords = {
   labels: {
     'octave-up': (note) => `Oktave höher (${note})`,
     'octave-down': (note) => `Oktave tiefer (${note})`,
@@ -200,7 +202,7 @@ export const repairs: RepairWords = {
   quoted: (text) => `„${text}“`,
 };
 
-export const report: ReportWords = {
+const report: ReportWords = {
   readFor: (horn) => `Gelesen für: ${horn}.`,
   stoppedNotesIn: (title) => `Gestopfte Töne in ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 Ton ist unspielbar' : `${count} Töne sind unspielbar`),
@@ -216,7 +218,7 @@ export const report: ReportWords = {
     `${stopped === 0 ? 'nichts gestopft' : stopped === 1 ? '1 gestopfter Ton' : `${stopped} gestopfte Töne`}, nichts fiel auf`,
 };
 
-export const fingerings: FingeringWords = {
+const fingerings: FingeringWords = {
   states: {
     open: 'offen',
     'half-stopped': 'halb gestopft',
@@ -266,22 +268,22 @@ export const fingerings: FingeringWords = {
   decimalSign: ',',
 };
 
-export const horns: HornWords = {
+const horns: HornWords = {
   names: {
-    double: 'Doppelhorn in F und B',
-    'single-f': 'F-Horn',
-    'single-bflat': 'B-Horn',
-    'single-bflat-stop-valve': 'B-Horn mit Stopfventil',
-    'double-stop-valve': 'Doppelhorn mit Stopfventil auf der B-Seite',
-    'double-ascending': 'Doppelhorn mit aufsteigendem drittem Ventil',
-    descant: 'Diskanthorn in B und Hoch-F',
-    'triple-high-f': 'Tripelhorn in F, B und Hoch-F',
-    natural: 'Naturhorn mit dem Bogen, den die Stimme verlangt',
+    double: (key) => `Doppelhorn in ${key('F')} und ${key('Bb')}`,
+    'single-f': (key) => `${key('F')}-Horn`,
+    'single-bflat': (key) => `${key('Bb')}-Horn`,
+    'single-bflat-stop-valve': (key) => `${key('Bb')}-Horn mit Stopfventil`,
+    'double-stop-valve': (key) => `Doppelhorn mit Stopfventil auf der ${key('Bb')}-Seite`,
+    'double-ascending': () => 'Doppelhorn mit aufsteigendem drittem Ventil',
+    descant: (key) => `Diskanthorn in ${key('Bb')} und ${key('high F')}`,
+    'triple-high-f': (key) => `Tripelhorn in ${key('F')}, ${key('Bb')} und ${key('high F')}`,
+    natural: () => 'Naturhorn mit dem Bogen, den die Stimme verlangt',
   },
   onCrook: (key) => `Naturhorn mit ${key.replace(' ', '-')}-Bogen`,
 };
 
-export const summary: SummaryWords = {
+const summary: SummaryWords = {
   stoppedNotes: (count, verdicts) =>
     count === 0
       ? 'keine gestopften Töne'
@@ -300,9 +302,13 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'Zeichen', 'Zeichen'),
   words: (count) => counted(count, 'Wort', 'Wörter'),
   added: (what) => `ergänzt: ${what}`,
+  keptColour: (count) =>
+    count === 1
+      ? '1 zweifelhafter Ton hatte schon eine Farbe und behielt sie'
+      : `${count} zweifelhafte Töne hatten schon eine Farbe und behielten sie`,
 };
 
-export const etudes: EtudeWords = {
+const etudes: EtudeWords = {
   kinds: {
     seal: {
       name: 'lange Töne',
@@ -364,6 +370,68 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o offen, ¼ ½ ¾ und + geschlossen, jeweils bis zum nächsten Zeichen.',
   valveLegend: 'Die Ventile über gestopften Tönen gelten mit dem Stopfventil.',
   advice: 'So lange ruhen, wie gespielt wurde. Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
+};
+
+const panel: PanelWords = {
+  labels: {
+    horn: 'Horn',
+    noteNames: 'Notennamen',
+    print: 'Drucken',
+    fingered: 'Gegriffener Ton',
+    valves: 'Ventile',
+    natural: 'Naturton',
+    verdict: 'Zeichen ≈ und ×',
+    colour: 'Farben',
+    onlyChanges: 'Nur bei Wechsel',
+    tolerance: 'Toleranz in Cent',
+    handOffset: 'Handabweichung in Cent',
+    toleranceHint: 'Griffe, die weiter vom notierten Ton liegen, bleiben weg',
+    handOffsetHint: 'Über 0 für eine Hand, die zu hoch stopft, darunter für eine, die zu tief stopft',
+    annotate: 'Bezeichnen',
+    clear: 'Entfernen',
+    lookAgain: 'Neu prüfen',
+    findings: 'Zu prüfen',
+    nothingFound: 'Nichts: Jeder gestopfte Ton ist spielbar.',
+    instead: 'Stattdessen:',
+    etude: 'Etüde',
+    etudeKind: 'Art',
+    etudeLesson: 'Eine Lektion auf einer Seite',
+    etudeKey: 'Notierte Tonart',
+    etudeLevel: 'Stufe',
+    etudeLength: 'Takte',
+    etudeTempo: 'Schläge pro Minute, 0 für das übliche Maß',
+    etudeCompass: 'Von–bis, etwa C4–G5',
+    compose: 'Komponieren',
+    copyPath: 'Pfad kopieren',
+    openOutside: 'Öffnen',
+  },
+  noScore: 'Es ist keine Partitur geöffnet.',
+  emptyScore: 'Die Partitur hat keine Takte.',
+  noHorn: 'Die Partitur hat keine Hornstimme.',
+  noStopped: 'Die Hornstimme hat keinen gestopften Ton: nichts zu bezeichnen.',
+  noStoppedSelected: 'Kein gestopfter Hornton ist ausgewählt: Es wurde nichts geändert.',
+  annotated: 'Bezeichnet.',
+  annotatedSelection: 'In der Auswahl bezeichnet.',
+  upToDate: 'Alles ist schon bezeichnet: Es wurde nichts geändert.',
+  cleared: (count) => `Bezeichnung entfernt: ${counted(count, 'Note', 'Noten')}.`,
+  nothingToClear: 'Es gibt keine unserer Bezeichnungen zu entfernen.',
+  failed: (reason) => `Es wurde nichts geändert: ${reason}.`,
+  notShown: 'Die Note steht nicht mehr in der Partitur.',
+  etudeOpened: (title) => `Eine neue Partitur ist offen: ${title}.`,
+  etudeWritten: (title, path) =>
+    `Die Etüde „${title}“ ist geschrieben. Diese Datei im Notenprogramm öffnen: ${path}`,
+  etudeAsked: (path) =>
+    `Das System soll ${path} öffnen. Erscheint nichts, die Datei im Notenprogramm öffnen.`,
+  etudeNotWritten: (title) =>
+    `Die Etüde „${title}“ ließ sich nicht schreiben: Kein Ordner nimmt die Datei an.`,
+  etudeRange: (range) => `„${range}“ ist kein Umfang: zwei Töne wie C4–G5 oder nichts.`,
+  faults: {
+    partNotFound: (part) => `„${part}“ ist unter den Stimmen der Partitur nicht wiederzufinden`,
+    notExported: (path) => `das Notenprogramm konnte ${path} nicht schreiben`,
+    barNotMatched: (measure, part) =>
+      `Takt ${measure} von „${part}“ lässt sich in der Partitur nicht zuordnen`,
+    placeNotFound: 'eine Note steht nicht mehr, wo sie gelesen wurde; neu prüfen',
+  },
 };
 
 export const commandLine: CommandLineWords = {
@@ -560,10 +628,6 @@ export const commandLine: CommandLineWords = {
     noMarks: 'es gab keine Bezeichnungen herauszunehmen',
     cannotBePlayed: (count, bars) =>
       `${counted(count, 'Ton ist', 'Töne sind')} so nicht spielbar, in ${bars}: bellhand check sagt, warum`,
-    keptColour: (count) =>
-      count === 1
-        ? '1 zweifelhafter Ton hatte schon eine Farbe und behielt sie'
-        : `${count} zweifelhafte Töne hatten schon eine Farbe und behielten sie`,
     notKept: (path, what) => `${path}: ${what} ließ sich nicht erhalten`,
     owner: 'der Besitzer',
     group: 'die Gruppe',
@@ -619,7 +683,7 @@ export const commandLine: CommandLineWords = {
   },
 };
 
-export const chart: ChartWords = {
+const chart: ChartWords = {
   slidesOn: (horn) => `Glissandi der Hand: ${horn}`,
   slidesReading:
     'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton stehen die Ventile; sie bleiben das ganze Glissando lang gedrückt.',
@@ -642,3 +706,18 @@ export const chart: ChartWords = {
   withoutStoppingValve: 'Das Stopfventil bleibt bei jedem Glissando ungedrückt.',
   madeBy: 'Mit Bellhand gemacht.',
 };
+
+/** What both doors say. */
+export const words: Words = {
+  usualNaming: 'german',
+  findings,
+  fingerings,
+  horns,
+  summary,
+  repairs,
+  etudes,
+  panel,
+};
+
+/** What pages say. */
+export const pages: PageWords = { report, chart };

@@ -6,9 +6,11 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import type { PageWords, Words } from './areas/words.ts';
 import { listed } from './listed.ts';
 
 /** `1 cent`, `0 cents`, `5 cents`. */
@@ -16,7 +18,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const findings: FindingWords = {
+const findings: FindingWords = {
   'unknown-key': () => ({
     brief: 'which key',
     message: 'The part does not say how it transposes here, so its stopped notes have no fingering.',
@@ -174,7 +176,7 @@ export const findings: FindingWords = {
   }),
 };
 
-export const repairs: RepairWords = {
+const repairs: RepairWords = {
   labels: {
     'octave-up': (note) => `Octave up (${note})`,
     'octave-down': (note) => `Octave down (${note})`,
@@ -195,7 +197,7 @@ export const repairs: RepairWords = {
   quoted: (text) => `“${text}”`,
 };
 
-export const report: ReportWords = {
+const report: ReportWords = {
   readFor: (horn) => `Read for a ${horn}.`,
   stoppedNotesIn: (title) => `Stopped notes in ${title}`,
   cannotBePlayed: (count) => `${counted(count, 'note', 'notes')} cannot be played`,
@@ -210,7 +212,7 @@ export const report: ReportWords = {
     `${stopped === 0 ? 'nothing stopped' : counted(stopped, 'stopped note', 'stopped notes')}, nothing found`,
 };
 
-export const fingerings: FingeringWords = {
+const fingerings: FingeringWords = {
   states: {
     open: 'open',
     'half-stopped': 'half-stopped',
@@ -260,12 +262,12 @@ export const fingerings: FingeringWords = {
   decimalSign: '.',
 };
 
-export const horns: HornWords = {
+const horns: HornWords = {
   names: {},
   onCrook: (key) => `natural horn with the ${key} crook`,
 };
 
-export const summary: SummaryWords = {
+const summary: SummaryWords = {
   stoppedNotes: (count, verdicts) =>
     count === 0 ? 'no stopped notes' : `${counted(count, 'stopped note', 'stopped notes')}: ${verdicts}`,
   verdicts: {
@@ -282,9 +284,11 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'sign', 'signs'),
   words: (count) => counted(count, 'word', 'words'),
   added: (what) => `added ${what}`,
+  keptColour: (count) =>
+    `${counted(count, 'doubtful note', 'doubtful notes')} had a colour already and kept it`,
 };
 
-export const etudes: EtudeWords = {
+const etudes: EtudeWords = {
   kinds: {
     seal: {
       name: 'long tones',
@@ -343,6 +347,65 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o open, ¼ ½ ¾ and + closed, each until the next sign.',
   valveLegend: 'Valves over a stopped note go with the stopping valve.',
   advice: 'Rest as long as you have played. Stop when the lip tires or the hand hurts.',
+};
+
+const panel: PanelWords = {
+  labels: {
+    horn: 'Horn',
+    noteNames: 'Note names',
+    print: 'Print',
+    fingered: 'Fingered note',
+    valves: 'Valves',
+    natural: 'Natural pitch',
+    verdict: 'Signs ≈ and ×',
+    colour: 'Colours',
+    onlyChanges: 'Only where it changes',
+    tolerance: 'Tolerance in cents',
+    handOffset: 'Hand offset in cents',
+    toleranceHint: 'Fingerings further than this from the written note are left out',
+    handOffsetHint: 'Above 0 for a hand that stops sharp, below for one that stops flat',
+    annotate: 'Annotate',
+    clear: 'Clear',
+    lookAgain: 'Look again',
+    findings: 'To be looked at',
+    nothingFound: 'Nothing: every stopped note can be played.',
+    instead: 'Instead:',
+    etude: 'Étude',
+    etudeKind: 'Kind',
+    etudeLesson: 'A lesson of one page',
+    etudeKey: 'Written key',
+    etudeLevel: 'Level',
+    etudeLength: 'Bars',
+    etudeTempo: 'Beats a minute, 0 for the usual',
+    etudeCompass: 'From–to, as in C4–G5',
+    compose: 'Compose',
+    copyPath: 'Copy path',
+    openOutside: 'Open',
+  },
+  noScore: 'No score is open.',
+  emptyScore: 'The score has no bars.',
+  noHorn: 'The score has no horn part.',
+  noStopped: 'The horn part has no stopped note: nothing to annotate.',
+  noStoppedSelected: 'No stopped horn note is selected: nothing was changed.',
+  annotated: 'Annotated.',
+  annotatedSelection: 'Annotated in the selection.',
+  upToDate: 'The annotations are up to date: nothing was changed.',
+  cleared: (count) => `Cleared: ${counted(count, 'note', 'notes')}.`,
+  nothingToClear: 'There is nothing of ours to clear.',
+  failed: (reason) => `Nothing was changed: ${reason}.`,
+  notShown: 'The note is no longer in the score.',
+  etudeOpened: (title) => `A new score is open: ${title}.`,
+  etudeWritten: (title, path) => `The étude “${title}” is written. Open this file in the editor: ${path}`,
+  etudeAsked: (path) =>
+    `The desktop was asked to open ${path}. If the editor does not show it, open the file there.`,
+  etudeNotWritten: (title) => `The étude “${title}” could not be written: no folder takes the file.`,
+  etudeRange: (range) => `“${range}” is no range: write two notes, as in C4–G5, or nothing.`,
+  faults: {
+    partNotFound: (part) => `“${part}” cannot be found again among the parts of the score`,
+    notExported: (path) => `the editor could not write ${path}`,
+    barNotMatched: (measure, part) => `bar ${measure} of “${part}” cannot be matched with the score`,
+    placeNotFound: 'a note is no longer where it was read; look again',
+  },
 };
 
 export const commandLine: CommandLineWords = {
@@ -526,8 +589,6 @@ export const commandLine: CommandLineWords = {
     noMarks: 'there were no marks to take out',
     cannotBePlayed: (count, bars) =>
       `${counted(count, 'note', 'notes')} cannot be played as written, in ${bars}: bellhand check says why`,
-    keptColour: (count) =>
-      `${counted(count, 'doubtful note', 'doubtful notes')} had a colour already and kept it`,
     notKept: (path, what) => `${path}: ${what} could not be kept`,
     owner: 'its owner',
     group: 'its group',
@@ -582,7 +643,7 @@ export const commandLine: CommandLineWords = {
   },
 };
 
-export const chart: ChartWords = {
+const chart: ChartWords = {
   slidesOn: (horn) => `What the hand bends: ${horn}`,
   slidesReading:
     'Written notes: o open, + stopped. Over each stopped note stand the valves, which stay down for the whole slide.',
@@ -605,3 +666,18 @@ export const chart: ChartWords = {
   withoutStoppingValve: 'The stopping valve stays up in every slide.',
   madeBy: 'Made by Bellhand.',
 };
+
+/** What both doors say. */
+export const words: Words = {
+  usualNaming: 'english',
+  findings,
+  fingerings,
+  horns,
+  summary,
+  repairs,
+  etudes,
+  panel,
+};
+
+/** What pages say. */
+export const pages: PageWords = { report, chart };

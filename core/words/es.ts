@@ -6,9 +6,11 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import type { PageWords, Words } from './areas/words.ts';
 import { listed } from './listed.ts';
 
 /** `1 nota`, `0 notas`, `2 notas`. */
@@ -16,7 +18,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const findings: FindingWords = {
+const findings: FindingWords = {
   'unknown-key': () => ({
     brief: 'qué tono',
     message: 'La parte no dice aquí cómo transporta, así que sus notas tapadas quedan sin digitación.',
@@ -176,7 +178,7 @@ export const findings: FindingWords = {
   }),
 };
 
-export const repairs: RepairWords = {
+const repairs: RepairWords = {
   labels: {
     'octave-up': (note) => `Octava arriba (${note})`,
     'octave-down': (note) => `Octava abajo (${note})`,
@@ -197,7 +199,7 @@ export const repairs: RepairWords = {
   quoted: (text) => `«${text}»`,
 };
 
-export const report: ReportWords = {
+const report: ReportWords = {
   readFor: (horn) => `Leído para: ${horn}.`,
   stoppedNotesIn: (title) => `Sonidos tapados en ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 nota no se puede tocar' : `${count} notas no se pueden tocar`),
@@ -212,7 +214,7 @@ export const report: ReportWords = {
     `${stopped === 0 ? 'nada tapado' : stopped === 1 ? '1 sonido tapado' : `${stopped} sonidos tapados`}, no se encontró nada`,
 };
 
-export const fingerings: FingeringWords = {
+const fingerings: FingeringWords = {
   states: {
     open: 'abierto',
     'half-stopped': 'semitapado',
@@ -266,22 +268,22 @@ export const fingerings: FingeringWords = {
   decimalSign: ',',
 };
 
-export const horns: HornWords = {
+const horns: HornWords = {
   names: {
-    double: 'trompa doble en fa y si♭',
-    'single-f': 'trompa simple en fa',
-    'single-bflat': 'trompa simple en si♭',
-    'single-bflat-stop-valve': 'trompa simple en si♭ con cilindro de tapado',
-    'double-stop-valve': 'trompa doble con cilindro de tapado en el lado de si♭',
-    'double-ascending': 'trompa doble con tercer cilindro ascendente',
-    descant: 'trompa discanto en si♭ y fa agudo',
-    'triple-high-f': 'trompa triple en fa, si♭ y fa agudo',
-    natural: 'trompa natural con el tonillo que pide la parte',
+    double: (key) => `trompa doble en ${key('F')} y ${key('Bb')}`,
+    'single-f': (key) => `trompa simple en ${key('F')}`,
+    'single-bflat': (key) => `trompa simple en ${key('Bb')}`,
+    'single-bflat-stop-valve': (key) => `trompa simple en ${key('Bb')} con cilindro de tapado`,
+    'double-stop-valve': (key) => `trompa doble con cilindro de tapado en el lado de ${key('Bb')}`,
+    'double-ascending': () => 'trompa doble con tercer cilindro ascendente',
+    descant: (key) => `trompa discanto en ${key('Bb')} y ${key('high F')}`,
+    'triple-high-f': (key) => `trompa triple en ${key('F')}, ${key('Bb')} y ${key('high F')}`,
+    natural: () => 'trompa natural con el tonillo que pide la parte',
   },
   onCrook: (key) => `trompa natural con el tonillo de ${key}`,
 };
 
-export const summary: SummaryWords = {
+const summary: SummaryWords = {
   stoppedNotes: (count, verdicts) =>
     count === 0 ? 'ninguna nota tapada' : `${counted(count, 'nota tapada', 'notas tapadas')}: ${verdicts}`,
   verdicts: {
@@ -298,9 +300,15 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'signo', 'signos'),
   words: (count) => counted(count, 'palabra', 'palabras'),
   added: (what) => `añadido: ${what}`,
+  keptColour: (count) =>
+    counted(
+      count,
+      'nota dudosa ya tenía un color y lo conserva',
+      'notas dudosas ya tenían un color y lo conservan',
+    ),
 };
 
-export const etudes: EtudeWords = {
+const etudes: EtudeWords = {
   kinds: {
     seal: {
       name: 'notas tenidas',
@@ -357,6 +365,65 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o abierto, ¼ ½ ¾ y + cerrado, cada uno hasta el signo siguiente.',
   valveLegend: 'Los cilindros sobre las notas tapadas van con el cilindro de tapar.',
   advice: 'Descansar tanto como se ha tocado. Parar cuando el labio se canse o duela la mano.',
+};
+
+const panel: PanelWords = {
+  labels: {
+    horn: 'Trompa',
+    noteNames: 'Nombres de las notas',
+    print: 'Imprimir',
+    fingered: 'Nota digitada',
+    valves: 'Cilindros',
+    natural: 'Sonido natural',
+    verdict: 'Signos ≈ y ×',
+    colour: 'Colores',
+    onlyChanges: 'Solo en los cambios',
+    tolerance: 'Tolerancia en cents',
+    handOffset: 'Desvío de la mano en cents',
+    toleranceHint: 'Las digitaciones más alejadas de la nota escrita quedan fuera',
+    handOffsetHint: 'Por encima de 0 para una mano que tapa alto, por debajo para una que tapa bajo',
+    annotate: 'Anotar',
+    clear: 'Quitar',
+    lookAgain: 'Revisar',
+    findings: 'Por revisar',
+    nothingFound: 'Nada: todas las notas tapadas se pueden tocar.',
+    instead: 'En su lugar:',
+    etude: 'Estudio',
+    etudeKind: 'Clase',
+    etudeLesson: 'Una lección de una página',
+    etudeKey: 'Tonalidad escrita',
+    etudeLevel: 'Nivel',
+    etudeLength: 'Compases',
+    etudeTempo: 'Pulsos por minuto, 0 para lo habitual',
+    etudeCompass: 'De–a, por ejemplo C4–G5',
+    compose: 'Componer',
+    copyPath: 'Copiar la ruta',
+    openOutside: 'Abrir',
+  },
+  noScore: 'No hay ninguna partitura abierta.',
+  emptyScore: 'La partitura no tiene compases.',
+  noHorn: 'La partitura no tiene parte de trompa.',
+  noStopped: 'La parte de trompa no tiene notas tapadas: nada que anotar.',
+  noStoppedSelected: 'No hay ninguna nota tapada de trompa seleccionada: no se ha cambiado nada.',
+  annotated: 'Anotado.',
+  annotatedSelection: 'La selección está anotada.',
+  upToDate: 'Las anotaciones están al día: no se ha cambiado nada.',
+  cleared: (count) => `Anotación quitada: ${counted(count, 'nota', 'notas')}.`,
+  nothingToClear: 'No hay ninguna anotación nuestra que quitar.',
+  failed: (reason) => `No se ha cambiado nada: ${reason}.`,
+  notShown: 'La nota ya no está en la partitura.',
+  etudeOpened: (title) => `Hay una nueva partitura abierta: ${title}.`,
+  etudeWritten: (title, path) =>
+    `El estudio «${title}» está escrito. Abrir este archivo en el editor: ${path}`,
+  etudeAsked: (path) => `El sistema debe abrir ${path}. Si no aparece nada, abrir el archivo en el editor.`,
+  etudeNotWritten: (title) => `No se pudo escribir el estudio «${title}»: ninguna carpeta acepta el archivo.`,
+  etudeRange: (range) => `«${range}» no es una extensión: escribir dos notas, como C4–G5, o nada.`,
+  faults: {
+    partNotFound: (part) => `«${part}» no se encuentra ya entre las partes de la partitura`,
+    notExported: (path) => `el editor no pudo escribir ${path}`,
+    barNotMatched: (measure, part) => `el compás ${measure} de «${part}» no concuerda con la partitura`,
+    placeNotFound: 'una nota ya no está donde se leyó; revisar',
+  },
 };
 
 export const commandLine: CommandLineWords = {
@@ -548,12 +615,6 @@ export const commandLine: CommandLineWords = {
     noMarks: 'no había marcas que quitar',
     cannotBePlayed: (count, bars) =>
       `${counted(count, 'nota no se puede tocar tal como está', 'notas no se pueden tocar tal como están')}, ${bars}: bellhand check dice por qué`,
-    keptColour: (count) =>
-      counted(
-        count,
-        'nota dudosa ya tenía un color y lo conserva',
-        'notas dudosas ya tenían un color y lo conservan',
-      ),
     notKept: (path, what) => `${path}: no se pudo conservar ${what}`,
     owner: 'su propietario',
     group: 'su grupo',
@@ -609,7 +670,7 @@ export const commandLine: CommandLineWords = {
   },
 };
 
-export const chart: ChartWords = {
+const chart: ChartWords = {
   slidesOn: (horn) => `Glissandos de la mano: ${horn}`,
   slidesReading:
     'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado están los pistones, que se mantienen durante todo el glissando.',
@@ -633,3 +694,18 @@ export const chart: ChartWords = {
   withoutStoppingValve: 'El pistón de tapado queda libre en todos los glissandos.',
   madeBy: 'Hecho con Bellhand.',
 };
+
+/** What both doors say. */
+export const words: Words = {
+  usualNaming: 'solfege',
+  findings,
+  fingerings,
+  horns,
+  summary,
+  repairs,
+  etudes,
+  panel,
+};
+
+/** What pages say. */
+export const pages: PageWords = { report, chart };

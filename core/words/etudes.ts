@@ -2,33 +2,36 @@
 import type { Horn } from '../horn/horn.ts';
 import { sidesForStopping } from '../horn/horn.ts';
 import type { Pitch } from '../pitch/pitch.ts';
-import type { EtudeWords, KindWords } from './areas/etudes.ts';
-import { etudes as de } from './de.ts';
-import { etudes as en } from './en.ts';
-import { etudes as es } from './es.ts';
+import type { KindWords } from './areas/etudes.ts';
 import { hornText, keyText, listText } from './fingerings.ts';
-import { etudes as fr } from './fr.ts';
-import { etudes as it } from './it.ts';
-import type { Language, Reader } from './language.ts';
+import type { Reader } from './language.ts';
+import { WORDS } from './languages.ts';
+import { capital } from './listed.ts';
 import { noteClassName } from './noteNames.ts';
-
-const WORDS: { readonly [language in Language]: EtudeWords } = { en, de, fr, it, es };
 
 /** What a kind is called and trains. @param kind its word, such as `bend` */
 export function kindWords(kind: string, { language }: Reader): KindWords {
-  return WORDS[language].kinds[kind]!;
+  return WORDS[language].etudes.kinds[kind]!;
 }
 
 /** The title of a lesson. @param week from 1, or null outside a course */
 export function lessonTitle(week: number | null, { language }: Reader): string {
-  return week === null ? WORDS[language].lesson : WORDS[language].lessonOfWeek(week);
+  return week === null ? WORDS[language].etudes.lesson : WORDS[language].etudes.lessonOfWeek(week);
 }
 
 /** `Horn in F`, `Natural horn in E♭`: the name at the head of a part. */
 export function instrumentText(horn: Horn, reader: Reader): string {
-  const { hornIn, naturalHornIn } = WORDS[reader.language];
+  const { hornIn, naturalHornIn } = WORDS[reader.language].etudes;
   if (!horn.natural) return hornIn(keyText('F', reader));
   return naturalHornIn(keyText(horn.crookFollowsPart ? 'F' : horn.sides[0]!.name, reader));
+}
+
+/** A key of the written part: `B♭ major`. */
+export function keyInModeText(
+  { tonic, mode }: { readonly tonic: Pitch; readonly mode: 'major' | 'minor' },
+  reader: Reader,
+): string {
+  return WORDS[reader.language].etudes.key[mode](noteClassName(tonic, reader));
 }
 
 /** What the head of a page tells. */
@@ -52,10 +55,10 @@ export interface SheetFacts {
  * it hard, and what is risky in it.
  */
 export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] {
-  const words = WORDS[reader.language];
+  const words = WORDS[reader.language].etudes;
   const { horn, level, seed, difficulty, keys, rangeSemitones, changesPerMinute, risky } = facts;
   const keyTexts = keys
-    .map(({ tonic, mode }) => words.key[mode](noteClassName(tonic, reader)))
+    .map((key) => keyInModeText(key, reader))
     .filter((each, i, all) => all.indexOf(each) === i);
   const risk = risky === 0 ? words.noRisk : words.risks(risky);
   const legend = horn.natural
@@ -67,8 +70,4 @@ export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] 
     `${instrumentText(horn, reader)}. ${words.level(level, seed, Math.round(difficulty))} ${words.advice}`,
     `${legend} ${capital(words.numbers(listText(keyTexts, reader), rangeSemitones, Math.round(changesPerMinute), risk))}`,
   ];
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

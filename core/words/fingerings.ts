@@ -5,49 +5,34 @@ import type { ChosenBecause } from '../plan/examinedNote.ts';
 import type { Severity } from '../rules/rule.ts';
 import type { Fingering, FingeringReason, HandState, Verdict } from '../stopping/fingering.ts';
 import type { ClosingBand } from '../stopping/stopping.ts';
-import type { FingeringWords } from './areas/fingerings.ts';
-import type { HornWords } from './areas/horns.ts';
-import { fingerings as de, horns as hornsDe } from './de.ts';
-import { fingerings as en, horns as hornsEn } from './en.ts';
-import { fingerings as es, horns as hornsEs } from './es.ts';
-import { fingerings as fr, horns as hornsFr } from './fr.ts';
-import { horns as hornsIt, fingerings as it } from './it.ts';
-import type { Language, Reader } from './language.ts';
+import type { Reader } from './language.ts';
+import { WORDS } from './languages.ts';
 import { listed } from './listed.ts';
 import { namedKey, noteName } from './noteNames.ts';
 
-const WORDS: { readonly [language in Language]: FingeringWords } = { en, de, fr, it, es };
-const HORN_NAMES: { readonly [language in Language]: HornWords } = {
-  en: hornsEn,
-  de: hornsDe,
-  fr: hornsFr,
-  it: hornsIt,
-  es: hornsEs,
-};
-
 /** What the hand does, as it stands behind the name of a note: `stopped`. */
 export function stateText(state: HandState, { language }: Reader): string {
-  return WORDS[language].states[state];
+  return WORDS[language].fingerings.states[state];
 }
 
 /** `sure`, `risky`, `impossible`. */
 export function verdictText(verdict: Verdict, { language }: Reader): string {
-  return WORDS[language].verdicts[verdict];
+  return WORDS[language].fingerings.verdicts[verdict];
 }
 
 /** `impossible`, `risky`, `advice`. */
 export function severityText(severity: Severity, { language }: Reader): string {
-  return WORDS[language].severities[severity];
+  return WORDS[language].fingerings.severities[severity];
 }
 
 /** Why a fingering is not sure. */
 export function reasonText(reason: FingeringReason, { language }: Reader): string {
-  return WORDS[language].reasons[reason];
+  return WORDS[language].fingerings.reasons[reason];
 }
 
 /** The same in two words. */
 export function briefReasonText(reason: FingeringReason, { language }: Reader): string {
-  return WORDS[language].briefReasons[reason];
+  return WORDS[language].fingerings.briefReasons[reason];
 }
 
 /** A lower harmonic this much flat brings a sharp-stopping hand back, in cents: the 5th, 7th, 10th, 11th, 14th. A choice. */
@@ -61,23 +46,26 @@ export function alternativeTexts(fingering: Fingering, state: HandState, reader:
   const { reasons, harmonic, carrier } = fingering;
   const texts = reasons.map((reason) => reasonText(reason, reader));
   if (state === 'stopped' && carrier < harmonic && harmonicDeviationCents(carrier) < FLAT_CENTS)
-    texts.push(WORDS[reader.language].forSharpHand);
+    texts.push(WORDS[reader.language].fingerings.forSharpHand);
   return texts;
 }
 
 /** Why a note leaves its standard fingering: `instead of T0: one tube with E4, to which it is joined`. */
 export function choiceText({ kind, insteadOf, neighbour }: ChosenBecause, reader: Reader): string {
-  return WORDS[reader.language].choices[kind](valvesText(insteadOf, reader), noteName(neighbour, reader));
+  return WORDS[reader.language].fingerings.choices[kind](
+    valvesText(insteadOf, reader),
+    noteName(neighbour, reader),
+  );
 }
 
 /** The valves as printed, `T12`; on a horn without valves the harmonic. */
 export function valvesText({ printed, harmonic }: Fingering, { language }: Reader): string {
-  return printed === '' ? WORDS[language].harmonic(harmonic) : printed;
+  return printed === '' ? WORDS[language].fingerings.harmonic(harmonic) : printed;
 }
 
 /** A deviation in words: `12 cents flat`, `in tune`. */
 export function deviationText(deviationCents: number, { language }: Reader): string {
-  const { inTune, sharp, flat } = WORDS[language];
+  const { inTune, sharp, flat } = WORDS[language].fingerings;
   const rounded = Math.round(deviationCents);
   if (rounded === 0) return inTune;
   return rounded > 0 ? sharp(rounded) : flat(-rounded);
@@ -91,7 +79,7 @@ export function signedCents(deviationCents: number): string {
 
 /** A fingering in words: `open F horn`, `B♭ horn 1+2`, `E♭ crook`. */
 export function fingeringText({ tube }: Fingering, reader: Reader): string {
-  const words = WORDS[reader.language];
+  const words = WORDS[reader.language].fingerings;
   const { valves } = tube.combination;
   const key = keyText(tube.side.name, reader);
   if (valves === '') return words.crook(key);
@@ -102,21 +90,33 @@ export function fingeringText({ tube }: Fingering, reader: Reader): string {
 export function keyText(name: string, reader: Reader): string {
   const named = namedKey(name, reader);
   if (!named) return name;
-  return named.register === null ? named.key : WORDS[reader.language].keys[named.register](named.key);
+  return named.register === null
+    ? named.key
+    : WORDS[reader.language].fingerings.keys[named.register](named.key);
 }
 
 /** How far the hand closes: `½`, `full`. */
 export function closingText(band: ClosingBand, { language }: Reader): string {
-  const { closings } = WORDS[language];
+  const { closings } = WORDS[language].fingerings;
   return band === 'open' || band === 'full' ? closings[band] : band;
 }
 
 /** A horn without an article: `double horn in F and B♭`, `natural horn with the E♭ crook`; one of the user's own by its label. */
 export function hornText(horn: Horn, reader: Reader): string {
-  const words = HORN_NAMES[reader.language];
+  const words = WORDS[reader.language].horns;
   const isCrook = /^natural(-|$)/.test(horn.id) && !horn.crookFollowsPart;
   if (horn.natural && isCrook) return words.onCrook(keyText(horn.sides[0]!.name, reader));
-  return words.names[horn.id] ?? horn.label;
+  const name = words.names[horn.id];
+  return name ? name((key) => keyText(key, reader)) : labelText(horn.label, reader);
+}
+
+/** A label with the keys in it, such as the `B♭` of `single horn in B♭`, by the reader's names. */
+function labelText(label: string, reader: Reader): string {
+  if (reader.noteNaming === 'english') return label;
+  return label.replace(
+    /( (?:high )?)([A-G]♭?)(?=[ ,]|$)/g,
+    (_, before: string, key: string) => before + keyText(key.replace('♭', 'b'), reader),
+  );
 }
 
 /**
@@ -126,15 +126,15 @@ export function hornText(horn: Horn, reader: Reader): string {
  */
 export function decimalText(value: number, digits: number, { language }: Reader): string {
   const scale = 10 ** digits;
-  return String(Math.round(value * scale) / scale).replace('.', WORDS[language].decimalSign);
+  return String(Math.round(value * scale) / scale).replace('.', WORDS[language].fingerings.decimalSign);
 }
 
 /** `a`, `a or b`, `a, b or c`. */
 export function choicesText(items: readonly string[], { language }: Reader): string {
-  return listed(items, WORDS[language].or);
+  return listed(items, WORDS[language].fingerings.or);
 }
 
 /** `a`, `a and b`, `a, b and c`. */
 export function listText(items: readonly string[], { language }: Reader): string {
-  return listed(items, WORDS[language].and);
+  return listed(items, WORDS[language].fingerings.and);
 }

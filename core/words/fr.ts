@@ -6,9 +6,11 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import type { PageWords, Words } from './areas/words.ts';
 import { listed } from './listed.ts';
 
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
@@ -16,7 +18,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count < 2 ? one : many}`;
 }
 
-export const findings: FindingWords = {
+const findings: FindingWords = {
   'unknown-key': () => ({
     brief: 'quel ton',
     message: 'La partie ne dit pas ici comment elle transpose : ses notes bouchées restent donc sans doigté.',
@@ -177,7 +179,7 @@ export const findings: FindingWords = {
   }),
 };
 
-export const repairs: RepairWords = {
+const repairs: RepairWords = {
   labels: {
     'octave-up': (note) => `Octave au-dessus (${note})`,
     'octave-down': (note) => `Octave au-dessous (${note})`,
@@ -198,7 +200,7 @@ export const repairs: RepairWords = {
   quoted: (text) => `« ${text} »`,
 };
 
-export const report: ReportWords = {
+const report: ReportWords = {
   readFor: (horn) => `Lu pour : ${horn}.`,
   stoppedNotesIn: (title) => `Sons bouchés dans ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 note est injouable' : `${count} notes sont injouables`),
@@ -214,7 +216,7 @@ export const report: ReportWords = {
     `${stopped === 0 ? 'rien de bouché' : stopped === 1 ? '1 son bouché' : `${stopped} sons bouchés`}, rien n’a été relevé`,
 };
 
-export const fingerings: FingeringWords = {
+const fingerings: FingeringWords = {
   states: {
     open: 'ouvert',
     'half-stopped': 'mi-bouché',
@@ -268,22 +270,22 @@ export const fingerings: FingeringWords = {
   decimalSign: ',',
 };
 
-export const horns: HornWords = {
+const horns: HornWords = {
   names: {
-    double: 'cor double en fa et si♭',
-    'single-f': 'cor simple en fa',
-    'single-bflat': 'cor simple en si♭',
-    'single-bflat-stop-valve': 'cor simple en si♭ avec piston de bouché',
-    'double-stop-valve': 'cor double avec piston de bouché sur le côté en si♭',
-    'double-ascending': 'cor double avec troisième piston ascendant',
-    descant: 'cor discant en si♭ et fa aigu',
-    'triple-high-f': 'cor triple en fa, si♭ et fa aigu',
-    natural: 'cor naturel dans le ton que demande la partie',
+    double: (key) => `cor double en ${key('F')} et ${key('Bb')}`,
+    'single-f': (key) => `cor simple en ${key('F')}`,
+    'single-bflat': (key) => `cor simple en ${key('Bb')}`,
+    'single-bflat-stop-valve': (key) => `cor simple en ${key('Bb')} avec piston de bouché`,
+    'double-stop-valve': (key) => `cor double avec piston de bouché sur le côté en ${key('Bb')}`,
+    'double-ascending': () => 'cor double avec troisième piston ascendant',
+    descant: (key) => `cor discant en ${key('Bb')} et ${key('high F')}`,
+    'triple-high-f': (key) => `cor triple en ${key('F')}, ${key('Bb')} et ${key('high F')}`,
+    natural: () => 'cor naturel dans le ton que demande la partie',
   },
   onCrook: (key) => `cor naturel avec le ton de ${key}`,
 };
 
-export const summary: SummaryWords = {
+const summary: SummaryWords = {
   stoppedNotes: (count, verdicts) =>
     count === 0 ? 'aucune note bouchée' : `${counted(count, 'note bouchée', 'notes bouchées')} : ${verdicts}`,
   verdicts: {
@@ -300,9 +302,15 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'signe', 'signes'),
   words: (count) => counted(count, 'mot', 'mots'),
   added: (what) => `ajouté : ${what}`,
+  keptColour: (count) =>
+    counted(
+      count,
+      'note douteuse avait déjà une couleur et l’a gardée',
+      'notes douteuses avaient déjà une couleur et l’ont gardée',
+    ),
 };
 
-export const etudes: EtudeWords = {
+const etudes: EtudeWords = {
   kinds: {
     seal: {
       name: 'sons tenus',
@@ -364,6 +372,66 @@ export const etudes: EtudeWords = {
   valveLegend: 'Au-dessus des notes bouchées, les pistons se prennent avec le piston à sons bouchés.',
   advice:
     'Se reposer aussi longtemps qu’on a joué. Arrêter quand les lèvres fatiguent ou que la main fait mal.',
+};
+
+const panel: PanelWords = {
+  labels: {
+    horn: 'Cor',
+    noteNames: 'Noms des notes',
+    print: 'Imprimer',
+    fingered: 'Note doigtée',
+    valves: 'Pistons',
+    natural: 'Son naturel',
+    verdict: 'Signes ≈ et ×',
+    colour: 'Couleurs',
+    onlyChanges: 'Seulement aux changements',
+    tolerance: 'Tolérance en cents',
+    handOffset: 'Écart de la main en cents',
+    toleranceHint: 'Les doigtés plus éloignés de la note écrite sont écartés',
+    handOffsetHint: 'Au-dessus de 0 pour une main qui bouche trop haut, au-dessous si elle bouche trop bas',
+    annotate: 'Annoter',
+    clear: 'Effacer',
+    lookAgain: 'Revoir',
+    findings: 'À revoir',
+    nothingFound: 'Rien : chaque note bouchée est jouable.',
+    instead: 'À la place :',
+    etude: 'Étude',
+    etudeKind: 'Genre',
+    etudeLesson: 'Une leçon d’une page',
+    etudeKey: 'Tonalité écrite',
+    etudeLevel: 'Niveau',
+    etudeLength: 'Mesures',
+    etudeTempo: 'Temps par minute, 0 pour l’usuel',
+    etudeCompass: 'De–à, par exemple C4–G5',
+    compose: 'Composer',
+    copyPath: 'Copier le chemin',
+    openOutside: 'Ouvrir',
+  },
+  noScore: 'Aucune partition n’est ouverte.',
+  emptyScore: 'La partition n’a pas de mesures.',
+  noHorn: 'La partition n’a pas de partie de cor.',
+  noStopped: 'La partie de cor n’a pas de note bouchée : rien à annoter.',
+  noStoppedSelected: 'Aucune note bouchée de cor n’est sélectionnée : rien n’a été changé.',
+  annotated: 'C’est annoté.',
+  annotatedSelection: 'La sélection est annotée.',
+  upToDate: 'Les annotations sont à jour : rien n’a été changé.',
+  cleared: (count) => `Annotation effacée : ${counted(count, 'note', 'notes')}.`,
+  nothingToClear: 'Il n’y a aucune de nos annotations à effacer.',
+  failed: (reason) => `Rien n’a été changé : ${reason}.`,
+  notShown: 'La note n’est plus dans la partition.',
+  etudeOpened: (title) => `Une nouvelle partition est ouverte : ${title}.`,
+  etudeWritten: (title, path) =>
+    `L’étude « ${title} » est écrite. Ouvrir ce fichier dans l’éditeur : ${path}`,
+  etudeAsked: (path) => `Le système doit ouvrir ${path}. Si rien ne vient, ouvrir le fichier dans l’éditeur.`,
+  etudeNotWritten: (title) =>
+    `L’étude « ${title} » n’a pas pu être écrite : aucun dossier n’accepte le fichier.`,
+  etudeRange: (range) => `« ${range} » n’est pas une étendue : écrire deux notes, comme C4–G5, ou rien.`,
+  faults: {
+    partNotFound: (part) => `« ${part} » ne se retrouve pas parmi les parties de la partition`,
+    notExported: (path) => `l’éditeur n’a pas pu écrire ${path}`,
+    barNotMatched: (measure, part) => `la mesure ${measure} de « ${part} » ne correspond pas à la partition`,
+    placeNotFound: 'une note n’est plus là où elle a été lue ; revoir',
+  },
 };
 
 export const commandLine: CommandLineWords = {
@@ -562,12 +630,6 @@ export const commandLine: CommandLineWords = {
     noMarks: 'il n’y avait pas de marques à retirer',
     cannotBePlayed: (count, bars) =>
       `${counted(count, 'note injouable telle quelle', 'notes injouables telles quelles')}, ${bars} : bellhand check dit pourquoi`,
-    keptColour: (count) =>
-      counted(
-        count,
-        'note douteuse avait déjà une couleur et l’a gardée',
-        'notes douteuses avaient déjà une couleur et l’ont gardée',
-      ),
     notKept: (path, what) => `${path} : impossible de garder ${what}`,
     owner: 'son propriétaire',
     group: 'son groupe',
@@ -622,7 +684,7 @@ export const commandLine: CommandLineWords = {
   },
 };
 
-export const chart: ChartWords = {
+const chart: ChartWords = {
   slidesOn: (horn) => `Glissandos de la main : ${horn}`,
   slidesReading:
     'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, les pistons, tenus pendant tout le glissando.',
@@ -645,3 +707,18 @@ export const chart: ChartWords = {
   withoutStoppingValve: 'Le piston de bouché reste levé pendant tout glissando.',
   madeBy: 'Fait avec Bellhand.',
 };
+
+/** What both doors say. */
+export const words: Words = {
+  usualNaming: 'solfege',
+  findings,
+  fingerings,
+  horns,
+  summary,
+  repairs,
+  etudes,
+  panel,
+};
+
+/** What pages say. */
+export const pages: PageWords = { report, chart };

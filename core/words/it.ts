@@ -6,9 +6,11 @@ import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
 import type { HornWords } from './areas/horns.ts';
+import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { SummaryWords } from './areas/summary.ts';
+import type { PageWords, Words } from './areas/words.ts';
 import { listed } from './listed.ts';
 
 /** `1 nota`, `0 note`, `5 note`. */
@@ -16,7 +18,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const findings: FindingWords = {
+const findings: FindingWords = {
   'unknown-key': () => ({
     brief: 'quale taglio',
     message: 'Qui la parte non dice come traspone: le sue note chiuse restano perciò senza posizione.',
@@ -180,7 +182,7 @@ export const findings: FindingWords = {
   }),
 };
 
-export const repairs: RepairWords = {
+const repairs: RepairWords = {
   labels: {
     'octave-up': (note) => `Ottava sopra (${note})`,
     'octave-down': (note) => `Ottava sotto (${note})`,
@@ -201,7 +203,7 @@ export const repairs: RepairWords = {
   quoted: (text) => `«${text}»`,
 };
 
-export const report: ReportWords = {
+const report: ReportWords = {
   readFor: (horn) => `Letto per: ${horn}.`,
   stoppedNotesIn: (title) => `Suoni chiusi in ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 nota è ineseguibile' : `${count} note sono ineseguibili`),
@@ -217,7 +219,7 @@ export const report: ReportWords = {
     `${stopped === 0 ? 'nulla di chiuso' : stopped === 1 ? '1 suono chiuso' : `${stopped} suoni chiusi`}, non si è trovato nulla`,
 };
 
-export const fingerings: FingeringWords = {
+const fingerings: FingeringWords = {
   states: {
     open: 'aperto',
     'half-stopped': 'semichiuso',
@@ -271,22 +273,22 @@ export const fingerings: FingeringWords = {
   decimalSign: ',',
 };
 
-export const horns: HornWords = {
+const horns: HornWords = {
   names: {
-    double: 'corno doppio in fa e si♭',
-    'single-f': 'corno semplice in fa',
-    'single-bflat': 'corno semplice in si♭',
-    'single-bflat-stop-valve': 'corno semplice in si♭ con pistone per i chiusi',
-    'double-stop-valve': 'corno doppio con pistone per i chiusi sul lato in si♭',
-    'double-ascending': 'corno doppio con terzo pistone ascendente',
-    descant: 'corno discanto in si♭ e fa acuto',
-    'triple-high-f': 'corno triplo in fa, si♭ e fa acuto',
-    natural: 'corno naturale con il ritorto che la parte richiede',
+    double: (key) => `corno doppio in ${key('F')} e ${key('Bb')}`,
+    'single-f': (key) => `corno semplice in ${key('F')}`,
+    'single-bflat': (key) => `corno semplice in ${key('Bb')}`,
+    'single-bflat-stop-valve': (key) => `corno semplice in ${key('Bb')} con pistone per i chiusi`,
+    'double-stop-valve': (key) => `corno doppio con pistone per i chiusi sul lato in ${key('Bb')}`,
+    'double-ascending': () => 'corno doppio con terzo pistone ascendente',
+    descant: (key) => `corno discanto in ${key('Bb')} e ${key('high F')}`,
+    'triple-high-f': (key) => `corno triplo in ${key('F')}, ${key('Bb')} e ${key('high F')}`,
+    natural: () => 'corno naturale con il ritorto che la parte richiede',
   },
   onCrook: (key) => `corno naturale con il ritorto di ${key}`,
 };
 
-export const summary: SummaryWords = {
+const summary: SummaryWords = {
   stoppedNotes: (count, verdicts) =>
     count === 0 ? 'nessuna nota chiusa' : `${counted(count, 'nota chiusa', 'note chiuse')}: ${verdicts}`,
   verdicts: {
@@ -303,9 +305,15 @@ export const summary: SummaryWords = {
   signs: (count) => counted(count, 'segno', 'segni'),
   words: (count) => counted(count, 'parola', 'parole'),
   added: (what) => `aggiunto: ${what}`,
+  keptColour: (count) =>
+    counted(
+      count,
+      'nota dubbia aveva già un colore e l’ha tenuto',
+      'note dubbie avevano già un colore e l’hanno tenuto',
+    ),
 };
 
-export const etudes: EtudeWords = {
+const etudes: EtudeWords = {
   kinds: {
     seal: {
       name: 'note tenute',
@@ -364,6 +372,65 @@ export const etudes: EtudeWords = {
   naturalLegend: 'o aperto, ¼ ½ ¾ e + chiuso, ciascuno fino al segno seguente.',
   valveLegend: 'I cilindri sopra le note chiuse valgono con la macchina per i suoni chiusi.',
   advice: 'Riposare quanto si è suonato. Smettere quando il labbro si stanca o la mano fa male.',
+};
+
+const panel: PanelWords = {
+  labels: {
+    horn: 'Corno',
+    noteNames: 'Nomi delle note',
+    print: 'Stampare',
+    fingered: 'Nota diteggiata',
+    valves: 'Pistoni',
+    natural: 'Suono naturale',
+    verdict: 'Segni ≈ e ×',
+    colour: 'Colori',
+    onlyChanges: 'Solo ai cambiamenti',
+    tolerance: 'Tolleranza in cent',
+    handOffset: 'Scarto della mano in cent',
+    toleranceHint: 'Le diteggiature più lontane dalla nota scritta sono escluse',
+    handOffsetHint: 'Sopra 0 per una mano che chiude crescente, sotto per una che chiude calante',
+    annotate: 'Annotare',
+    clear: 'Togliere',
+    lookAgain: 'Rivedere',
+    findings: 'Da rivedere',
+    nothingFound: 'Niente: ogni nota chiusa si può suonare.',
+    instead: 'Invece:',
+    etude: 'Studio',
+    etudeKind: 'Genere',
+    etudeLesson: 'Una lezione di una pagina',
+    etudeKey: 'Tonalità scritta',
+    etudeLevel: 'Livello',
+    etudeLength: 'Battute',
+    etudeTempo: 'Tempi al minuto, 0 per il solito',
+    etudeCompass: 'Da–a, per esempio C4–G5',
+    compose: 'Comporre',
+    copyPath: 'Copia il percorso',
+    openOutside: 'Apri',
+  },
+  noScore: 'Nessuna partitura è aperta.',
+  emptyScore: 'La partitura non ha battute.',
+  noHorn: 'La partitura non ha una parte di corno.',
+  noStopped: 'La parte di corno non ha note chiuse: niente da annotare.',
+  noStoppedSelected: 'Nessuna nota chiusa di corno è selezionata: non è stato cambiato nulla.',
+  annotated: 'Annotato.',
+  annotatedSelection: 'La selezione è annotata.',
+  upToDate: 'Le annotazioni sono aggiornate: non è stato cambiato nulla.',
+  cleared: (count) => `Annotazione tolta: ${counted(count, 'nota', 'note')}.`,
+  nothingToClear: 'Non c’è nessuna nostra annotazione da togliere.',
+  failed: (reason) => `Non è stato cambiato nulla: ${reason}.`,
+  notShown: 'La nota non è più nella partitura.',
+  etudeOpened: (title) => `Una nuova partitura è aperta: ${title}.`,
+  etudeWritten: (title, path) => `Lo studio «${title}» è scritto. Aprire questo file nell’editor: ${path}`,
+  etudeAsked: (path) => `Il sistema deve aprire ${path}. Se non compare nulla, aprire il file nell’editor.`,
+  etudeNotWritten: (title) =>
+    `Non è stato possibile scrivere lo studio «${title}»: nessuna cartella accetta il file.`,
+  etudeRange: (range) => `«${range}» non è un’estensione: scrivere due note, come C4–G5, o niente.`,
+  faults: {
+    partNotFound: (part) => `«${part}» non si ritrova tra le parti della partitura`,
+    notExported: (path) => `l’editor non ha potuto scrivere ${path}`,
+    barNotMatched: (measure, part) => `la battuta ${measure} di «${part}» non corrisponde alla partitura`,
+    placeNotFound: 'una nota non è più dove è stata letta; rivedere',
+  },
 };
 
 export const commandLine: CommandLineWords = {
@@ -557,12 +624,6 @@ export const commandLine: CommandLineWords = {
     noMarks: 'non c’erano segni da togliere',
     cannotBePlayed: (count, bars) =>
       `${counted(count, 'nota non si può suonare com’è scritta', 'note non si possono suonare come sono scritte')}, ${bars}: bellhand check dice perché`,
-    keptColour: (count) =>
-      counted(
-        count,
-        'nota dubbia aveva già un colore e l’ha tenuto',
-        'note dubbie avevano già un colore e l’hanno tenuto',
-      ),
     notKept: (path, what) => `${path}: non si è potuto conservare ${what}`,
     owner: 'il proprietario',
     group: 'il gruppo',
@@ -617,7 +678,7 @@ export const commandLine: CommandLineWords = {
   },
 };
 
-export const chart: ChartWords = {
+const chart: ChartWords = {
   slidesOn: (horn) => `Glissandi della mano: ${horn}`,
   slidesReading:
     'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso stanno i pistoni, tenuti per tutto il glissando.',
@@ -640,3 +701,18 @@ export const chart: ChartWords = {
   withoutStoppingValve: 'Il pistone di chiusura resta alzato in ogni glissando.',
   madeBy: 'Fatto con Bellhand.',
 };
+
+/** What both doors say. */
+export const words: Words = {
+  usualNaming: 'solfege',
+  findings,
+  fingerings,
+  horns,
+  summary,
+  repairs,
+  etudes,
+  panel,
+};
+
+/** What pages say. */
+export const pages: PageWords = { report, chart };

@@ -1,16 +1,8 @@
 /** Who reads: in which language, and by which names of notes. */
+import { LANGUAGES, type Language, WORDS } from './languages.ts';
+import type { NoteNaming } from './noteNaming.ts';
 
-/** The languages in which everything can be said. */
-export const LANGUAGES = ['en', 'de', 'fr', 'it', 'es'] as const;
-
-/** A language by its two letters. @source ISO 639-1 (from memory) */
-export type Language = (typeof LANGUAGES)[number];
-
-/** Every way to name notes: `B♭ B C♯`, `B H Cis`, or `si♭ si do♯`. */
-export const NOTE_NAMINGS = ['english', 'german', 'solfege'] as const;
-
-/** A way to name notes. */
-export type NoteNaming = (typeof NOTE_NAMINGS)[number];
+export { LANGUAGES, type Language } from './languages.ts';
 
 /** Whoever reads what is said. */
 export interface Reader {
@@ -18,21 +10,12 @@ export interface Reader {
   readonly noteNaming: NoteNaming;
 }
 
-/** How notes are named where a language is spoken. @source commonPractice */
-const USUAL_NAMINGS: { readonly [language in Language]: NoteNaming } = {
-  en: 'english',
-  de: 'german',
-  fr: 'solfege',
-  it: 'solfege',
-  es: 'solfege',
-};
-
 /**
  * A reader of a language.
  * @param noteNaming null for what is usual in the language
  */
 export function readerOf(language: Language, noteNaming: NoteNaming | null = null): Reader {
-  return { language, noteNaming: noteNaming ?? USUAL_NAMINGS[language] };
+  return { language, noteNaming: noteNaming ?? WORDS[language].usualNaming };
 }
 
 /** English, for data and for whoever says nothing else. */

@@ -3,22 +3,15 @@
 import type { RepairKind } from '../repairs/repair.ts';
 import { type Counts, totalOf, type VerdictCounts } from '../rules/counts.ts';
 import type { Verdict } from '../stopping/fingering.ts';
-import type { SummaryWords } from './areas/summary.ts';
-import { summary as de } from './de.ts';
-import { summary as en } from './en.ts';
-import { summary as es } from './es.ts';
 import { decimalText, listText } from './fingerings.ts';
-import { summary as fr } from './fr.ts';
-import { summary as it } from './it.ts';
-import type { Language, Reader } from './language.ts';
-
-const WORDS: { readonly [language in Language]: SummaryWords } = { en, de, fr, it, es };
+import type { Reader } from './language.ts';
+import { WORDS } from './languages.ts';
 
 const VERDICTS: readonly Verdict[] = ['sure', 'risky', 'impossible'];
 
 /** `12 stopped notes: 9 sure, 2 risky, 1 impossible; open notes: 1 risky`. */
 export function countText({ stopped, open }: Counts, reader: Reader): string {
-  const { stoppedNotes, openNotes } = WORDS[reader.language];
+  const { stoppedNotes, openNotes } = WORDS[reader.language].summary;
   const first = stoppedNotes(totalOf(stopped), verdictsText(stopped, reader));
   const beside = verdictsText({ ...open, sure: 0 }, reader);
   return beside === '' ? first : `${first}; ${openNotes(beside)}`;
@@ -26,7 +19,7 @@ export function countText({ stopped, open }: Counts, reader: Reader): string {
 
 function verdictsText(counts: VerdictCounts, { language }: Reader): string {
   return VERDICTS.filter((verdict) => counts[verdict] > 0)
-    .map((verdict) => WORDS[language].verdicts[verdict](counts[verdict]))
+    .map((verdict) => WORDS[language].summary.verdicts[verdict](counts[verdict]))
     .join(', ');
 }
 
@@ -35,7 +28,7 @@ const MOST_BARS = 12;
 
 /** `bar 4`, `bars 4, 7 and 12`; long lists are cut. */
 export function barsText(measures: readonly string[], reader: Reader): string {
-  const { bars, more } = WORDS[reader.language];
+  const { bars, more } = WORDS[reader.language].summary;
   const shown = measures.slice(0, MOST_BARS);
   const rest = measures.length - shown.length;
   return bars(listText(rest > 0 ? [...shown, more(rest)] : shown, reader), measures.length);
@@ -43,17 +36,22 @@ export function barsText(measures: readonly string[], reader: Reader): string {
 
 /** `3 more`, at the end of a list that was cut. @param count of what is left out */
 export function moreText(count: number, { language }: Reader): string {
-  return WORDS[language].more(count);
+  return WORDS[language].summary.more(count);
+}
+
+/** That some notes, whose verdict would colour them, kept a colour of their own. @param count 1 or more */
+export function keptColourText(count: number, { language }: Reader): string {
+  return WORDS[language].summary.keptColour(count);
 }
 
 /** `bar 4`. */
 export function barText(measure: string, { language }: Reader): string {
-  return WORDS[language].bar(measure);
+  return WORDS[language].summary.bar(measure);
 }
 
 /** `bar 3, beat 2½`. @param beat in beats of the time signature, from 1 */
 export function placeText(measure: string, beat: number, reader: Reader): string {
-  return WORDS[reader.language].place(measure, beatText(beat, reader));
+  return WORDS[reader.language].summary.place(measure, beatText(beat, reader));
 }
 
 /** Beats as they are spoken of: `2`, `2½`, or with a decimal. @param beat in beats of the time signature, from 1 */
@@ -77,7 +75,7 @@ export function completionText(
   completions: readonly { readonly kind: RepairKind }[],
   reader: Reader,
 ): string {
-  const { nothingAdded, signs, words, added } = WORDS[reader.language];
+  const { nothingAdded, signs, words, added } = WORDS[reader.language].summary;
   const signCount = completions.filter(({ kind }) => kind === 'sign-added').length;
   const wordCount = completions.length - signCount;
   const what = [signCount > 0 ? signs(signCount) : '', wordCount > 0 ? words(wordCount) : ''];

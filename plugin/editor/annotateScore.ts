@@ -1,11 +1,23 @@
 /** The two things that change a score: annotating it and clearing it, each one step of its undo history. */
 
-import { type Examination, examine, isHandState, marksFor } from '../../core/index.ts';
+import {
+  capital,
+  countNotes,
+  countText,
+  type Examination,
+  examine,
+  isHandState,
+  keptColourText,
+  marksFor,
+  panelWords,
+  type Reader,
+  totalOf,
+} from '../../core/index.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
+import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
-import { filled, type Words } from './languages.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
 import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
@@ -33,34 +45,41 @@ export function examineScore(host: Host, score: HostScore, choice: Choice): read
  * @param shown the note the panel itself has selected, which is no selection of the user's
  * @returns one sentence on what was done
  */
-export function annotate(host: Host, choice: Choice, words: Words, shown: NoteAddress | null): string {
-  return plainly(host, words, (score) => {
+export function annotate(host: Host, choice: Choice, reader: Reader, shown: NoteAddress | null): string {
+  const words = panelWords(reader);
+  return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
     const parts = examineScore(host, score, choice);
     if (parts.length === 0) return words.noHorn;
     const selected = selectedNotes(host, score, shown);
     const scope = selected ?? (() => true);
-    const counted = count(parts, scope);
-    if (counted.total === 0) return selected ? words.noStoppedSelected : words.noStopped;
+    const counts = countNotes(
+      parts.map(({ examination }) => examination),
+      (part, note) => scope(parts[part]!.part.places[note]!.note),
+    );
+    if (totalOf(counts.stopped) === 0) return selected ? words.noStoppedSelected : words.noStopped;
     const plans = parts.map(({ part, examination }) =>
-      planMarks(host, part, marksFor(examination, choice.show), scope),
+      planMarks(host, part, marksFor(examination, choice.show, reader), scope),
     );
     const changed = plans.some((plan) => plan.length > 0);
     if (changed) {
       write(host, score, plans);
     }
     keepWithScore(score, choice);
-    const done = changed
-      ? filled(selected ? words.annotatedSelection : words.annotated, { ...counted })
-      : words.upToDate;
+    const done = !changed
+      ? words.upToDate
+      : selected
+        ? `${words.annotatedSelection} ${capital(countText(counts, reader))}.`
+        : words.annotated;
     const kept = choice.show.colour ? keptColours(host, parts, scope) : 0;
-    return kept > 0 ? `${done} ${filled(words.keptColours, { count: kept })}` : done;
+    return kept > 0 ? `${done} ${capital(keptColourText(kept, reader))}.` : done;
   });
 }
 
 /** Takes our marks and colours off the selection, or off the whole score where none is. @returns one sentence on what was done */
-export function clear(host: Host, words: Words, shown: NoteAddress | null): string {
-  return plainly(host, words, (score) => {
+export function clear(host: Host, reader: Reader, shown: NoteAddress | null): string {
+  const words = panelWords(reader);
+  return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
     const horns = hornParts(score);
     if (horns.length === 0) return words.noHorn;
@@ -69,7 +88,7 @@ export function clear(host: Host, words: Words, shown: NoteAddress | null): stri
     const count = plans.reduce((sum, plan) => sum + plan.length, 0);
     if (count === 0) return words.nothingToClear;
     write(host, score, plans);
-    return filled(words.cleared, { count });
+    return words.cleared(count);
   });
 }
 
@@ -82,27 +101,15 @@ function write(host: Host, score: HostScore, plans: readonly (readonly PlannedPl
 }
 
 /** Whatever goes wrong is said in one sentence: the host would swallow an exception without a word. */
-function plainly(host: Host, words: Words, work: (score: HostScore) => string): string {
+function plainly(host: Host, reader: Reader, work: (score: HostScore) => string): string {
+  const words = panelWords(reader);
   const score = host.root.curScore;
   if (!score) return words.noScore;
   try {
     return work(score);
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return filled(words.failed, { reason: reason.replace(/\.$/, '') });
+    return words.failed(faultText(error, reader));
   }
-}
-
-function count(parts: readonly ExaminedPart[], scope: (note: HostNote) => boolean) {
-  const counted = { total: 0, sure: 0, risky: 0, impossible: 0 };
-  for (const { part, examination } of parts) {
-    examination.notes.forEach(({ reading, verdict }, i) => {
-      if (!isHandState(reading.state) || !scope(part.places[i]!.note)) return;
-      counted.total += 1;
-      counted[verdict] += 1;
-    });
-  }
-  return counted;
 }
 
 /** Stopped notes whose verdict would have coloured them, had their user not. */

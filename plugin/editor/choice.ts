@@ -1,11 +1,21 @@
 /** What the user chose in the panel, kept with the score and as the user's default. */
-import { DEFAULT_SETTINGS, HORNS, type Settings, SHOW_ALL, type Show } from '../../core/index.ts';
+import {
+  DEFAULT_SETTINGS,
+  HORNS,
+  NOTE_NAMINGS,
+  type NoteNaming,
+  type Settings,
+  SHOW_ALL,
+  type Show,
+} from '../../core/index.ts';
 import { keepBeside, readBeside } from './besidePlugin.ts';
 import type { Host, HostScore } from './hostApi.ts';
 
 /** The panel's controls. Horns by their id. */
 export interface Choice {
   readonly horn: string;
+  /** How notes are named; null for what is usual in the editor's language. */
+  readonly noteNaming: NoteNaming | null;
   /** In cents, 0–100. */
   readonly tolerance: number;
   /** In cents, −60 to 60. */
@@ -18,6 +28,7 @@ export type Switches = Omit<Show, 'repeat'>;
 
 export const DEFAULT_CHOICE: Choice = {
   horn: DEFAULT_SETTINGS.horn.id,
+  noteNaming: null,
   tolerance: DEFAULT_SETTINGS.toleranceCents,
   handOffset: DEFAULT_SETTINGS.handOffsetCents,
   show: SHOW_ALL,
@@ -76,6 +87,7 @@ function parsed(text: string): Choice | null {
   };
   return {
     horn: HORNS.some(({ id }) => id === kept.horn) ? (kept.horn as string) : DEFAULT_CHOICE.horn,
+    noteNaming: NOTE_NAMINGS.find((naming) => naming === kept.noteNaming) ?? null,
     tolerance: within(kept.tolerance, TOLERANCE_RANGE, DEFAULT_CHOICE.tolerance),
     handOffset: within(kept.handOffset, HAND_OFFSET_RANGE, DEFAULT_CHOICE.handOffset),
     show: {

@@ -3,8 +3,8 @@ import { resultOf } from '../../core/index.ts';
 import { annotate, clear, examineScore } from './annotateScore.ts';
 import { chosenFor } from './choice.ts';
 import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine } from './hostApi.ts';
-import { wordsFor } from './languages.ts';
 import { Panel } from './panel.ts';
+import { readerFor } from './reader.ts';
 
 export { stableSort } from './engineSort.ts';
 export { Panel } from './panel.ts';
@@ -27,9 +27,9 @@ export function openPanel(host: Host): Panel {
 export function runOnce(host: Host, task: 'annotate' | 'clear'): string {
   const score = host.root.curScore;
   if (score && !isAtLeast(host, 4, 0)) score.endCmd();
-  return task === 'annotate'
-    ? annotate(host, chosenFor(host, score), words(host), null)
-    : clear(host, words(host), null);
+  const choice = chosenFor(host, score);
+  const reader = readerFor(host, choice);
+  return task === 'annotate' ? annotate(host, choice, reader, null) : clear(host, reader, null);
 }
 
 /** What `check --format json` prints of the same music. @returns JSON, indented */
@@ -37,8 +37,4 @@ export function resultNow(host: Host): string {
   const score = host.root.curScore;
   const parts = score ? examineScore(host, score, chosenFor(host, score)) : [];
   return JSON.stringify(resultOf(parts.map(({ examination }) => examination)), null, 2);
-}
-
-function words(host: Host) {
-  return wordsFor(host.engine.locale().name);
 }

@@ -1,17 +1,22 @@
 /** Composes an étude or a lesson for the horn that is chosen and opens it as a score of its own. */
 
 import {
+  capital,
   ETUDE_KINDS,
+  keyInModeText,
+  kindWords,
   type Level,
   LONGEST_BARS,
   PHRASE_BARS,
+  panelWords,
+  parseKey,
+  type Reader,
   type Settings,
   SHORTEST_BARS,
 } from '../../core/index.ts';
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { plainPath } from './besidePlugin.ts';
 import { type Host, type HostFile, isAtLeast } from './hostApi.ts';
-import { filled, type Words } from './languages.ts';
 import { withTemporaryFile } from './temporaryFile.ts';
 
 /** What the panel's controls say. */
@@ -48,6 +53,18 @@ export const ETUDE_KEYS = [
 /** The lengths that are offered, in bars. */
 export const ETUDE_BARS = { from: SHORTEST_BARS, to: LONGEST_BARS, step: PHRASE_BARS } as const;
 
+/** What the kinds are called, in the order of the list; after them the lesson. */
+export function etudeKindNames(reader: Reader): readonly string[] {
+  return ETUDE_KINDS.map(({ kind }) => capital(kindWords(kind, reader).name)).concat(
+    panelWords(reader).labels.etudeLesson,
+  );
+}
+
+/** What the written keys are called, in the order of the list. */
+export function etudeKeyNames(reader: Reader): readonly string[] {
+  return ETUDE_KEYS.map((key) => keyInModeText(parseKey(key), reader));
+}
+
 /** A new étude each time; its seed stands in its text. */
 const NEW_SEEDS = 10_000;
 
@@ -60,10 +77,11 @@ export interface EtudeOutcome {
 }
 
 /** Composes; opens the score where the host lets a plugin do that, else says where it lies. */
-export function openEtude(host: Host, form: EtudeForm, player: Settings, words: Words): EtudeOutcome {
+export function openEtude(host: Host, form: EtudeForm, player: Settings, reader: Reader): EtudeOutcome {
+  const words = panelWords(reader);
   const range = form.range.trim();
   const ends = /^(\S+?)\s*[-–]\s*(\S+)$/.exec(range);
-  if (range !== '' && !ends) return { sentence: filled(words.etudeRange, { range }), path: null };
+  if (range !== '' && !ends) return { sentence: words.etudeRange(range), path: null };
   const etude = etudeOnWish(
     {
       kind: ETUDE_KINDS[form.kindIndex]?.kind ?? 'lesson',
@@ -76,32 +94,35 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, words: 
       seed: Math.floor(Math.random() * NEW_SEEDS),
     },
     player,
+    reader,
   );
-  if (!etude.ok) return { sentence: filled(words.failed, { reason: etude.reason }), path: null };
+  if (!etude.ok) return { sentence: words.failed(etude.reason), path: null };
   return isAtLeast(host, 4, 0)
-    ? leave(host, etude.title, etude.text, words)
-    : open(host, etude.title, etude.text, words);
+    ? leave(host, etude.title, etude.text, reader)
+    : open(host, etude.title, etude.text, reader);
 }
 
 /** Version 3 reads the file, and needs it no more once it is read. */
-function open(host: Host, title: string, text: string, words: Words): EtudeOutcome {
+function open(host: Host, title: string, text: string, reader: Reader): EtudeOutcome {
+  const words = panelWords(reader);
   const isOpen = withTemporaryFile(host.file, 'musicxml', (path) => {
     host.file.source = path;
     return host.file.write(text) && Boolean(host.root.readScore(path));
   });
-  return { sentence: filled(isOpen ? words.etudeOpened : words.etudeNotWritten, { title }), path: null };
+  return { sentence: isOpen ? words.etudeOpened(title) : words.etudeNotWritten(title), path: null };
 }
 
 /** Version 4 opens nothing for a plugin: the étude is put among the user's scores. */
-function leave({ file, engine }: Host, title: string, text: string, words: Words): EtudeOutcome {
+function leave({ file, engine }: Host, title: string, text: string, reader: Reader): EtudeOutcome {
+  const words = panelWords(reader);
   for (const folder of [plainPath(engine.resolvedUrl('../../Scores')), file.tempPath()]) {
     file.source = folder;
     if (!file.exists()) continue;
     const path = freePath(file, folder, title);
     file.source = path;
-    if (file.write(text)) return { sentence: filled(words.etudeWritten, { title, path }), path };
+    if (file.write(text)) return { sentence: words.etudeWritten(title, path), path };
   }
-  return { sentence: filled(words.etudeNotWritten, { title }), path: null };
+  return { sentence: words.etudeNotWritten(title), path: null };
 }
 
 /** A path after the title that no file has yet. */

@@ -1,11 +1,23 @@
 /** What the panel shows and what its buttons do. The QML beside it draws this and nothing else. */
 import {
-  ENGLISH_READER,
+  capital,
+  countNotes,
+  countText,
   findingText,
   HORNS,
+  hornText,
   isHandState,
-  printPitch,
+  NOTE_NAMINGS,
+  noteClassName,
+  noteName,
+  type PanelLabels,
+  type PanelWords,
+  panelWords,
+  parsePitch,
+  placeText,
+  type Reader,
   type Severity,
+  severityText,
 } from '../../core/index.ts';
 import { annotate, clear, type ExaminedPart, examineScore } from './annotateScore.ts';
 import { ChangeWatch } from './changeWatch.ts';
@@ -18,16 +30,27 @@ import {
   settingsOf,
   TOLERANCE_RANGE,
 } from './choice.ts';
+import { faultText } from './editorFault.ts';
 import type { Host } from './hostApi.ts';
-import { filled, hornName, LANGUAGES, type Words, wordsFor } from './languages.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
-import { askDesktop, ETUDE_BARS, ETUDE_KEYS, type EtudeForm, openEtude } from './openEtude.ts';
+import {
+  askDesktop,
+  ETUDE_BARS,
+  type EtudeForm,
+  etudeKeyNames,
+  etudeKindNames,
+  openEtude,
+} from './openEtude.ts';
 import { breaksEdits } from './readByExport.ts';
+import { readerFor } from './reader.ts';
 import { showNote } from './showNote.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
 /** A score that takes longer than this to read, in milliseconds, is read only when asked: nobody's typing waits for it. */
 const READING_LIMIT_MS = 600;
+
+/** Notes by which ways to name them are told apart. */
+const NAMED_NOTES = ['Bb4', 'B4'].map(parsePitch);
 
 /** One line of the list of findings. */
 export interface FindingRow {
@@ -43,9 +66,12 @@ export interface FindingRow {
 
 /** Everything the panel draws. */
 export interface PanelView {
-  readonly words: Words;
+  readonly words: PanelLabels;
   readonly horns: readonly string[];
   readonly hornIndex: number;
+  /** Each by two notes of it: `B♭  B`. */
+  readonly noteNamings: readonly string[];
+  readonly noteNamingIndex: number;
   readonly choice: Choice;
   readonly toleranceRange: { readonly from: number; readonly to: number };
   readonly handOffsetRange: { readonly from: number; readonly to: number };
@@ -57,6 +83,8 @@ export interface PanelView {
   /** Where an étude was written that the user has to open; empty when there is none. */
   readonly etudePath: string;
   readonly findings: readonly FindingRow[];
+  /** How many stopped notes there are, by verdict; empty where nothing was read. */
+  readonly counts: string;
   /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
   readonly isChecked: boolean;
   /** False where the host shows edits of signs to nobody, or the score is too big to be read all the time: then the user asks for a look. */
@@ -66,7 +94,6 @@ export interface PanelView {
 /** The panel's life: opened once, looked at often. */
 export class Panel {
   private readonly host: Host;
-  private readonly words: Words;
   private readonly watch: ChangeWatch;
   private choice: Choice;
   private sentence = '';
@@ -74,6 +101,7 @@ export class Panel {
   /** What keeps the score from being read, in one sentence; empty when nothing does. */
   private obstacle = '';
   private rows: readonly FindingRow[] = [];
+  private counts = '';
   private addresses: readonly NoteAddress[] = [];
   private shown: NoteAddress | null = null;
   private scoreName: string | null = null;
@@ -83,29 +111,33 @@ export class Panel {
   /** True when something was edited and only the user may have the list brought up to date. */
   private isWaiting = false;
 
-  constructor(host: Host, language = host.engine.locale().name) {
+  constructor(host: Host) {
     this.host = host;
-    this.words = language in LANGUAGES ? LANGUAGES[language]! : wordsFor(language);
     this.watch = new ChangeWatch(host);
     this.choice = chosenFor(host, host.root.curScore);
     this.lookAgain();
   }
 
   view(): PanelView {
-    const { words, choice } = this;
+    const { choice, reader } = this;
     return {
-      words,
-      horns: HORNS.map((horn) => hornName(words, horn)),
+      words: panelWords(reader).labels,
+      horns: HORNS.map((horn) => capital(hornText(horn, reader))),
       hornIndex: HORNS.findIndex(({ id }) => id === choice.horn),
+      noteNamings: NOTE_NAMINGS.map((noteNaming) =>
+        NAMED_NOTES.map((note) => noteClassName(note, { ...reader, noteNaming })).join('  '),
+      ),
+      noteNamingIndex: NOTE_NAMINGS.indexOf(reader.noteNaming),
       choice,
       toleranceRange: TOLERANCE_RANGE,
       handOffsetRange: HAND_OFFSET_RANGE,
-      etudeKinds: words.etudeKinds.split(', '),
-      etudeKeys: ETUDE_KEYS.map((key) => key.replace('b', '♭')),
+      etudeKinds: etudeKindNames(reader),
+      etudeKeys: etudeKeyNames(reader),
       etudeBars: ETUDE_BARS,
       sentence: this.obstacle === '' ? this.sentence : this.obstacle,
       etudePath: this.etudePath ?? '',
       findings: this.rows,
+      counts: this.counts,
       isChecked: this.isChecked,
       seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow && !this.isWaiting,
     };
@@ -149,6 +181,7 @@ export class Panel {
       this.shown = null;
     }
     this.rows = [];
+    this.counts = '';
     this.isChecked = false;
     this.addresses = [];
     this.obstacle = '';
@@ -166,23 +199,23 @@ export class Panel {
       this.list(examineScore(this.host, score, this.choice));
       this.isSlow = Date.now() - start > READING_LIMIT_MS;
     } catch (error) {
-      this.obstacle = error instanceof Error ? error.message : String(error);
+      this.obstacle = `${capital(faultText(error, this.reader))}.`;
     }
   }
 
   annotate(): void {
-    this.sentence = annotate(this.host, this.choice, this.words, this.shown);
+    this.sentence = annotate(this.host, this.choice, this.reader, this.shown);
     this.afterChange();
   }
 
   clear(): void {
-    this.sentence = clear(this.host, this.words, this.shown);
+    this.sentence = clear(this.host, this.reader, this.shown);
     this.afterChange();
   }
 
   /** Composes an étude for the horn that is chosen; where it opens as a new score, its findings are then listed. */
   composeEtude(form: EtudeForm): void {
-    const { sentence, path } = openEtude(this.host, form, settingsOf(this.choice), this.words);
+    const { sentence, path } = openEtude(this.host, form, settingsOf(this.choice), this.reader);
     this.lookAgain();
     this.sentence = sentence;
     this.etudePath = path;
@@ -193,12 +226,17 @@ export class Panel {
   openEtudeOutside(): void {
     if (this.etudePath === null) return;
     askDesktop(this.host, this.etudePath);
-    this.sentence = filled(this.words.etudeAsked, { path: this.etudePath });
+    this.sentence = this.words.etudeAsked(this.etudePath);
   }
 
   chooseHorn(index: number): void {
     const horn = HORNS[index];
     if (horn) this.choose({ ...this.choice, horn: horn.id });
+  }
+
+  chooseNoteNaming(index: number): void {
+    const noteNaming = NOTE_NAMINGS[index];
+    if (noteNaming) this.choose({ ...this.choice, noteNaming });
   }
 
   chooseTolerance(cents: number): void {
@@ -241,6 +279,14 @@ export class Panel {
     keepWindowSize(this.host, { width, height });
   }
 
+  private get reader(): Reader {
+    return readerFor(this.host, this.choice);
+  }
+
+  private get words(): PanelWords {
+    return panelWords(this.reader);
+  }
+
   private choose(choice: Choice): void {
     if (JSON.stringify(choice) === JSON.stringify(this.choice)) return;
     this.choice = choice;
@@ -258,17 +304,17 @@ export class Panel {
     if (parts.length === 0) this.obstacle = this.words.noHorn;
     const rows: FindingRow[] = [];
     const addresses: NoteAddress[] = [];
-    const { words } = this;
+    const { reader } = this;
     for (const { part, examination } of parts) {
       for (const finding of examination.findings) {
         const note = part.passage.notes[finding.noteIndex]!;
-        const { message, remedy } = findingText(finding, ENGLISH_READER);
-        const where = `${words.bar} ${note.measure}, ${words.beat} ${Math.round(note.beat * 100) / 100}`;
+        const { message, remedy } = findingText(finding, reader);
+        const where = placeText(note.measure, note.beat, reader);
         rows.push({
           place: parts.length > 1 ? `${part.passage.name}, ${where}` : where,
-          written: printPitch(note.written),
+          written: noteName(note.written, reader),
           severity: finding.severity,
-          label: words[finding.severity],
+          label: severityText(finding.severity, reader),
           message,
           remedy,
         });
@@ -276,6 +322,8 @@ export class Panel {
       }
     }
     this.rows = rows;
+    const examinations = parts.map(({ examination }) => examination);
+    this.counts = parts.length > 0 ? capital(countText(countNotes(examinations), reader)) : '';
     this.isChecked = parts.some(({ examination }) =>
       examination.notes.some(({ reading }) => isHandState(reading.state)),
     );

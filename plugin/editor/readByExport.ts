@@ -5,6 +5,7 @@
 import type { Pitch } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart } from '../musicxml/read/score.ts';
+import { EditorFault } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
 import { type Host, type HostChord, type HostScore, isAtLeast } from './hostApi.ts';
 import { userColoured } from './ownMarks.ts';
@@ -18,7 +19,7 @@ export const readByExport: Reader = (host, score) => {
   return file.horns.map((horn) => {
     const partIndex = file.parts.findIndex(({ id }) => id === horn.id);
     const part = file.parts.length === score.parts.length ? score.parts[partIndex] : undefined;
-    if (!part) throw new Error(`"${horn.name}" cannot be found again among the parts of the score`);
+    if (!part) throw new EditorFault(({ partNotFound }) => partNotFound(horn.name));
     return joined(host, horn, walkPart(host.root, score, part));
   });
 };
@@ -26,7 +27,8 @@ export const readByExport: Reader = (host, score) => {
 /** The score as the host itself writes it, in the format of a file name extension. Nothing is kept on disk. */
 export function exported(host: Host, score: HostScore, extension: string): string {
   return throughTemporaryFile(host.file, extension, (path) => {
-    if (!host.root.writeScore(score, path, extension)) throw new Error(`the editor could not write ${path}`);
+    if (!host.root.writeScore(score, path, extension))
+      throw new EditorFault(({ notExported }) => notExported(path));
   });
 }
 
@@ -86,9 +88,8 @@ function matchVoice(
     }
     const chord = walked[at];
     if (chord?.notes.length !== indices.length) {
-      throw new Error(
-        `bar ${passage.notes[indices[0]!]!.measure} of "${name}" cannot be matched with the score`,
-      );
+      const { measure } = passage.notes[indices[0]!]!;
+      throw new EditorFault(({ barNotMatched }) => barNotMatched(measure, name));
     }
     const fromTop = indices.slice().sort((a, b) => passage.notes[a]!.chordRank - passage.notes[b]!.chordRank);
     fromTop.forEach((index, rank) => {

@@ -1,4 +1,6 @@
 /** Writes marks into the score and takes them off again, as planned. */
+
+import { EditorFault } from './editorFault.ts';
 import {
   type Host,
   type HostChord,
@@ -34,7 +36,7 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
     for (const plan of track) {
       while (cursor.segment && cursor.tick < plan.place.tick) cursor.next();
       if (!cursor.segment || cursor.tick !== plan.place.tick)
-        throw new Error(`tick ${plan.place.tick} was not found`);
+        throw new EditorFault(({ placeNotFound }) => placeNotFound);
       carryOutPlace(host, pen, cursor, plan, step);
     }
   });

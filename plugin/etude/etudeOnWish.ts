@@ -2,6 +2,7 @@
 import {
   composeEtude,
   composeLesson,
+  ENGLISH_READER,
   type EtudeKind,
   type EtudeResult,
   etudeSheet,
@@ -9,6 +10,7 @@ import {
   type Level,
   parseKey,
   parsePitch,
+  type Reader,
   type Settings,
 } from '../../core/index.ts';
 import { sheetText } from './sheetText.ts';
@@ -36,8 +38,8 @@ export type WishedEtude =
   | { readonly ok: true; readonly title: string; readonly text: string }
   | { readonly ok: false; readonly reason: string };
 
-/** The score text of an étude with its fingerings. Never throws for a value a user may type. */
-export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
+/** The score text of an étude with its fingerings. Never throws for a value a user may type. @param reader in whose language the page is written; English by default */
+export function etudeOnWish(wish: EtudeWish, player: Settings, reader: Reader = ENGLISH_READER): WishedEtude {
   try {
     const { level, seed, bars, tempo } = wish;
     const key = parseKey(wish.key);
@@ -45,8 +47,11 @@ export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
     const high = wish.high === null ? null : parsePitch(wish.high);
     const made =
       wish.kind === 'lesson'
-        ? composeLesson({ level, key, low, high, seed, player })
-        : onItsPage(composeEtude({ kind: wish.kind, key, level, bars, tempo, low, high, seed, player }));
+        ? composeLesson({ level, key, low, high, seed, player, reader })
+        : onItsPage(
+            composeEtude({ kind: wish.kind, key, level, bars, tempo, low, high, seed, player }),
+            reader,
+          );
     if (!made.ok) return made;
     const { sheet } = made;
     return { ok: true, title: sheet.title, text: sheetText(sheet, player, 'marked', treeText) };
@@ -56,6 +61,6 @@ export function etudeOnWish(wish: EtudeWish, player: Settings): WishedEtude {
   }
 }
 
-function onItsPage(made: EtudeResult): LessonResult {
-  return made.ok ? { ok: true, sheet: etudeSheet(made.etude) } : made;
+function onItsPage(made: EtudeResult, reader: Reader): LessonResult {
+  return made.ok ? { ok: true, sheet: etudeSheet(made.etude, reader) } : made;
 }

@@ -16,14 +16,14 @@ export interface Run {
 }
 
 /** Whoever runs the tests may read any language; what is told is told in English. */
-const ENGLISH: NodeJS.ProcessEnv = { ...process.env, LC_ALL: 'C' };
+const inEnglish = (): NodeJS.ProcessEnv => ({ ...process.env, LC_ALL: 'C' });
 
 /** Runs `bellhand` with these arguments in a folder. */
 export function bellhand(
   folder: string,
   args: readonly string[],
   input = '',
-  env: NodeJS.ProcessEnv = ENGLISH,
+  env: NodeJS.ProcessEnv = inEnglish(),
 ): Run {
   const { status, stdout, stderr } = spawnSync(process.execPath, [COMMAND, ...args], {
     cwd: folder,
@@ -37,7 +37,7 @@ export function bellhand(
 
 /** Starts `bellhand` and does not wait for its end. */
 export function startBellhand(folder: string, args: readonly string[]): ChildProcessWithoutNullStreams {
-  return spawn(process.execPath, [COMMAND, ...args], { cwd: folder, env: ENGLISH });
+  return spawn(process.execPath, [COMMAND, ...args], { cwd: folder, env: inEnglish() });
 }
 
 /** A folder of its own with these files, gone when the test ends. */

@@ -8,21 +8,16 @@ import { type Pitch, parsePitch } from '../../core/pitch/pitch.ts';
 import type { Reach } from '../../core/rules/handJoin.ts';
 import { RULES } from '../../core/rules/rules.ts';
 import type { FingeringReason, HandState } from '../../core/stopping/fingering.ts';
-import * as de from '../../core/words/de.ts';
-import * as en from '../../core/words/en.ts';
-import * as es from '../../core/words/es.ts';
 import { findingText } from '../../core/words/findings.ts';
 import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
-import * as fr from '../../core/words/fr.ts';
-import * as it from '../../core/words/it.ts';
+import { ENGLISH_READER, languageOf, type Reader, readerOf } from '../../core/words/language.ts';
 import {
-  ENGLISH_READER,
+  COMMAND_LINE_WORDS,
   LANGUAGES,
   type Language,
-  languageOf,
-  type Reader,
-  readerOf,
-} from '../../core/words/language.ts';
+  PAGE_WORDS,
+  WORDS,
+} from '../../core/words/languages.ts';
 import { noteClassName, noteName } from '../../core/words/noteNames.ts';
 import { reportWords } from '../../core/words/report.ts';
 import { barsText, completionText, countText } from '../../core/words/summary.ts';
@@ -141,13 +136,19 @@ describe('plurals', () => {
 const SHARED: { readonly [language in Language]: readonly string[] } = {
   en: [],
   // Crooks keep their Italian names in German and English, and a horn in F is one in both.
-  de: ['etudes.hornIn', 'fingerings.keys.alto', 'fingerings.keys.basso'],
-  fr: ['commandLine.table.verdict'],
+  de: ['etudes.hornIn', 'fingerings.keys.alto', 'fingerings.keys.basso', 'panel.labels.horn'],
+  fr: ['commandLine.table.verdict', 'panel.labels.etude'],
   it: ['commandLine.told.standardInput'],
   es: [],
 };
 /** Names, unit signs and the like, the same in every language. */
 const NO_WORDS = /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|fingerings\.decimalSign)$/;
+
+/** Every area of a language. */
+function allOf(language: Language): { readonly [area: string]: unknown } {
+  const { usualNaming, ...areas } = WORDS[language];
+  return { ...areas, ...PAGE_WORDS[language], commandLine: COMMAND_LINE_WORDS[language] };
+}
 
 /** All texts of a language but its findings, by name, with values that no text can hold by chance. */
 function textsOf(words: { readonly [area: string]: unknown }): { readonly [name: string]: string } {
@@ -167,6 +168,7 @@ const FORMS: readonly ((value: number) => unknown)[] = [
   (value) => value,
   (value) => String(value),
   (value) => [String(value)],
+  (value) => (name: string) => `${name} ${value}`,
 ];
 function withValues(say: (...values: unknown[]) => string): string {
   for (const form of FORMS) {
@@ -179,13 +181,16 @@ function withValues(say: (...values: unknown[]) => string): string {
   throw new Error(`no form of values fits ${say}`);
 }
 
+/** English has no names of horns but their labels. */
+const isHorn = (name: string) => name.startsWith('horns.names');
+
 describe.each(FOREIGN)('the words in %s', (language) => {
-  const english = textsOf(en);
-  const own = textsOf({ de, fr, it, es, en }[language]);
+  const english = textsOf(allOf('en'));
+  const own = textsOf(allOf(language));
 
   test('are all there, and as many as in English', () => {
     expect(Object.keys(own).length).toBeGreaterThan(200);
-    const without = (texts: object) => Object.keys(texts).filter((name) => !name.startsWith('horns.names'));
+    const without = (texts: object) => Object.keys(texts).filter((name) => !isHorn(name));
     expect(without(own)).toEqual(without(english));
     for (const [name, text] of Object.entries(own)) expect(text.trim(), name).not.toBe('');
   });
@@ -196,7 +201,7 @@ describe.each(FOREIGN)('the words in %s', (language) => {
   });
 
   test('put every value into their texts', () => {
-    for (const [name, text] of Object.entries(own))
+    for (const [name, text] of Object.entries(own).filter(([name]) => !isHorn(name)))
       for (const value of VALUES)
         expect(text.includes(String(value)), `${name}: ${text}`).toBe(
           (english[name] ?? '').includes(String(value)),
@@ -225,13 +230,84 @@ test('every reason and every state has its words in every language', () => {
     'unusual-degree',
   ];
   const states: HandState[] = ['open', 'half-stopped', 'stopped', 'echo', 'stopping-mute', 'straight-mute'];
-  for (const words of [en, de, fr, it, es]) {
+  for (const words of LANGUAGES.map((language) => WORDS[language])) {
     for (const reason of reasons) {
       expect(words.fingerings.reasons[reason]).toMatch(/\p{L}{3}/u);
       expect(words.fingerings.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);
     }
     expect(new Set(states.map((state) => words.fingerings.states[state])).size).toBe(6);
   }
+});
+
+/** Texts in which a count of one has the form of many: Cent, Zeichen and Wechsel, and an Italian cent or file. */
+const ONE_FORM: { readonly [language in Language]: readonly string[] } = {
+  en: [],
+  de: [
+    'fingerings.sharp 0',
+    'fingerings.flat 0',
+    'summary.signs 0',
+    'etudes.numbers 2',
+    'commandLine.explain.cents 0',
+  ],
+  fr: [],
+  it: ['fingerings.sharp 0', 'fingerings.flat 0', 'commandLine.told.files 0', 'commandLine.explain.cents 0'],
+  es: [],
+};
+
+/** A text with a count in it, by its name and the count's place: what it says of 1, 2, 5 and 17. */
+function countedTexts(words: { readonly [area: string]: unknown }): { readonly [name: string]: string[] } {
+  const texts: { [name: string]: string[] } = {};
+  const walk = (entry: unknown, name: string): void => {
+    if (typeof entry === 'function') {
+      const say = entry as (...values: unknown[]) => string;
+      for (let place = 0; place < say.length; place++) {
+        const told = [1, 2, 5, 17].map((count) => {
+          const values: unknown[] = VALUES.slice(0, say.length);
+          values[place] = count;
+          try {
+            return say(...values);
+          } catch {
+            return '';
+          }
+        });
+        if (told.every((text) => text !== '')) texts[`${name} ${place}`] = told;
+      }
+    } else if (typeof entry === 'object')
+      for (const [inner, text] of Object.entries(entry as object)) walk(text, `${name}.${inner}`);
+  };
+  for (const [area, entry] of Object.entries(words)) if (area !== 'findings') walk(entry, area);
+  return texts;
+}
+
+describe.each(LANGUAGES)('counts in %s', (language) => {
+  const english = countedTexts(allOf('en'));
+  const own = countedTexts(allOf(language));
+  const hasOneForm = ([one, two]: readonly string[]) => one!.replace(/\b1\b/, '2') === two;
+
+  test('2, 5 and 17 are told alike', () => {
+    for (const [name, [, two, five, many]] of Object.entries(own)) {
+      expect(five!.replace(/\b5\b/, '2'), name).toBe(two);
+      expect(many!.replace(/\b17\b/, '2'), name).toBe(two);
+    }
+  });
+
+  test('1 has a form of its own where it has one in English', () => {
+    const plain = Object.keys(english).filter(
+      (name) => !hasOneForm(english[name]!) && hasOneForm(own[name]!),
+    );
+    expect(Object.values(own).some((told) => !hasOneForm(told))).toBe(true);
+    expect(plain).toEqual(ONE_FORM[language]);
+  });
+
+  test('numbers have the decimal sign of the language, everywhere', () => {
+    const reader = readerOf(language);
+    expect(decimalText(0.25, 2, reader)).toBe(language === 'en' ? '0.25' : '0,25');
+    const sentences = FINDINGS.flatMap((finding) => Object.values(findingText(finding, reader) as object));
+    const right = language === 'en' ? /\d\.\d/ : /\d,\d/;
+    const wrong = language === 'en' ? /\d,\d/ : /\d\.\d/;
+    expect(sentences.some((sentence) => right.test(sentence))).toBe(true);
+    expect(sentences.filter((sentence) => wrong.test(sentence))).toEqual([]);
+  });
 });
 
 describe('counts', () => {
@@ -307,6 +383,16 @@ describe('names of notes', () => {
     expect(noteClassName(pitch, readerOf('de', 'english'))).toBe('B♭');
     expect(noteClassName(pitch, readerOf('en', 'german'))).toBe('B');
     expect(noteClassName(pitch, readerOf('fr', 'german'))).toBe('B');
+  });
+
+  test('names of horns follow the setting too', () => {
+    const triple = HORNS.find(({ id }) => id === 'triple-high-f')!;
+    expect(hornText(triple, readerOf('de'))).toBe('Tripelhorn in F, B und Hoch-F');
+    expect(hornText(triple, readerOf('de', 'english'))).toBe('Tripelhorn in F, B♭ und Hoch-F');
+    expect(hornText(triple, readerOf('en', 'german'))).toBe('triple horn in F, B and high F');
+    expect(hornText(triple, readerOf('en', 'solfege'))).toBe('triple horn in fa, si♭ and high fa');
+    const own = { ...triple, id: 'own', label: 'A horn of mine in B♭' };
+    expect(hornText(own, readerOf('en', 'solfege'))).toBe('A horn of mine in si♭');
   });
 
   test.each([

@@ -2,7 +2,9 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
-import { examine, MARK_PREFIX, marksFor } from '../../core/index.ts';
+import { countNotes, countText, ENGLISH_READER, examine, MARK_PREFIX, marksFor } from '../../core/index.ts';
+import { DEFAULT_CHOICE } from '../../plugin/editor/choice.ts';
+import type { PanelView } from '../../plugin/editor/panel.ts';
 import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
@@ -22,6 +24,8 @@ const BARS: readonly (readonly Played[])[] = [
   [stopped('C3', 2), rest(2)],
 ];
 const PART = hornScore(BARS);
+/** What `check` prints of it under its table. */
+const COUNTS = '5 stopped notes: 3 sure, 1 risky, 1 impossible';
 
 const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
 
@@ -58,9 +62,9 @@ inEveryHost('annotating', (host) => {
     ]);
     const saved = async (name: string) => music(await run.text(`${name}.mscx`));
     const [before, annotated] = [await saved('before'), await saved('annotated')];
-    expect(run.results[1]).toBe('Stopped notes annotated: 5 (3 sure, 1 risky, 1 impossible).');
+    expect(run.results[1]).toBe('Annotated.');
     expect(run.results[3]).toBe('The annotations are up to date: nothing was changed.');
-    expect(run.results[9]).toBe('Notes cleared: 5.');
+    expect(run.results[9]).toBe('Cleared: 5 notes.');
     // C5 and E♭4 as on every stopped F-horn chart: fingered a semitone below.
     expect(marksIn(annotated).slice(0, 2)).toEqual(['(C♯)\nB 2', '(F)\nD 1']);
     expect(marksIn(annotated)).toHaveLength(5);
@@ -99,6 +103,29 @@ inEveryHost('annotating', (host) => {
     },
   );
 
+  it('names notes as chosen, knows every naming again, and counts as the command line does', async () => {
+    const choice = (noteNaming: string) => ({ ...DEFAULT_CHOICE, noteNaming });
+    const run = await host.run(PART, [
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate', choice: choice('german') },
+      { do: 'save', as: 'german.mscx' },
+      { do: 'findings' },
+      { do: 'annotate', choice: choice('solfege') },
+      { do: 'save', as: 'solfege.mscx' },
+      { do: 'clear', choice: choice('english') },
+      { do: 'save', as: 'cleared.mscx' },
+    ]);
+    expect(marksIn(await run.text('german.mscx')).slice(0, 2)).toEqual(['(Cis)\nH 2', '(F)\nD 1']);
+    expect(marksIn(await run.text('solfege.mscx')).slice(0, 2)).toEqual(['(do♯)\nsi 2', '(fa)\nre 1']);
+    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
+    const { findings, counts, noteNamingIndex } = run.results[3] as PanelView;
+    expect(findings.map(({ written }) => written)).toContain('c');
+    expect(noteNamingIndex).toBe(1);
+    const examinations = readScore(PART).horns.map(({ passage }) => examine(passage));
+    expect(counts).toBe(countText(countNotes(examinations), ENGLISH_READER));
+    expect(counts).toBe(COUNTS);
+  });
+
   it('annotates and clears only what is selected', async () => {
     const run = await host.run(PART, [
       { do: 'select', from: 1, length: 2 },
@@ -113,9 +140,7 @@ inEveryHost('annotating', (host) => {
       { do: 'select', from: 4, length: 1 },
       { do: 'annotate' },
     ]);
-    expect(run.results[1]).toBe(
-      'Stopped notes annotated in the selection: 1 (1 sure, 0 risky, 0 impossible).',
-    );
+    expect(run.results[1]).toBe('Annotated in the selection. 1 stopped note: 1 sure.');
     expect(marksIn(await run.text('range.mscx'))).toEqual(['(F)\nD 1']);
     expect(marksIn(await run.text('single.mscx'))).toEqual(['(C♯)\nB 2', '(F)\nD 1']);
     expect(marksIn(await run.text('cleared.mscx'))).toEqual(['(C♯)\nB 2']);
@@ -185,9 +210,7 @@ inEveryHost('annotating', (host) => {
       { do: 'clear' },
       { do: 'save', as: 'cleared.mscx' },
     ]);
-    expect(run.results[4]).toBe(
-      'Stopped notes annotated: 5 (3 sure, 1 risky, 1 impossible). Notes that keep a colour of your own: 1.',
-    );
+    expect(run.results[4]).toBe('Annotated. 1 doubtful note had a colour already and kept it.');
     const annotated = await run.text('annotated.mscx');
     expect(annotated).toContain('<color r="0" g="170" b="0" a="255"/>');
     expect(annotated).toContain('con forza &amp; fuoco');
@@ -316,10 +339,8 @@ inEveryHost('annotating', (host) => {
         { do: 'undo' },
         { do: 'save', as: 'score.mscz' },
       ]);
-      expect(run.results[0]).toMatch(
-        round === 0 ? /^Stopped notes annotated: 5/ : /^The annotations are up to date/,
-      );
-      expect(run.results[1]).toBe('Notes cleared: 5.');
+      expect(run.results[0]).toMatch(round === 0 ? /^Annotated\.$/ : /^The annotations are up to date/);
+      expect(run.results[1]).toBe('Cleared: 5 notes.');
       score = run.path('score.mscz');
     }
   }, 60_000);
@@ -332,7 +353,7 @@ inEveryHost('annotating', (host) => {
       { do: 'undo' },
       { do: 'save', as: 'undone.mscx' },
     ]);
-    expect(run.results[1]).toMatch(/^Stopped notes annotated: 2000 \(/);
+    expect(run.results[1]).toMatch(/^Annotated\.$/);
     expect(marksIn(await run.text('annotated.mscx'))).toHaveLength(2000);
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
   });

@@ -80,7 +80,7 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
         { take: 'history' },
         { take: 'tags' },
       ]);
-      expect(results[3]).toBe('Stopped notes annotated: 4 (2 sure, 1 risky, 1 impossible).');
+      expect(results[3]).toBe('Annotated.');
       expect(ours(results[4]).map(({ fontSize }) => fontSize)).toEqual([8, 8, 8, 8]);
       expect(ours(results[4])[0]!.text).toContain('(C♯)\nB 2');
       expect((results[5] as string[]).map((colour) => colour.toUpperCase())).toEqual([
@@ -93,7 +93,7 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
       expect(results[6]).toBe('The annotations are up to date: nothing was changed.');
       expect(results[7]).toEqual({ done: 1, undone: 0, open: false });
       expect(results[9]).toEqual([]);
-      expect(results[11]).toBe('Notes cleared: 4.');
+      expect(results[11]).toBe('Cleared: 4 notes.');
       expect(results[12]).toEqual([]);
       expect((results[13] as string[]).filter((colour) => colour !== '' && colour !== '#000000')).toEqual([]);
       expect(results[14]).toEqual({ done: 2, undone: 0, open: false });
@@ -115,9 +115,9 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
         { take: 'selection' },
         { take: 'history' },
       ]);
-      expect(results[3]).toBe('Stopped notes annotated in the selection: 2 (1 sure, 1 risky, 0 impossible).');
+      expect(results[3]).toBe('Annotated in the selection. 2 stopped notes: 1 sure, 1 risky.');
       expect(results[4]).toEqual(range);
-      expect(results[6]).toBe('Stopped notes annotated in the selection: 1 (1 sure, 0 risky, 0 impossible).');
+      expect(results[6]).toBe('Annotated in the selection. 1 stopped note: 1 sure.');
       expect(results[7]).toEqual(picked);
       expect(results[8]).toEqual({ done: 2, undone: 0, open: false });
     });

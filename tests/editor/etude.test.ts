@@ -4,7 +4,6 @@ import { afterAll, expect, it } from 'vitest';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { LANGUAGES } from '../../plugin/editor/languages.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
@@ -64,9 +63,4 @@ inEveryHost('études from the panel', (host) => {
       1,
     );
   });
-});
-
-it.each(Object.entries(LANGUAGES))('every kind has a name in %s', (_, words) => {
-  // After them comes the lesson.
-  expect(words.etudeKinds.split(', ')).toHaveLength(ETUDE_KINDS.length + 1);
 });

@@ -48,10 +48,10 @@ const FILES = [
 ];
 
 describe('the built plugin', () => {
-  it('is one script under 300 kB, with what the QML calls, beside it', async () => {
+  it('is one script under 400 kB, with what the QML calls, beside it', async () => {
     expect((await readdir(built)).sort()).toEqual(FILES);
     const script = await readFile(join(built, 'bellhand.js'), 'utf8');
-    expect(script.length).toBeLessThan(300_000);
+    expect(script.length).toBeLessThan(400_000);
     const scope: { Bellhand?: Record<string, unknown> } = {};
     runInNewContext(script, scope);
     expect(Object.keys(scope.Bellhand!)).toEqual(expect.arrayContaining(['hostOf', 'openPanel', 'runOnce']));
@@ -212,7 +212,7 @@ describe('installing', () => {
       await writeFile(join(home, 'file'), '');
       const refused = bellhand(home, ['install', '--dir', 'file/Plugins']);
       expect(refused.exit).toBe(2);
-      expect(refused.stderr).toMatch(/^bellhand: .*cannot be written to: .*\n$/);
+      expect(refused.stderr).toMatch(/^bellhand: .*cannot be written: .*\n$/);
     } finally {
       process.env.HOME = HOME;
       if (XDG_CONFIG_HOME === undefined) delete process.env.XDG_CONFIG_HOME;

@@ -25,7 +25,7 @@ describe.skipIf(!HOST_3.isInstalled || !HOST_4.isInstalled)('from version to ver
       { do: 'save', as: 'cleared.mscx' },
     ]);
     expect(cleared.results[0]).toBe('The annotations are up to date: nothing was changed.');
-    expect(cleared.results[2]).toBe('Notes cleared: 3.');
+    expect(cleared.results[2]).toBe('Cleared: 3 notes.');
     expect((await cleared.text('again.mscx')).split(MARK_PREFIX)).toHaveLength(4);
     const text = await cleared.text('cleared.mscx');
     expect(text).not.toContain(MARK_PREFIX);

@@ -169,7 +169,6 @@ export interface CommandLineWords {
     readonly marksOut: string;
     readonly noMarks: string;
     cannotBePlayed(count: number, bars: string): string;
-    keptColour(count: number): string;
     /** What a file that was replaced has lost. */
     notKept(path: string, what: string): string;
     readonly owner: string;

@@ -21,4 +21,6 @@ export interface SummaryWords {
   words(count: number): string;
   /** @param what signs, words or both */
   added(what: string): string;
+  /** Of notes whose verdict would colour them. @param count 1 or more */
+  keptColour(count: number): string;
 }

@@ -10,6 +10,7 @@ import {
   type Examination,
   examine,
   findingResultsOf,
+  keptColourText,
   type Mark,
   marksFor,
   type Reader,
@@ -137,7 +138,7 @@ function annotate(
     .flatMap(({ notes }) => notes)
     .filter(({ note, verdict }) => note.userColour && verdict !== 'sure').length;
   if (show.colour && coloured > 0) {
-    remarked.push(`${pair.input}: ${words.told.keptColour(coloured)}`);
+    remarked.push(`${pair.input}: ${keptColourText(coloured, reader)}`);
   }
   const counted = countText(counts, reader);
   const told = complete ? `${counted}; ${completionText(completions.flat(), reader)}` : counted;

@@ -116,14 +116,31 @@ Pane {
             spacing: 6
             enabled: pane.view !== null
 
-            BellhandComboBox {
-                id: horn
-                objectName: "horn"
+            GridLayout {
+                columns: pane.width < 300 ? 1 : 2
                 Layout.fillWidth: true
-                model: pane.view ? pane.view.horns : []
-                currentIndex: pane.view ? pane.view.hornIndex : -1
-                Accessible.name: pane.view ? pane.view.words.horn : ""
-                onActivated: pane.act(function () { pane.panel.chooseHorn(horn.currentIndex) })
+                BellhandComboBox {
+                    id: horn
+                    objectName: "horn"
+                    Layout.fillWidth: true
+                    model: pane.view ? pane.view.horns : []
+                    currentIndex: pane.view ? pane.view.hornIndex : -1
+                    Accessible.name: pane.view ? pane.view.words.horn : ""
+                    onActivated: pane.act(function () { pane.panel.chooseHorn(horn.currentIndex) })
+                }
+                BellhandComboBox {
+                    id: noteNames
+                    objectName: "noteNames"
+                    Layout.fillWidth: pane.width < 300
+                    Layout.preferredWidth: 106
+                    model: pane.view ? pane.view.noteNamings : []
+                    currentIndex: pane.view ? pane.view.noteNamingIndex : -1
+                    Accessible.name: pane.view ? pane.view.words.noteNames : ""
+                    ToolTip.visible: hovered
+                    ToolTip.delay: 600
+                    ToolTip.text: pane.view ? pane.view.words.noteNames : ""
+                    onActivated: pane.act(function () { pane.panel.chooseNoteNaming(noteNames.currentIndex) })
+                }
             }
 
             GridLayout {
@@ -294,6 +311,13 @@ Pane {
                     text: pane.view ? pane.view.words.lookAgain : ""
                     onClicked: pane.act(function () { pane.panel.lookAgain() })
                 }
+            }
+
+            BellhandText {
+                objectName: "counts"
+                Layout.fillWidth: true
+                text: pane.view ? pane.view.counts : ""
+                visible: text !== ""
             }
 
             ListView {

@@ -1,0 +1,73 @@
+/** What the editor's panel says. */
+
+/** On and beside the panel's controls. */
+export interface PanelLabels {
+  readonly horn: string;
+  readonly noteNames: string;
+  /** The heading over what is printed. */
+  readonly print: string;
+  readonly fingered: string;
+  readonly valves: string;
+  readonly natural: string;
+  readonly verdict: string;
+  readonly colour: string;
+  readonly onlyChanges: string;
+  readonly tolerance: string;
+  readonly handOffset: string;
+  readonly toleranceHint: string;
+  readonly handOffsetHint: string;
+  readonly annotate: string;
+  readonly clear: string;
+  readonly lookAgain: string;
+  /** The heading over the findings. */
+  readonly findings: string;
+  readonly nothingFound: string;
+  /** Before what to do instead. */
+  readonly instead: string;
+  readonly etude: string;
+  readonly etudeKind: string;
+  /** After the kinds in their list. */
+  readonly etudeLesson: string;
+  readonly etudeKey: string;
+  readonly etudeLevel: string;
+  readonly etudeLength: string;
+  readonly etudeTempo: string;
+  readonly etudeCompass: string;
+  readonly compose: string;
+  readonly copyPath: string;
+  readonly openOutside: string;
+}
+
+/** What was done, or what stands in the way, in a sentence or two. */
+export interface PanelWords {
+  readonly labels: PanelLabels;
+  readonly noScore: string;
+  readonly emptyScore: string;
+  readonly noHorn: string;
+  readonly noStopped: string;
+  readonly noStoppedSelected: string;
+  /** The panel lists the counts of the whole score by itself. */
+  readonly annotated: string;
+  /** Before the counts of what was annotated. */
+  readonly annotatedSelection: string;
+  readonly upToDate: string;
+  /** @param count 1 or more */
+  cleared(count: number): string;
+  readonly nothingToClear: string;
+  /** @param reason without a full stop */
+  failed(reason: string): string;
+  readonly notShown: string;
+  etudeOpened(title: string): string;
+  etudeWritten(title: string, path: string): string;
+  etudeAsked(path: string): string;
+  etudeNotWritten(title: string): string;
+  /** @param range what the user wrote */
+  etudeRange(range: string): string;
+  /** Why the editor's score cannot be read or marked, to stand in `failed`. */
+  readonly faults: {
+    partNotFound(part: string): string;
+    notExported(path: string): string;
+    barNotMatched(measure: string, part: string): string;
+    readonly placeNotFound: string;
+  };
+}

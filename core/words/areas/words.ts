@@ -1,0 +1,30 @@
+/** What one language says, by who says it. The command line's own words are in commandLine.ts. */
+import type { NoteNaming } from '../noteNaming.ts';
+import type { ChartWords } from './chart.ts';
+import type { EtudeWords } from './etudes.ts';
+import type { FindingWords } from './findings.ts';
+import type { FingeringWords } from './fingerings.ts';
+import type { HornWords } from './horns.ts';
+import type { PanelWords } from './panel.ts';
+import type { RepairWords } from './repairs.ts';
+import type { ReportWords } from './report.ts';
+import type { SummaryWords } from './summary.ts';
+
+/** What both doors say. */
+export interface Words {
+  /** How notes are named where the language is spoken. @source commonPractice */
+  readonly usualNaming: NoteNaming;
+  readonly findings: FindingWords;
+  readonly fingerings: FingeringWords;
+  readonly horns: HornWords;
+  readonly summary: SummaryWords;
+  readonly repairs: RepairWords;
+  readonly etudes: EtudeWords;
+  readonly panel: PanelWords;
+}
+
+/** What pages say. */
+export interface PageWords {
+  readonly report: ReportWords;
+  readonly chart: ChartWords;
+}
