@@ -1,19 +1,31 @@
-/** Which articulations of the host are signs for the hand. */
+/** The hand's signs as the host knows them: articulations, told by their glyphs. */
 import type { HandSign } from '../../core/index.ts';
 import type { HostArticulation, HostRoot } from './hostApi.ts';
 
-/** The hand's signs by the names of their glyphs; their numbers change from version to version. @source smufl14 */
-const GLYPHS: readonly (readonly [string, HandSign])[] = [
-  ['brassMuteClosed', 'stopped'],
-  ['brassMuteHalfClosed', 'half-stopped'],
-  ['brassMuteOpen', 'open'],
+/** A glyph's name, which stays, and the number it has before 3.5, where versions name none. */
+interface Glyph {
+  readonly sign: HandSign;
+  readonly name: string;
+  readonly number: number;
+}
+
+/** @source smufl14 for the names; the numbers as seen in 3.2.3 */
+const GLYPHS: readonly Glyph[] = [
+  { sign: 'stopped', name: 'brassMuteClosed', number: 646 },
+  { sign: 'half-stopped', name: 'brassMuteHalfClosed', number: 647 },
+  { sign: 'open', name: 'brassMuteOpen', number: 648 },
 ];
 
 /** The sign an articulation prints, or `null` when it is none for the hand. */
-export function signOf({ SymId }: HostRoot, articulation: HostArticulation): HandSign | null {
-  if (!SymId) return null;
-  for (const [glyph, sign] of GLYPHS) {
-    if (SymId[glyph] !== undefined && SymId[glyph] === articulation.symbol) return sign;
-  }
-  return null;
+export function signOf(root: HostRoot, { symbol }: HostArticulation): HandSign | null {
+  return GLYPHS.filter((glyph) => symbol !== undefined && symbolOf(root, glyph) === symbol)[0]?.sign ?? null;
+}
+
+/** What makes an articulation print a sign. */
+export function glyphOf(root: HostRoot, sign: HandSign): unknown {
+  return symbolOf(root, GLYPHS.filter((glyph) => glyph.sign === sign)[0]!);
+}
+
+function symbolOf({ SymId }: HostRoot, { name, number }: Glyph): unknown {
+  return SymId ? SymId[name] : number;
 }

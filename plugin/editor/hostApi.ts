@@ -56,11 +56,11 @@ export interface HostStaff {
 
 export interface HostNote extends HostElement {
   /** Sounding, whatever the Concert Pitch switch shows; under an octave line as printed, without the line's octaves. */
-  readonly pitch: number;
+  pitch: number;
   /** Spelling of the sounding pitch on the line of fifths, F at 13. */
-  readonly tpc1: number;
+  tpc1: number;
   /** Spelling of the written pitch. */
-  readonly tpc2: number;
+  tpc2: number;
   /** Spelling as shown: tpc1 with Concert Pitch on, tpc2 without. */
   readonly tpc: number;
   /** Place on the staff in steps, 0 on the top line, counted downward. */
@@ -89,10 +89,11 @@ export interface HostChord extends HostElement {
   readonly hook?: HostElement | null;
   /** From 4.6. */
   readonly articulations?: HostList<HostArticulation>;
+  add(element: HostElement): void;
 }
 
 export interface HostArticulation extends HostElement {
-  readonly symbol: unknown;
+  symbol: unknown;
 }
 
 export interface HostSpanner extends HostElement {

@@ -95,13 +95,13 @@ export function glissandoKey(note: HostElement & { readonly pitch: number }): st
 }
 
 /** Segments of a line carry the line from 4.6. */
-function spannerOf(element: HostElement): HostSpanner {
+export function spannerOf(element: HostElement): HostSpanner {
   const listed = element as HostSpanner;
   return listed.spanner ?? listed;
 }
 
 /** A sign sits in a chord, a chord in a segment, and the segment has the tick. */
-function tickOf(element: HostElement): number {
+export function tickOf(element: HostElement): number {
   let holder: HostElement | null = element.parent;
   while (holder && typeof (holder as HostSegment).tick !== 'number') holder = holder.parent;
   return holder ? (holder as HostSegment).tick : -1;

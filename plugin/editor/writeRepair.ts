@@ -1,0 +1,162 @@
+/** Makes a repair in the score: one step of its undo history, or nothing at all. */
+import { fifthsOf, type HandSign, type Pitch, pitchCents, type RepairStep } from '../../core/index.ts';
+import { glyphOf } from './handSigns.ts';
+import type { Host, HostArticulation, HostChord, HostElement, HostNote, HostScore } from './hostApi.ts';
+import { keepingInputPlace } from './inputPlace.ts';
+import { type NoteAddress, noteAt } from './noteAddress.ts';
+import { escapedText } from './ownMarks.ts';
+import { joinsAt, signsAt } from './placedElements.ts';
+import { inOneStep, type UndoStep } from './undoStep.ts';
+
+/** A change with its place in the score. */
+export type PlacedStep =
+  | { readonly change: 'note'; readonly at: NoteAddress; readonly from: Pitch; readonly to: Pitch }
+  | { readonly change: 'sign'; readonly at: NoteAddress; readonly sign: HandSign | null }
+  | { readonly change: 'word'; readonly at: NoteAddress; readonly text: string }
+  | { readonly change: 'elements'; readonly elements: readonly HostElement[] };
+
+/** Puts the steps of a repair where they belong. @param addresses by note index */
+export function writeRepair(
+  host: Host,
+  score: HostScore,
+  steps: readonly RepairStep[],
+  written: (noteIndex: number) => Pitch,
+  addresses: readonly NoteAddress[],
+): void {
+  // What is to be taken out is looked up first: that may need a selection, which nothing can make within a step.
+  writePlaced(
+    host,
+    score,
+    steps.map((step) => placed(host, score, step, written, addresses)),
+  );
+}
+
+function placed(
+  host: Host,
+  score: HostScore,
+  step: RepairStep,
+  written: (noteIndex: number) => Pitch,
+  addresses: readonly NoteAddress[],
+): PlacedStep {
+  const at = addresses[step.noteIndex]!;
+  switch (step.change) {
+    case 'note':
+      return { change: 'note', at, from: written(step.noteIndex), to: step.written };
+    case 'sign':
+      return { change: 'sign', at, sign: step.sign };
+    case 'word':
+      return { change: 'word', at, text: step.text };
+    case 'join': {
+      const elements = joinsAt(host, score, step.kind, at, addresses[step.toIndex]!);
+      if (elements.length === 0) throw new Error('the line was not found');
+      return { change: 'elements', elements };
+    }
+  }
+}
+
+/** Writes or takes away a sign over some notes, each chord once. */
+export function writeSigns(
+  host: Host,
+  score: HostScore,
+  addresses: readonly NoteAddress[],
+  sign: HandSign | null,
+): void {
+  writePlaced(
+    host,
+    score,
+    addresses.map((at) => ({ change: 'sign', at, sign })),
+  );
+}
+
+function writePlaced(host: Host, score: HostScore, steps: readonly PlacedStep[]): void {
+  const chords = new Map<string, PlacedStep>();
+  const once = steps.filter((step) => {
+    if (step.change !== 'sign') return true;
+    const { tick, track, graceIndex } = step.at;
+    const key = `${tick}/${track}/${graceIndex}`;
+    if (chords.has(key)) return false;
+    chords.set(key, step);
+    return true;
+  });
+  const gone = once.map((step) => {
+    if (step.change !== 'sign') return [];
+    const signs = signsAt(host, score, step.at);
+    if (step.sign === null && signs.length === 0) throw new Error('the sign was not found');
+    return signs;
+  });
+  keepingInputPlace(host, score, () => {
+    inOneStep(host, score, (step) => {
+      // Pitches are told by how far they move: all are read before one is written, since tied notes may follow.
+      const pitches = once.map((placed) =>
+        placed.change === 'note' ? noteOf(host, score, placed.at).pitch : 0,
+      );
+      once.forEach((placed, i) => {
+        for (const element of gone[i]!) takeOut(host, element, step);
+        carryOut(host, score, placed, pitches[i]!, step);
+      });
+    });
+  });
+}
+
+function carryOut(host: Host, score: HostScore, placed: PlacedStep, pitch: number, step: UndoStep): void {
+  switch (placed.change) {
+    case 'note': {
+      const note = noteOf(host, score, placed.at);
+      const { from, to } = placed;
+      const fifths = fifthsOf(to) - fifthsOf(from);
+      const [tpc1, tpc2] = [note.tpc1 + fifths, note.tpc2 + fifths];
+      note.pitch = pitch + Math.round((pitchCents(to) - pitchCents(from)) / 100);
+      note.tpc1 = tpc1;
+      note.tpc2 = tpc2;
+      step.changes += 1;
+      return;
+    }
+    case 'sign':
+      if (placed.sign) addSign(host, noteOf(host, score, placed.at).parent as HostChord, placed.sign, step);
+      return;
+    case 'word':
+      addWord(host, score, placed.at, placed.text, step);
+      return;
+    case 'elements':
+      for (const element of placed.elements) takeOut(host, element, step);
+  }
+}
+
+function noteOf({ root }: Host, score: HostScore, address: NoteAddress): HostNote {
+  const note = noteAt(root, score, address);
+  if (!note) throw new Error('the note is no longer in the score');
+  return note;
+}
+
+/** What is made is added at once: from 4.0 on the host dies of an element that is not. */
+function addSign({ root }: Host, chord: HostChord, sign: HandSign, step: UndoStep): void {
+  const articulation = root.newElement(root.Element.ARTICULATION) as unknown as HostArticulation;
+  articulation.symbol = glyphOf(root, sign);
+  chord.add(articulation);
+  step.changes += 1;
+}
+
+function addWord(
+  { root }: Host,
+  score: HostScore,
+  { tick, track }: NoteAddress,
+  text: string,
+  step: UndoStep,
+): void {
+  const cursor = score.newCursor();
+  cursor.track = track;
+  cursor.rewind(0);
+  while (cursor.segment && cursor.tick < tick) cursor.next();
+  if (!cursor.segment || cursor.tick !== tick) throw new Error(`tick ${tick} was not found`);
+  const word = root.newElement(root.Element.STAFF_TEXT);
+  word.text = escapedText(text);
+  cursor.add(word);
+  step.changes += 1;
+}
+
+function takeOut({ root }: Host, element: HostElement, step: UndoStep): void {
+  if (typeof root.removeElement !== 'function')
+    throw new Error('this version of the editor takes nothing out');
+  root.removeElement(element);
+  step.changes += 1;
+}
