@@ -1,5 +1,6 @@
 /** Everything that is said in German, area by area; long because it is all of it. */
 
+import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
@@ -200,6 +201,22 @@ const repairs: RepairWords = {
   takenBack: (label) => `Zurückgenommen: ${label}.`,
   doneAgain: (label) => `Wiederholt: ${label}.`,
   quoted: (text) => `„${text}“`,
+};
+
+const answers: AnswerWords = {
+  heading: (written, verdict) => `${written}: ${verdict}`,
+  played: (fingered, fingering, natural) => `Griff ${fingered}, ${fingering}; Naturton ${natural}`,
+  noFingering: 'Kein Griff dieses Horns bringt ihn hervor',
+  alsoSure: (valves) => `Auch sicher: ${valves}`,
+  nearestSure: (notes) => `Sicher in der Nähe: ${notes}`,
+  closing: (reached) =>
+    reached === ''
+      ? 'Offen, dann von der Hand geschlossen: führt zu keinem Ton'
+      : `Offen, dann von der Hand geschlossen: führt zu ${reached}`,
+  opening: (reached) =>
+    reached === ''
+      ? 'Gestopft, dann geöffnet: führt zu keinem Ton'
+      : `Gestopft, dann geöffnet: führt zu ${reached}`,
 };
 
 const report: ReportWords = {
@@ -715,6 +732,7 @@ export const words: Words = {
   horns,
   summary,
   repairs,
+  answers,
   etudes,
   panel,
 };

@@ -1,5 +1,6 @@
 /** Everything that is said in English, area by area; long because it is all of it. */
 
+import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
@@ -195,6 +196,21 @@ const repairs: RepairWords = {
   takenBack: (label) => `Taken back: ${label}.`,
   doneAgain: (label) => `Done again: ${label}.`,
   quoted: (text) => `“${text}”`,
+};
+
+const answers: AnswerWords = {
+  heading: (written, verdict) => `${written}: ${verdict}`,
+  played: (fingered, fingering, natural) =>
+    `Finger ${fingered} on the ${fingering}; natural pitch ${natural}`,
+  noFingering: 'No fingering of this horn gives it',
+  alsoSure: (valves) => `Also sure: ${valves}`,
+  nearestSure: (notes) => `Sure nearby: ${notes}`,
+  closing: (reached) =>
+    reached === ''
+      ? 'Open, then closed by the hand: goes to no note'
+      : `Open, then closed by the hand: goes to ${reached}`,
+  opening: (reached) =>
+    reached === '' ? 'Stopped, then opened: goes to no note' : `Stopped, then opened: goes to ${reached}`,
 };
 
 const report: ReportWords = {
@@ -675,6 +691,7 @@ export const words: Words = {
   horns,
   summary,
   repairs,
+  answers,
   etudes,
   panel,
 };

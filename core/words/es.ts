@@ -1,5 +1,6 @@
 /** Everything that is said in Spanish, area by area; long because it is all of it. */
 
+import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
@@ -197,6 +198,22 @@ const repairs: RepairWords = {
   takenBack: (label) => `Deshecho: ${label}.`,
   doneAgain: (label) => `Rehecho: ${label}.`,
   quoted: (text) => `«${text}»`,
+};
+
+const answers: AnswerWords = {
+  heading: (written, verdict) => `${written}: ${verdict}`,
+  played: (fingered, fingering, natural) => `Digitar ${fingered}, ${fingering}; sonido natural ${natural}`,
+  noFingering: 'Ninguna digitación de esta trompa la da',
+  alsoSure: (valves) => `También seguras: ${valves}`,
+  nearestSure: (notes) => `Seguras cerca: ${notes}`,
+  closing: (reached) =>
+    reached === ''
+      ? 'Abierta y luego tapada con la mano: no lleva a ninguna nota'
+      : `Abierta y luego tapada con la mano: lleva a ${reached}`,
+  opening: (reached) =>
+    reached === ''
+      ? 'Tapada y luego abierta: no lleva a ninguna nota'
+      : `Tapada y luego abierta: lleva a ${reached}`,
 };
 
 const report: ReportWords = {
@@ -703,6 +720,7 @@ export const words: Words = {
   horns,
   summary,
   repairs,
+  answers,
   etudes,
   panel,
 };

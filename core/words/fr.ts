@@ -1,5 +1,6 @@
 /** Everything that is said in French, area by area; long because it is all of it. */
 
+import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
@@ -198,6 +199,22 @@ const repairs: RepairWords = {
   takenBack: (label) => `Annulé : ${label}.`,
   doneAgain: (label) => `Rétabli : ${label}.`,
   quoted: (text) => `« ${text} »`,
+};
+
+const answers: AnswerWords = {
+  heading: (written, verdict) => `${written} : ${verdict}`,
+  played: (fingered, fingering, natural) => `Doigter ${fingered}, ${fingering} ; son naturel ${natural}`,
+  noFingering: 'Aucun doigté de ce cor ne la donne',
+  alsoSure: (valves) => `Sûrs aussi : ${valves}`,
+  nearestSure: (notes) => `Sûres à côté : ${notes}`,
+  closing: (reached) =>
+    reached === ''
+      ? 'Ouverte, puis fermée par la main : ne mène à aucune note'
+      : `Ouverte, puis fermée par la main : mène à ${reached}`,
+  opening: (reached) =>
+    reached === ''
+      ? 'Bouchée, puis ouverte : ne mène à aucune note'
+      : `Bouchée, puis ouverte : mène à ${reached}`,
 };
 
 const report: ReportWords = {
@@ -716,6 +733,7 @@ export const words: Words = {
   horns,
   summary,
   repairs,
+  answers,
   etudes,
   panel,
 };

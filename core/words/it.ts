@@ -1,5 +1,6 @@
 /** Everything that is said in Italian, area by area; long because it is all of it. */
 
+import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
@@ -201,6 +202,22 @@ const repairs: RepairWords = {
   takenBack: (label) => `Annullato: ${label}.`,
   doneAgain: (label) => `Ripristinato: ${label}.`,
   quoted: (text) => `«${text}»`,
+};
+
+const answers: AnswerWords = {
+  heading: (written, verdict) => `${written}: ${verdict}`,
+  played: (fingered, fingering, natural) => `Diteggiare ${fingered}, ${fingering}; suono naturale ${natural}`,
+  noFingering: 'Nessuna posizione di questo corno la dà',
+  alsoSure: (valves) => `Sicure anche: ${valves}`,
+  nearestSure: (notes) => `Sicure vicine: ${notes}`,
+  closing: (reached) =>
+    reached === ''
+      ? 'Aperta, poi chiusa dalla mano: non porta a nessuna nota'
+      : `Aperta, poi chiusa dalla mano: porta a ${reached}`,
+  opening: (reached) =>
+    reached === ''
+      ? 'Chiusa, poi aperta: non porta a nessuna nota'
+      : `Chiusa, poi aperta: porta a ${reached}`,
 };
 
 const report: ReportWords = {
@@ -710,6 +727,7 @@ export const words: Words = {
   horns,
   summary,
   repairs,
+  answers,
   etudes,
   panel,
 };

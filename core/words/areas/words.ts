@@ -1,5 +1,6 @@
 /** What one language says, by who says it. The command line's own words are in commandLine.ts. */
 import type { NoteNaming } from '../noteNaming.ts';
+import type { AnswerWords } from './answers.ts';
 import type { ChartWords } from './chart.ts';
 import type { EtudeWords } from './etudes.ts';
 import type { FindingWords } from './findings.ts';
@@ -19,6 +20,7 @@ export interface Words {
   readonly horns: HornWords;
   readonly summary: SummaryWords;
   readonly repairs: RepairWords;
+  readonly answers: AnswerWords;
   readonly etudes: EtudeWords;
   readonly panel: PanelWords;
 }

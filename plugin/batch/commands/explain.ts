@@ -1,6 +1,8 @@
 /** `bellhand explain NOTE`: one note, every way to play it. */
 import { Argument, Command, Option } from 'commander';
 import {
+  answerText,
+  askNote,
   examine,
   formatPitch,
   type HandState,
@@ -9,6 +11,7 @@ import {
   type Passage,
   type Pitch,
   passageOf,
+  type Reach,
   type Reader,
   type Transposition,
 } from '../../../core/index.ts';
@@ -68,8 +71,16 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
     throw new Failure(({ faults }) => faults.curveAndJson);
   }
   const { measure: _, beat: __, ...result } = noteResult(examined);
+  const answer = askNote(written, options.key, settings);
+  const slides = { closesTo: slidesTo(answer.closesTo), opensTo: slidesTo(answer.opensTo) };
   const lines =
-    format === 'json' ? [printableJson(result)] : explanation(examined, examination.findings, reader);
+    format === 'json'
+      ? [printableJson({ ...result, ...slides })]
+      : [
+          ...explanation(examined, examination.findings, reader),
+          '',
+          ...answerText(answer, reader).slides.map((line) => `  ${line}`),
+        ];
   if (curve === true) lines.push('', ...closingLines(examined, reader).map((line) => `  ${line}`));
   else if (curve !== undefined) {
     const picture = `${closingPicture(examined, reader)}\n`;
@@ -82,6 +93,15 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
   }
   // A picture on standard output stays alone there.
   if (typeof curve !== 'string' || !isStandardOutput(curve)) printLines(lines);
+}
+
+/** Notes that the hand alone leads to. */
+function slidesTo(reached: readonly Reach[]) {
+  return reached.map(({ written, fingering }) => ({
+    written: formatPitch(written),
+    side: fingering.tube.side.name,
+    valves: fingering.tube.combination.valves,
+  }));
 }
 
 /** A part of one note, long enough for any hand. */
