@@ -10,7 +10,9 @@ import { speechFor } from './speech.ts';
 /** An answer in words: what stands over it, and the lines below. */
 export interface AnswerText {
   readonly heading: string;
-  /** One to four. */
+  /** How sure it is, in a word. */
+  readonly verdict: string;
+  /** One to three: how it is played, what else is sure. */
   readonly lines: readonly string[];
   /** The slides by the hand, closing and opening. */
   readonly slides: readonly string[];
@@ -19,7 +21,7 @@ export interface AnswerText {
 /**
  * What a reader is told who asks about a note.
  * @example
- * answerText(askNote(parsePitch('C5'), HORN_IN_F, DEFAULT_SETTINGS), ENGLISH_READER).heading // => 'C5 stopped: sure'
+ * answerText(askNote(parsePitch('C5'), HORN_IN_F, DEFAULT_SETTINGS), ENGLISH_READER).heading // => 'C5 stopped'
  */
 export function answerText(answer: NoteAnswer, reader: Reader): AnswerText {
   const words = WORDS[reader.language].answers;
@@ -47,10 +49,8 @@ export function answerText(answer: NoteAnswer, reader: Reader): AnswerText {
     );
   if (nearestSure.length > 0) lines.push(words.nearestSure(choicesText(nearestSure.map(name), reader)));
   return {
-    heading: words.heading(
-      `${name(note.written)} ${stateText('stopped', reader)}`,
-      verdictText(verdict, reader),
-    ),
+    heading: `${name(note.written)} ${stateText('stopped', reader)}`,
+    verdict: verdictText(verdict, reader),
     lines,
     slides: [words.closing(reached(answer.closesTo)), words.opening(reached(answer.opensTo))],
   };

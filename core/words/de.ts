@@ -204,7 +204,6 @@ const repairs: RepairWords = {
 };
 
 const answers: AnswerWords = {
-  heading: (written, verdict) => `${written}: ${verdict}`,
   played: (fingered, fingering, natural) => `Griff ${fingered}, ${fingering}; Naturton ${natural}`,
   noFingering: 'Kein Griff dieses Horns bringt ihn hervor',
   alsoSure: (valves) => `Auch sicher: ${valves}`,

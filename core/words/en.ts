@@ -199,7 +199,6 @@ const repairs: RepairWords = {
 };
 
 const answers: AnswerWords = {
-  heading: (written, verdict) => `${written}: ${verdict}`,
   played: (fingered, fingering, natural) =>
     `Finger ${fingered} on the ${fingering}; natural pitch ${natural}`,
   noFingering: 'No fingering of this horn gives it',

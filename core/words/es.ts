@@ -201,7 +201,6 @@ const repairs: RepairWords = {
 };
 
 const answers: AnswerWords = {
-  heading: (written, verdict) => `${written}: ${verdict}`,
   played: (fingered, fingering, natural) => `Digitar ${fingered}, ${fingering}; sonido natural ${natural}`,
   noFingering: 'Ninguna digitación de esta trompa la da',
   alsoSure: (valves) => `También seguras: ${valves}`,

@@ -202,7 +202,6 @@ const repairs: RepairWords = {
 };
 
 const answers: AnswerWords = {
-  heading: (written, verdict) => `${written} : ${verdict}`,
   played: (fingered, fingering, natural) => `Doigter ${fingered}, ${fingering} ; son naturel ${natural}`,
   noFingering: 'Aucun doigté de ce cor ne la donne',
   alsoSure: (valves) => `Sûrs aussi : ${valves}`,

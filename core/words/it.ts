@@ -205,7 +205,6 @@ const repairs: RepairWords = {
 };
 
 const answers: AnswerWords = {
-  heading: (written, verdict) => `${written}: ${verdict}`,
   played: (fingered, fingering, natural) => `Diteggiare ${fingered}, ${fingering}; suono naturale ${natural}`,
   noFingering: 'Nessuna posizione di questo corno la dà',
   alsoSure: (valves) => `Sicure anche: ${valves}`,

@@ -2,8 +2,6 @@
 
 /** Lines of an answer; each a sentence or a part of one, without a full stop. */
 export interface AnswerWords {
-  /** @param written the note and its state @param verdict in a word */
-  heading(written: string, verdict: string): string;
   /** @param fingered the note to finger @param fingering side and valves @param natural the natural pitch */
   played(fingered: string, fingering: string, natural: string): string;
   readonly noFingering: string;
