@@ -7,16 +7,16 @@ export type NamedCrook =
   | { readonly ok: true; readonly transposition: Transposition }
   | { readonly ok: false; readonly reason: 'no-key' | 'alto-or-basso' };
 
-const SYLLABLES: { readonly [syllable: string]: string } = {
-  do: 'c',
-  ut: 'c',
-  re: 'd',
-  mi: 'e',
-  fa: 'f',
-  sol: 'g',
-  la: 'a',
-  si: 'b',
-};
+const SYLLABLES = new Map<string, string>([
+  ['do', 'c'],
+  ['ut', 'c'],
+  ['re', 'd'],
+  ['mi', 'e'],
+  ['fa', 'f'],
+  ['sol', 'g'],
+  ['la', 'a'],
+  ['si', 'b'],
+]);
 
 const LETTER = '[a-h](?:is|es|s|b|#)?';
 const SYLLABLE = '(?:do|ut|re|mi|fa|sol|la|si)(?:b|#)?';
@@ -66,7 +66,10 @@ function keyOf(written: string, accidental: string): { step: Step; alter: number
   const alterBy = /flat|bemol/.test(accidental) ? -1 : /sharp|dies|sostenido/.test(accidental) ? 1 : 0;
   const syllable = /^(do|ut|re|mi|fa|sol|la|si)(b|#)?$/.exec(written);
   if (syllable) {
-    return { step: SYLLABLES[syllable[1]!]!.toUpperCase() as Step, alter: alterBy || alterOf(syllable[2]) };
+    return {
+      step: SYLLABLES.get(syllable[1]!)!.toUpperCase() as Step,
+      alter: alterBy || alterOf(syllable[2]),
+    };
   }
   const letter = written[0]!;
   const rest = written.slice(1);

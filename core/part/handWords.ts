@@ -39,15 +39,15 @@ export function readHandText(text: string): HandText {
 /** Parts repeat their few words; what a text means never changes. */
 const READ = new Map<string, HandText>();
 
-const TYPED_SIGNS: { readonly [text: string]: HandSign } = {
-  '+': 'stopped',
-  o: 'open',
-  '○': 'open',
-  '⊕': 'half-stopped',
-};
+const TYPED_SIGNS = new Map<string, HandSign>([
+  ['+', 'stopped'],
+  ['o', 'open'],
+  ['○', 'open'],
+  ['⊕', 'half-stopped'],
+]);
 
 function read(text: string): HandText {
-  const sign = TYPED_SIGNS[text.trim()] ?? null;
+  const sign = TYPED_SIGNS.get(text.trim()) ?? null;
   if (sign) return { effects: [], namesEcho: false, sign, player: null };
   const { players, rest } = takePlayers(plainLetters(text));
   const effects: TextEffect[] = [];
@@ -138,39 +138,39 @@ const ROMAN = ['', 'i', 'ii', 'iii', 'iv', 'v', 'vi', 'vii', 'viii'];
 const PLAYER =
   /^\s*([1-8](?![0-9/])|(?:i{1,3}|iv|vi{0,3})(?=[.°º]))(?:(?:\s?(?:o|°|º)(?![a-z.])|(?:o|mo|do|ma|da|er|re|e|me|st|nd|rd|th))(?![a-z]))?[.):]?\s*(?:,|&|\+|et|and|und|u\.?|e|\/)?(?![a-z])/;
 
-const PLAIN: { readonly [letter: string]: string } = {
-  à: 'a',
-  á: 'a',
-  â: 'a',
-  ä: 'a',
-  ã: 'a',
-  è: 'e',
-  é: 'e',
-  ê: 'e',
-  ë: 'e',
-  ì: 'i',
-  í: 'i',
-  î: 'i',
-  ï: 'i',
-  ò: 'o',
-  ó: 'o',
-  ô: 'o',
-  ö: 'o',
-  ù: 'u',
-  ú: 'u',
-  û: 'u',
-  ü: 'u',
-  ç: 'c',
-  ñ: 'n',
-  ß: 'ss',
-  œ: 'oe',
-}; // prettier-ignore
+const PLAIN = new Map<string, string>([
+  ['à', 'a'],
+  ['á', 'a'],
+  ['â', 'a'],
+  ['ä', 'a'],
+  ['ã', 'a'],
+  ['è', 'e'],
+  ['é', 'e'],
+  ['ê', 'e'],
+  ['ë', 'e'],
+  ['ì', 'i'],
+  ['í', 'i'],
+  ['î', 'i'],
+  ['ï', 'i'],
+  ['ò', 'o'],
+  ['ó', 'o'],
+  ['ô', 'o'],
+  ['ö', 'o'],
+  ['ù', 'u'],
+  ['ú', 'u'],
+  ['û', 'u'],
+  ['ü', 'u'],
+  ['ç', 'c'],
+  ['ñ', 'n'],
+  ['ß', 'ss'],
+  ['œ', 'oe'],
+]);
 
 /** Lower case without accents, composed or combining; hyphens inside words become spaces. */
 function plainLetters(text: string): string {
   return text
     .toLowerCase()
     .replace(/[\u0300-\u036f\u00ad]/g, '')
-    .replace(/[à-ÿß\u0153]/g, (letter) => PLAIN[letter] ?? letter)
+    .replace(/[à-ÿß\u0153]/g, (letter) => PLAIN.get(letter) ?? letter)
     .replace(/(\S)[-\u2010\u2011](\S)/g, '$1 $2');
 }

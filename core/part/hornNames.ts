@@ -69,40 +69,40 @@ function verdictOf(names: readonly string[]): boolean | null {
   return null;
 }
 
-const ACCENTS: { readonly [letter: string]: string } = {
-  à: 'a',
-  á: 'a',
-  â: 'a',
-  ã: 'a',
-  ä: 'a',
-  ç: 'c',
-  è: 'e',
-  é: 'e',
-  ê: 'e',
-  ë: 'e',
-  í: 'i',
-  ì: 'i',
-  î: 'i',
-  ñ: 'n',
-  ò: 'o',
-  ó: 'o',
-  ô: 'o',
-  õ: 'o',
-  ö: 'o',
-  ù: 'u',
-  ú: 'u',
-  û: 'u',
-  ü: 'u',
-  '♭': 'b',
-  '♯': '#',
-  '\u00a0': ' ',
-};
+const ACCENTS = new Map<string, string>([
+  ['à', 'a'],
+  ['á', 'a'],
+  ['â', 'a'],
+  ['ã', 'a'],
+  ['ä', 'a'],
+  ['ç', 'c'],
+  ['è', 'e'],
+  ['é', 'e'],
+  ['ê', 'e'],
+  ['ë', 'e'],
+  ['í', 'i'],
+  ['ì', 'i'],
+  ['î', 'i'],
+  ['ñ', 'n'],
+  ['ò', 'o'],
+  ['ó', 'o'],
+  ['ô', 'o'],
+  ['õ', 'o'],
+  ['ö', 'o'],
+  ['ù', 'u'],
+  ['ú', 'u'],
+  ['û', 'u'],
+  ['ü', 'u'],
+  ['♭', 'b'],
+  ['♯', '#'],
+  ['\u00a0', ' '],
+]);
 
 /** Lower case, without accents, music signs as letters, single spaces. */
 export function plainLetters(name: string): string {
   return name
     .toLowerCase()
-    .replace(/[\u00a0à-ü♭♯]/g, (letter) => ACCENTS[letter] ?? letter)
+    .replace(/[\u00a0à-ü♭♯]/g, (letter) => ACCENTS.get(letter) ?? letter)
     .replace(/[\u0300-\u036f]/g, '')
     .replace(/\s+/g, ' ')
     .trim();

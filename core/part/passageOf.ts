@@ -47,12 +47,16 @@ export function passageOf(text: string, options: PassageOptions = {}): Passage {
   return reader.passage(options.name ?? 'Horn in F');
 }
 
-const SIGNS: { readonly [sign: string]: HandSign } = {
-  '+': 'stopped',
-  o: 'open',
-  '½': 'half-stopped',
-};
-const JOINS: { readonly [sign: string]: JoinKind } = { '~': 'glissando', '^': 'bend', _: 'tie' };
+const SIGNS = new Map<string, HandSign>([
+  ['+', 'stopped'],
+  ['o', 'open'],
+  ['½', 'half-stopped'],
+]);
+const JOINS = new Map<string, JoinKind>([
+  ['~', 'glissando'],
+  ['^', 'bend'],
+  ['_', 'tie'],
+]);
 
 const LENGTH = '\\/\\d+(?:\\.\\d+|\\/[1-9]\\d*)?';
 /** Brackets before, `g:`, the pitch, what is added to it in any order, brackets behind. */
@@ -182,8 +186,8 @@ class PassageReader {
     if (before.indexOf('[') >= 0) this.chord = [];
     const added = additions.match(ADDITION) ?? [];
     const lengths = added.filter((one) => one[0] === '/');
-    const signs = added.filter((one) => one in SIGNS);
-    const joins = added.filter((one) => one in JOINS);
+    const signs = added.filter((one) => SIGNS.has(one));
+    const joins = added.filter((one) => JOINS.has(one));
     if (lengths.length > 1 || signs.length > 1 || joins.length > 1) throw unread(token);
     const draft: Draft = {
       ...this.place(),
@@ -196,13 +200,13 @@ class PassageReader {
       written: readPitch(pitch, token),
       transposition: this.transposition,
       clef: this.clef,
-      sign: signs.length > 0 ? SIGNS[signs[0]!]! : null,
+      sign: signs.length > 0 ? SIGNS.get(signs[0]!)! : null,
       joins: [],
       userColour: false,
     };
     this.drafts.push(draft);
     this.join(draft);
-    if (joins.length > 0) this.joins.push({ kind: JOINS[joins[0]!]!, from: draft });
+    if (joins.length > 0) this.joins.push({ kind: JOINS.get(joins[0]!)!, from: draft });
     for (const bracket of before) if (bracket === '(') this.slurs.push(draft);
     for (const bracket of behind) if (bracket === ')') this.endSlur(draft, token);
     if (this.chord) this.chord.push(draft);

@@ -138,20 +138,20 @@ export function fifthsOf(pitch: Pitch): number {
 }
 
 const PITCH_PATTERN = /^([A-Ga-g])(##|x|bb|#|b|♯♯|𝄪|♭♭|𝄫|♯|♭|♮)?(-?\d{1,2})$/;
-const ALTERS: { readonly [sign: string]: number } = {
-  '##': 2,
-  x: 2,
-  bb: -2,
-  '#': 1,
-  b: -1,
-  '♯♯': 2,
-  '𝄪': 2,
-  '♭♭': -2,
-  '𝄫': -2,
-  '♯': 1,
-  '♭': -1,
-  '♮': 0,
-};
+const ALTERS = new Map<string, number>([
+  ['##', 2],
+  ['x', 2],
+  ['bb', -2],
+  ['#', 1],
+  ['b', -1],
+  ['♯♯', 2],
+  ['𝄪', 2],
+  ['♭♭', -2],
+  ['𝄫', -2],
+  ['♯', 1],
+  ['♭', -1],
+  ['♮', 0],
+]);
 
 /**
  * Reads a note name such as `C5`, `F#4`, `Bb3` or `E♭4`.
@@ -166,21 +166,21 @@ export function parsePitch(text: string): Pitch {
   }
   return {
     step: match[1]!.toUpperCase() as Step,
-    alter: ALTERS[match[2] ?? '♮']!,
+    alter: ALTERS.get(match[2] ?? '♮')!,
     octave: Number(match[3]),
   };
 }
 
-const PLAIN_SIGNS: { readonly [alter: string]: string } = {
-  '-2': 'bb',
-  '-1': 'b',
+const PLAIN_SIGNS: { readonly [alter: number]: string } = {
+  [-2]: 'bb',
+  [-1]: 'b',
   '0': '',
   '1': '#',
   '2': '##',
 };
-const PRINTED_SIGNS: { readonly [alter: string]: string } = {
-  '-2': '♭♭',
-  '-1': '♭',
+const PRINTED_SIGNS: { readonly [alter: number]: string } = {
+  [-2]: '♭♭',
+  [-1]: '♭',
   '0': '',
   '1': '♯',
   '2': '♯♯',
@@ -188,7 +188,7 @@ const PRINTED_SIGNS: { readonly [alter: string]: string } = {
 
 /** A note name in plain letters, as data carries it: `C#5`, `Bb4`; quarter tones as `C+0.5,5`. */
 export function formatPitch(pitch: Pitch): string {
-  const sign = PLAIN_SIGNS[String(pitch.alter)];
+  const sign = PLAIN_SIGNS[pitch.alter];
   if (sign === undefined) return `${pitch.step}${pitch.alter > 0 ? '+' : ''}${pitch.alter},${pitch.octave}`;
   return `${pitch.step}${sign}${pitch.octave}`;
 }
@@ -196,8 +196,7 @@ export function formatPitch(pitch: Pitch): string {
 /** A note name as print has it, without the octave: `C♯`, `B♭`. */
 export function printPitchClass(pitch: Pitch): string {
   return (
-    pitch.step +
-    (PRINTED_SIGNS[String(pitch.alter)] ?? (pitch.alter > 0 ? `+${pitch.alter}` : `${pitch.alter}`))
+    pitch.step + (PRINTED_SIGNS[pitch.alter] ?? (pitch.alter > 0 ? `+${pitch.alter}` : `${pitch.alter}`))
   );
 }
 

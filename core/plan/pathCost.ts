@@ -102,7 +102,7 @@ export interface Changes {
 }
 
 /** A part has few different pairs of notes; each pair's costs are worked out once. */
-const CHANGES = new WeakMap<readonly Fingering[], Map<readonly Fingering[], { [joined: string]: Changes }>>();
+const CHANGES = new WeakMap<readonly Fingering[], Map<readonly Fingering[], Map<string, Changes>>>();
 
 /** The costs between two notes that follow one another. */
 export function changesBetween(before: PlannedNote, after: PlannedNote): Changes {
@@ -113,12 +113,12 @@ export function changesBetween(before: PlannedNote, after: PlannedNote): Changes
   }
   let pair = followers.get(after.options);
   if (!pair) {
-    pair = {};
+    pair = new Map();
     followers.set(after.options, pair);
   }
   const kind = joinedTo(after) ?? 'apart';
-  const changes = pair[kind] ?? workOutChanges(before, after);
-  pair[kind] = changes;
+  const changes = pair.get(kind) ?? workOutChanges(before, after);
+  pair.set(kind, changes);
   return changes;
 }
 

@@ -49,17 +49,17 @@ type Known = { [state in HandState]?: Map<number, readonly Fingering[]> };
 const CACHES = new WeakMap<Player, Known>();
 
 /** Settings come and go as objects; what is known of a horn, an ear and a hand stays. */
-const BY_HORN = new WeakMap<Horn, { [earAndHand: string]: Known }>();
+const BY_HORN = new WeakMap<Horn, Map<string, Known>>();
 
 function knownOf(player: Player): Known {
   checkObject('player', player, 'a player such as DEFAULT_SETTINGS');
   checkPlayer(player);
   const { horn, toleranceCents, handOffsetCents } = player;
-  const ofHorn = BY_HORN.get(horn) ?? {};
+  const ofHorn = BY_HORN.get(horn) ?? new Map<string, Known>();
   BY_HORN.set(horn, ofHorn);
   const key = `${toleranceCents} ${handOffsetCents}`;
-  const known = ofHorn[key] ?? {};
-  ofHorn[key] = known;
+  const known = ofHorn.get(key) ?? {};
+  ofHorn.set(key, known);
   CACHES.set(player, known);
   return known;
 }

@@ -6,7 +6,7 @@ import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
-import type { HornWords } from './areas/horns.ts';
+import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
@@ -285,17 +285,17 @@ const fingerings: FingeringWords = {
 };
 
 const horns: HornWords = {
-  names: {
-    double: (key) => `Doppelhorn in ${key('F')} und ${key('Bb')}`,
-    'single-f': (key) => `${key('F')}-Horn`,
-    'single-bflat': (key) => `${key('Bb')}-Horn`,
-    'single-bflat-stop-valve': (key) => `${key('Bb')}-Horn mit Stopfventil`,
-    'double-stop-valve': (key) => `Doppelhorn mit Stopfventil auf der ${key('Bb')}-Seite`,
-    'double-ascending': () => 'Doppelhorn mit aufsteigendem drittem Ventil',
-    descant: (key) => `Diskanthorn in ${key('Bb')} und ${key('high F')}`,
-    'triple-high-f': (key) => `Tripelhorn in ${key('F')}, ${key('Bb')} und ${key('high F')}`,
-    natural: () => 'Naturhorn mit dem Bogen, den die Stimme verlangt',
-  },
+  names: new Map<string, HornName>([
+    ['double', (key) => `Doppelhorn in ${key('F')} und ${key('Bb')}`],
+    ['single-f', (key) => `${key('F')}-Horn`],
+    ['single-bflat', (key) => `${key('Bb')}-Horn`],
+    ['single-bflat-stop-valve', (key) => `${key('Bb')}-Horn mit Stopfventil`],
+    ['double-stop-valve', (key) => `Doppelhorn mit Stopfventil auf der ${key('Bb')}-Seite`],
+    ['double-ascending', () => 'Doppelhorn mit aufsteigendem drittem Ventil'],
+    ['descant', (key) => `Diskanthorn in ${key('Bb')} und ${key('high F')}`],
+    ['triple-high-f', (key) => `Tripelhorn in ${key('F')}, ${key('Bb')} und ${key('high F')}`],
+    ['natural', () => 'Naturhorn mit dem Bogen, den die Stimme verlangt'],
+  ]),
   onCrook: (key) => `Naturhorn mit ${key.replace(' ', '-')}-Bogen`,
 };
 

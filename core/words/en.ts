@@ -278,7 +278,7 @@ const fingerings: FingeringWords = {
 };
 
 const horns: HornWords = {
-  names: {},
+  names: new Map(),
   onCrook: (key) => `natural horn with the ${key} crook`,
 };
 

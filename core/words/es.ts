@@ -6,7 +6,7 @@ import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
-import type { HornWords } from './areas/horns.ts';
+import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
@@ -285,17 +285,17 @@ const fingerings: FingeringWords = {
 };
 
 const horns: HornWords = {
-  names: {
-    double: (key) => `trompa doble en ${key('F')} y ${key('Bb')}`,
-    'single-f': (key) => `trompa simple en ${key('F')}`,
-    'single-bflat': (key) => `trompa simple en ${key('Bb')}`,
-    'single-bflat-stop-valve': (key) => `trompa simple en ${key('Bb')} con cilindro de tapado`,
-    'double-stop-valve': (key) => `trompa doble con cilindro de tapado en el lado de ${key('Bb')}`,
-    'double-ascending': () => 'trompa doble con tercer cilindro ascendente',
-    descant: (key) => `trompa discanto en ${key('Bb')} y ${key('high F')}`,
-    'triple-high-f': (key) => `trompa triple en ${key('F')}, ${key('Bb')} y ${key('high F')}`,
-    natural: () => 'trompa natural con el tonillo que pide la parte',
-  },
+  names: new Map<string, HornName>([
+    ['double', (key) => `trompa doble en ${key('F')} y ${key('Bb')}`],
+    ['single-f', (key) => `trompa simple en ${key('F')}`],
+    ['single-bflat', (key) => `trompa simple en ${key('Bb')}`],
+    ['single-bflat-stop-valve', (key) => `trompa simple en ${key('Bb')} con cilindro de tapado`],
+    ['double-stop-valve', (key) => `trompa doble con cilindro de tapado en el lado de ${key('Bb')}`],
+    ['double-ascending', () => 'trompa doble con tercer cilindro ascendente'],
+    ['descant', (key) => `trompa discanto en ${key('Bb')} y ${key('high F')}`],
+    ['triple-high-f', (key) => `trompa triple en ${key('F')}, ${key('Bb')} y ${key('high F')}`],
+    ['natural', () => 'trompa natural con el tonillo que pide la parte'],
+  ]),
   onCrook: (key) => `trompa natural con el tonillo de ${key}`,
 };
 

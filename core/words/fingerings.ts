@@ -106,7 +106,7 @@ export function hornText(horn: Horn, reader: Reader): string {
   const words = WORDS[reader.language].horns;
   const isCrook = /^natural(-|$)/.test(horn.id) && !horn.crookFollowsPart;
   if (horn.natural && isCrook) return words.onCrook(keyText(horn.sides[0]!.name, reader));
-  const name = words.names[horn.id];
+  const name = words.names.get(horn.id);
   return name ? name((key) => keyText(key, reader)) : labelText(horn.label, reader);
 }
 

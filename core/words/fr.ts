@@ -6,7 +6,7 @@ import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
-import type { HornWords } from './areas/horns.ts';
+import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
@@ -287,17 +287,17 @@ const fingerings: FingeringWords = {
 };
 
 const horns: HornWords = {
-  names: {
-    double: (key) => `cor double en ${key('F')} et ${key('Bb')}`,
-    'single-f': (key) => `cor simple en ${key('F')}`,
-    'single-bflat': (key) => `cor simple en ${key('Bb')}`,
-    'single-bflat-stop-valve': (key) => `cor simple en ${key('Bb')} avec piston de bouché`,
-    'double-stop-valve': (key) => `cor double avec piston de bouché sur le côté en ${key('Bb')}`,
-    'double-ascending': () => 'cor double avec troisième piston ascendant',
-    descant: (key) => `cor discant en ${key('Bb')} et ${key('high F')}`,
-    'triple-high-f': (key) => `cor triple en ${key('F')}, ${key('Bb')} et ${key('high F')}`,
-    natural: () => 'cor naturel dans le ton que demande la partie',
-  },
+  names: new Map<string, HornName>([
+    ['double', (key) => `cor double en ${key('F')} et ${key('Bb')}`],
+    ['single-f', (key) => `cor simple en ${key('F')}`],
+    ['single-bflat', (key) => `cor simple en ${key('Bb')}`],
+    ['single-bflat-stop-valve', (key) => `cor simple en ${key('Bb')} avec piston de bouché`],
+    ['double-stop-valve', (key) => `cor double avec piston de bouché sur le côté en ${key('Bb')}`],
+    ['double-ascending', () => 'cor double avec troisième piston ascendant'],
+    ['descant', (key) => `cor discant en ${key('Bb')} et ${key('high F')}`],
+    ['triple-high-f', (key) => `cor triple en ${key('F')}, ${key('Bb')} et ${key('high F')}`],
+    ['natural', () => 'cor naturel dans le ton que demande la partie'],
+  ]),
   onCrook: (key) => `cor naturel avec le ton de ${key}`,
 };
 

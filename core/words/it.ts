@@ -6,7 +6,7 @@ import type { CommandLineWords } from './areas/commandLine.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
-import type { HornWords } from './areas/horns.ts';
+import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
@@ -290,17 +290,17 @@ const fingerings: FingeringWords = {
 };
 
 const horns: HornWords = {
-  names: {
-    double: (key) => `corno doppio in ${key('F')} e ${key('Bb')}`,
-    'single-f': (key) => `corno semplice in ${key('F')}`,
-    'single-bflat': (key) => `corno semplice in ${key('Bb')}`,
-    'single-bflat-stop-valve': (key) => `corno semplice in ${key('Bb')} con pistone per i chiusi`,
-    'double-stop-valve': (key) => `corno doppio con pistone per i chiusi sul lato in ${key('Bb')}`,
-    'double-ascending': () => 'corno doppio con terzo pistone ascendente',
-    descant: (key) => `corno discanto in ${key('Bb')} e ${key('high F')}`,
-    'triple-high-f': (key) => `corno triplo in ${key('F')}, ${key('Bb')} e ${key('high F')}`,
-    natural: () => 'corno naturale con il ritorto che la parte richiede',
-  },
+  names: new Map<string, HornName>([
+    ['double', (key) => `corno doppio in ${key('F')} e ${key('Bb')}`],
+    ['single-f', (key) => `corno semplice in ${key('F')}`],
+    ['single-bflat', (key) => `corno semplice in ${key('Bb')}`],
+    ['single-bflat-stop-valve', (key) => `corno semplice in ${key('Bb')} con pistone per i chiusi`],
+    ['double-stop-valve', (key) => `corno doppio con pistone per i chiusi sul lato in ${key('Bb')}`],
+    ['double-ascending', () => 'corno doppio con terzo pistone ascendente'],
+    ['descant', (key) => `corno discanto in ${key('Bb')} e ${key('high F')}`],
+    ['triple-high-f', (key) => `corno triplo in ${key('F')}, ${key('Bb')} e ${key('high F')}`],
+    ['natural', () => 'corno naturale con il ritorto che la parte richiede'],
+  ]),
   onCrook: (key) => `corno naturale con il ritorto di ${key}`,
 };
 

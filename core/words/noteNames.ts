@@ -9,7 +9,7 @@ import type { Reader } from './language.ts';
 /** The name of a note without its octave: `C♯`, `Cis`, `do♯`. */
 export function noteClassName(pitch: Pitch, { noteNaming, language }: Reader): string {
   if (noteNaming === 'english') return printPitchClass(pitch);
-  if (noteNaming === 'german') return GERMAN[pitch.step][String(pitch.alter)] ?? printPitchClass(pitch);
+  if (noteNaming === 'german') return GERMAN[pitch.step][pitch.alter] ?? printPitchClass(pitch);
   const syllable = language === 'fr' && pitch.step === 'D' ? 'ré' : SYLLABLES[pitch.step];
   return syllable + printPitchClass(pitch).slice(1);
 }
@@ -74,12 +74,12 @@ const STROKES = ['', '′', '″', '‴', '⁗'] as const;
 const BELOW = ['₁', '₂'] as const;
 
 /** By step and alteration. @source commonPractice */
-const GERMAN: { readonly [step in Step]: { readonly [alter: string]: string } } = {
-  C: { '-2': 'Ceses', '-1': 'Ces', '0': 'C', '1': 'Cis', '2': 'Cisis' },
-  D: { '-2': 'Deses', '-1': 'Des', '0': 'D', '1': 'Dis', '2': 'Disis' },
-  E: { '-2': 'Eses', '-1': 'Es', '0': 'E', '1': 'Eis', '2': 'Eisis' },
-  F: { '-2': 'Feses', '-1': 'Fes', '0': 'F', '1': 'Fis', '2': 'Fisis' },
-  G: { '-2': 'Geses', '-1': 'Ges', '0': 'G', '1': 'Gis', '2': 'Gisis' },
-  A: { '-2': 'Ases', '-1': 'As', '0': 'A', '1': 'Ais', '2': 'Aisis' },
-  B: { '-2': 'Heses', '-1': 'B', '0': 'H', '1': 'His', '2': 'Hisis' },
+const GERMAN: { readonly [step in Step]: { readonly [alter: number]: string } } = {
+  C: { [-2]: 'Ceses', [-1]: 'Ces', '0': 'C', '1': 'Cis', '2': 'Cisis' },
+  D: { [-2]: 'Deses', [-1]: 'Des', '0': 'D', '1': 'Dis', '2': 'Disis' },
+  E: { [-2]: 'Eses', [-1]: 'Es', '0': 'E', '1': 'Eis', '2': 'Eisis' },
+  F: { [-2]: 'Feses', [-1]: 'Fes', '0': 'F', '1': 'Fis', '2': 'Fisis' },
+  G: { [-2]: 'Geses', [-1]: 'Ges', '0': 'G', '1': 'Gis', '2': 'Gisis' },
+  A: { [-2]: 'Ases', [-1]: 'As', '0': 'A', '1': 'Ais', '2': 'Aisis' },
+  B: { [-2]: 'Heses', [-1]: 'B', '0': 'H', '1': 'His', '2': 'Hisis' },
 };

@@ -57,11 +57,11 @@ export function placeText(measure: string, beat: number, reader: Reader): string
 /** Beats as they are spoken of: `2`, `2½`, or with a decimal. @param beat in beats of the time signature, from 1 */
 export function beatText(beat: number, reader: Reader): string {
   const whole = Math.floor(beat);
-  const fraction = FRACTIONS[String(Math.round((beat - whole) * 1000) / 1000)];
+  const fraction = FRACTIONS[Math.round((beat - whole) * 1000) / 1000];
   return fraction === undefined ? decimalText(beat, 2, reader) : `${whole}${fraction}`;
 }
 
-const FRACTIONS: { readonly [rest: string]: string } = {
+const FRACTIONS: { readonly [rest: number]: string } = {
   '0': '',
   '0.25': '¼',
   '0.5': '½',

@@ -1,5 +1,5 @@
 /** One note or rest of an étude as a MusicXML element. */
-import type { EtudeNote, HandSign, Meter, Pitch } from '../../core/index.ts';
+import type { EtudeNote, HandSign, Meter, Pitch, Step } from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
 /** Divisions of a quarter: enough for sixteenths and triplets. */
@@ -44,31 +44,31 @@ const ACCIDENTALS: { readonly [alter: number]: string } = {
 };
 
 /** The key's own sign of every step. */
-export function signatureAlters(fifths: number): { readonly [step: string]: number } {
-  const alters: { [step: string]: number } = { C: 0, D: 0, E: 0, F: 0, G: 0, A: 0, B: 0 };
+export function signatureAlters(fifths: number): { readonly [step in Step]: number } {
+  const alters = { C: 0, D: 0, E: 0, F: 0, G: 0, A: 0, B: 0 };
   const order = fifths > 0 ? 'FCGDAEB' : 'BEADGCF';
-  for (let i = 0; i < Math.abs(fifths); i++) alters[order[i]!] = Math.sign(fifths);
+  for (let i = 0; i < Math.abs(fifths); i++) alters[order[i] as Step] = Math.sign(fifths);
   return alters;
 }
 
 /** Remembers which accidentals hold in a bar, so that only those needed are printed. */
 export class Accidentals {
-  private readonly signature: { readonly [step: string]: number };
-  private held: { [place: string]: number } = {};
+  private readonly signature: { readonly [step in Step]: number };
+  private readonly held = new Map<string, number>();
 
   constructor(fifths: number) {
     this.signature = signatureAlters(fifths);
   }
 
   startBar(): void {
-    this.held = {};
+    this.held.clear();
   }
 
   /** The accidental to print at a note, or null. */
   at({ step, alter, octave }: Pitch): string | null {
     const place = `${step}${octave}`;
-    const holding = this.held[place] ?? this.signature[step]!;
-    this.held[place] = alter;
+    const holding = this.held.get(place) ?? this.signature[step];
+    this.held.set(place, alter);
     return holding === alter ? null : (ACCIDENTALS[alter] ?? null);
   }
 }

@@ -24,13 +24,13 @@ function textOf(piece: Piece): string {
   if (piece === null || piece === false) return '';
   if (piece instanceof Html) return piece.text;
   if (typeof piece === 'object') return piece.map(textOf).join('');
-  return String(piece).replace(/[&<>"']/g, (sign) => ESCAPES[sign]!);
+  return String(piece).replace(/[&<>"']/g, (sign) => ESCAPES.get(sign)!);
 }
 
-const ESCAPES: { readonly [sign: string]: string } = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
+const ESCAPES = new Map<string, string>([
+  ['&', '&amp;'],
+  ['<', '&lt;'],
+  ['>', '&gt;'],
+  ['"', '&quot;'],
+  ["'", '&#39;'],
+]);

@@ -49,7 +49,7 @@ export async function reportPage(source: ReportSource): Promise<string> {
     numbered += examination.findings.length;
   }
   const [first, ...others] = score.horns;
-  const title = scoreTitle(score.text, score.prefix);
+  const title = scoreTitle(score);
   const part = others.length === 0 ? first!.name : null;
   const heading = [title, part].filter((piece) => piece !== null).join(', ') || first!.name;
   const { horn } = examinations[0]!.settings;

@@ -13,6 +13,22 @@ const ORDER = [
   ['plugin/etude', 'plugin/pages', 'plugin/editor', 'plugin/batch', 'build'],
 ].flat();
 
+/** Objects by any text that are only ever asked with a name that stands in the code, an entry for each. */
+const ASKED_BY_NAMES_OF_OURS = [
+  'core/horn/hornFile.ts',
+  'core/rules/unknownKey.ts',
+  'core/words/areas/etudes.ts',
+  'core/words/languages.ts',
+  'plugin/batch/install/pluginFolders.ts',
+  'plugin/editor/choice.ts',
+  'plugin/editor/choice.ts',
+  'plugin/editor/choice.ts',
+  'plugin/editor/hostApi.ts',
+  'plugin/etude/xmlTree.ts',
+  'plugin/musicxml/read/source.ts',
+  'plugin/pages/verovio.d.ts',
+];
+
 interface Edge {
   readonly from: string;
   readonly to: string;
@@ -51,6 +67,15 @@ describe('the house', () => {
 
   test('every file has its room', () => {
     expect(files.filter((file) => roomOf(file) < 0)).toEqual([]);
+  });
+
+  test('whatever a text of the user\'s is looked up in is a Map: a bare object also knows "constructor"', () => {
+    const found = files.flatMap((file) =>
+      [...readFileSync(join(ROOT, file), 'utf8').matchAll(/\[\w+: string\]:|\bRecord<string\b/g)].map(
+        () => file,
+      ),
+    );
+    expect(found.sort()).toEqual(ASKED_BY_NAMES_OF_OURS);
   });
 
   test('the core imports nothing but the core', () => {

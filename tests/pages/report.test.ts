@@ -57,6 +57,16 @@ describe('the page', () => {
     expect((await reportOf(DEMO)).page).toBe(demo.page);
   });
 
+  it('writes out what entities of the score stand for, in its title and in its music', async () => {
+    const text = scoreOf([{ bars: [[{ ...stopped('C5', 4), words: 'HERE' }]] }])
+      .replace('?>', '?><!DOCTYPE score-partwise [<!ENTITY tide "mar&#233;e &#38;#38; ebb">]>')
+      .replace('<part-list>', '<work><work-title>La &tide;</work-title></work><part-list>')
+      .replace('HERE', '&tide;');
+    const { page } = await reportOf(text, 'tide.musicxml');
+    expect(page.split('<svg')[0]).toContain('La marée &amp; ebb');
+    expect(page.slice(page.indexOf('<svg'))).toContain('marée');
+  });
+
   it('escapes what a file is called', async () => {
     const { page } = await reportOf(DEMO, '<b>&"x".musicxml');
     expect(page).toContain('from &lt;b&gt;&amp;&quot;x&quot;.musicxml.');

@@ -4,14 +4,14 @@ import type { CommandLineWords } from '../../../core/index.ts';
 
 /** Help with headings and defaults in the reader's words. */
 export function helpIn({ help }: CommandLineWords): HelpConfiguration {
-  const titles: { readonly [title: string]: string } = {
-    'Usage:': help.usage,
-    'Arguments:': help.arguments,
-    'Options:': help.options,
-    'Commands:': help.commands,
-  };
+  const titles = new Map([
+    ['Usage:', help.usage],
+    ['Arguments:', help.arguments],
+    ['Options:', help.options],
+    ['Commands:', help.commands],
+  ]);
   return {
-    styleTitle: (title) => titles[title] ?? title,
+    styleTitle: (title) => titles.get(title) ?? title,
     optionDescription: (option) => {
       const value = defaultOf(option);
       return value === null ? option.description : `${option.description} (${help.byDefault(value)})`;

@@ -17,19 +17,21 @@ const DECLARATION =
   /<!--[\s\S]*?-->|<\?[\s\S]*?\?>|<!ENTITY\s+([^\s%"'<>]+)\s+(?:"([^"%]*)"|'([^'%]*)')\s*>/g;
 const REFERENCE = /&(#x[\da-f]+|#\d+|[^#;&\s]+);/gi;
 
+const XMLS_OWN: readonly (readonly [string, string])[] = [
+  ['amp', '&'],
+  ['lt', '<'],
+  ['gt', '>'],
+  ['quot', '"'],
+  ['apos', "'"],
+];
+
 /**
  * The entities of one document.
  * @source W3C, XML 1.0 (Fifth Edition), sections 4.2, 4.4, 4.5 and 4.6
  */
 export class Entities {
   /** What each stands for; `null` for those that hold elements, which no score needs. */
-  private readonly texts = new Map<string, string | null>([
-    ['amp', '&'],
-    ['lt', '<'],
-    ['gt', '>'],
-    ['quot', '"'],
-    ['apos', "'"],
-  ]);
+  private readonly texts = new Map<string, string | null>(XMLS_OWN);
   private readonly values = new Map<string, string>();
   private spent = 0;
 
@@ -60,9 +62,13 @@ export class Entities {
 
   /** Lets a parser know what is declared. It throws a `ScoreError` when all uses together come to more than any score holds. */
   lendTo(parser: SaxesParser): void {
+    // The parser's own table is a bare object, which would know "constructor" too.
+    const table = Object.create(null) as typeof parser.ENTITIES;
+    parser.ENTITIES = table;
+    for (const [name, text] of XMLS_OWN) table[name] = text;
     this.values.forEach((_, name) => {
       const text = this.texts.get(name) ?? null;
-      if (text !== null) Object.defineProperty(parser.ENTITIES, name, { get: () => this.use(name, text) });
+      if (text !== null) Object.defineProperty(table, name, { get: () => this.use(name, text) });
     });
   }
 

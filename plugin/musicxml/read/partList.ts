@@ -32,7 +32,7 @@ export class PartList implements ElementReader {
 
   /** A part by its id; one that is not listed is added to the list. */
   entryOf(id: string): PartEntry {
-    return this.byId.get(id) ?? this.add({ id, name: id, isHorn: false, hornInstruments: null });
+    return this.byId.get(id) ?? this.add({ id, name: oneLine(id), isHorn: false, hornInstruments: null });
   }
 
   open(name: string, attributes: Attributes): boolean {
@@ -40,7 +40,10 @@ export class PartList implements ElementReader {
       case 'score-part':
         this.id = attributes.id ?? '';
         if (this.byId.has(this.id))
-          throw this.source.fault(`two parts have the id "${this.id}"`, 'give each part an id of its own');
+          throw this.source.fault(
+            `two parts have the id "${oneLine(this.id)}"`,
+            'give each part an id of its own',
+          );
         this.names = [];
         this.displayed = '';
         this.instrumentNames = [];
@@ -124,13 +127,17 @@ export class PartList implements ElementReader {
     const isMixed = horns.length > 0 && horns.length < this.sounds.length;
     return {
       id: this.id,
-      name: names[0] ?? this.instrumentNames[0] ?? this.id,
+      name: names[0] ?? this.instrumentNames[0] ?? oneLine(this.id),
       isHorn,
       hornInstruments: isHorn && isMixed ? new Set(horns) : null,
     };
   }
 }
 
+/** Longer names are told by their beginning, in characters. */
+const LONGEST_NAME = 200;
+
 function oneLine(text: string): string {
-  return text.replace(/\s+/g, ' ').trim();
+  const line = text.replace(/\s+/g, ' ').trim();
+  return line.length > LONGEST_NAME ? `${line.slice(0, LONGEST_NAME)}…` : line;
 }

@@ -95,6 +95,7 @@ class ScoreReader implements Source {
     parser.on('error', (error) => {
       throw xmlFault(error.message, parser.line, parser.column);
     });
+    this.entities.lendTo(parser);
     parser.on('doctype', (doctype) => {
       this.entities.declare(doctype);
       this.entities.lendTo(parser);
@@ -202,6 +203,9 @@ class ScoreReader implements Source {
   }
 
   private repeated(id: string): ScoreError {
-    return this.fault(`the part "${id}" stands here twice`, 'keep one of the two, or give one another id');
+    return this.fault(
+      `the part "${id.slice(0, 200)}" stands here twice`,
+      'keep one of the two, or give one another id',
+    );
   }
 }

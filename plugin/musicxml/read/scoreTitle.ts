@@ -1,16 +1,21 @@
 /** What a score calls itself. */
 import { SaxesParser } from 'saxes';
+import type { Score } from './score.ts';
 
 /**
- * The title of a MusicXML text: its work's, its movement's or both, else what is printed as the title on its first page.
- * @param prefix the namespace prefix of its elements, as `Score` has it
+ * The title of a score: its work's, its movement's or both, else what is printed as the title on its first page.
  * @returns `null` for a score that has none
  */
-export function scoreTitle(text: string, prefix = ''): string | null {
+export function scoreTitle({
+  text,
+  prefix,
+  entities,
+}: Pick<Score, 'text' | 'prefix' | 'entities'>): string | null {
   // All of it stands before the list of parts; reading on would only cost time.
   const end = text.indexOf(`<${prefix}part-list`);
   const read = new Map<string, string>();
   const parser = new SaxesParser();
+  entities.lendTo(parser);
   let characters = '';
   let creditType = '';
   const take = (name: string) => {
