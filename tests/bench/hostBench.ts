@@ -7,6 +7,7 @@ import type { BenchRow } from './benchRow.ts';
 const NOTES = 2000;
 const ANNOTATE_LIMIT_MS = 1500;
 const LOOK_LIMIT_MS = 30;
+const LOAD_LIMIT_MS = 200;
 /** The host's own writing of the score, reading it back, and a look at the notes. */
 const COMPARE_RATIO = 3;
 /** Against reading and examining the part: looks must be much cheaper than what they save. */
@@ -30,8 +31,12 @@ async function rowsIn(host: Host): Promise<BenchRow[]> {
     { do: 'measure', what: 'annotate', times: 3 },
     { do: 'measure', what: 'tick', times: 15 },
     { do: 'measure', what: 'rare tick', times: 7 },
+    { do: 'load', what: 'script', times: 7 },
+    { do: 'load', what: 'line', times: 7 },
   ]);
-  const [baseline, annotated, looked, compared] = results.map((times) => median(times as number[]));
+  const [baseline, annotated, looked, compared, loaded, line] = results.map((times) =>
+    median(times as number[]),
+  );
   const inHost = `editor ${host.version}:`;
   const against = (name: string, value: number): Omit<BenchRow, 'limit' | 'ok'> => ({
     name: `${inHost} ${name}`,
@@ -52,13 +57,20 @@ async function rowsIn(host: Host): Promise<BenchRow[]> {
   const annotating = `annotate ${NOTES.toLocaleString('en')} stopped notes`;
   const looking = 'the panel looks for edits, every 0.3 s';
   const comparing = 'the panel compares the whole score, while somebody works on it';
+  const loading: BenchRow = {
+    ...within('takes in the plugin’s script', loaded!, LOAD_LIMIT_MS),
+    baseline: `a script of one line, ${line} ms`,
+    ratio: loaded! / Math.max(1, line!),
+  };
   return isExporting
     ? [
+        loading,
         within(annotating, annotated!, ANNOTATE_LIMIT_MS),
         within(looking, looked!, LOOK_LIMIT_MS),
         atMost(comparing, compared!, COMPARE_RATIO),
       ]
     : [
+        loading,
         atMost(annotating, annotated!, TO_READING.annotate),
         atMost(looking, looked!, TO_READING.look),
         atMost(comparing, compared!, TO_READING.compare),

@@ -219,6 +219,21 @@ MuseScore {
             }
             return times
         },
+        "load": function (step) {
+            var path = Qt.resolvedUrl("bellhand.js").toString().replace("file://", ""), times = []
+            file.source = path
+            var text = step.what === "script" ? file.read() : "var Bellhand = {}"
+            for (var i = 0; i < step.times; i++) {
+                file.source = path.replace(".js", step.what + i + ".js")
+                file.write(text)
+                var start = Date.now()
+                Qt.createQmlObject('import QtQuick 2.9; import "bellhand' + step.what + i + '.js" as Script; '
+                    + 'QtObject { property var panel: Script.Bellhand.openPanel }', root, Qt.resolvedUrl("load.qml"))
+                times.push(Date.now() - start)
+                file.remove()
+            }
+            return times
+        },
         // Opens the panel, makes one edit after the other, and counts the looks until the list is new; -1 when it never is.
         "edits": function (step) {
             var panel = Script.Bellhand.openPanel(hostFor(step))

@@ -32,6 +32,8 @@ export type Step =
       readonly what: 'annotate' | 'export' | 'read' | 'tick' | 'rare tick';
       readonly times: number;
     }
+  /** Takes a script in, ours or one of a line, each time from a file of its own; returns how long each time took, in milliseconds. */
+  | { readonly do: 'load'; readonly what: 'script' | 'line'; readonly times: number }
   | { readonly do: 'follow'; readonly name: string }
   /** Makes edits while the panel is open; returns for each after how many looks the list was new, −1 for never. */
   | { readonly do: 'edits'; readonly names: readonly string[] };
