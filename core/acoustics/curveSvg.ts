@@ -1,5 +1,7 @@
 /** A closing curve as a picture: closing to the right, pitch falling down the page, one line for each harmonic. */
+import { escapedText } from '../marks/markup.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
+import { signedCents } from '../words/fingerings.ts';
 import type { ClosingCurve, HarmonicCurve } from './closingCurve.ts';
 import { closingForDrop } from './closingForDrop.ts';
 
@@ -45,8 +47,8 @@ export function curveSvg(curve: ClosingCurve, options: CurveSvgOptions = {}): st
   const scale = verticalScale(curve);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
-    `<title id="${id}-title">${escapeXml(title)}</title>`,
-    `<desc id="${id}-desc">${escapeXml(inWords(curve))}</desc>`,
+    `<title id="${id}-title">${escapedText(title)}</title>`,
+    `<desc id="${id}-desc">${escapedText(inWords(curve))}</desc>`,
     `<style>${STYLE}</style>`,
     `<rect class="cc-panel" width="${WIDTH}" height="${HEIGHT}"/>`,
     text(LEFT, 30, title, 'start', ' cc-title'),
@@ -91,7 +93,7 @@ function grid({ highest, lowest, gridCents, y }: VerticalScale): string[] {
   for (let cents = gridCents * Math.floor(highest / gridCents); cents >= lowest; cents -= gridCents) {
     parts.push(
       `<path class="cc-grid" d="M${LEFT} ${round(y(cents))}H${RIGHT}"/>`,
-      text(LEFT - 8, y(cents) + 4, signed(cents), 'end'),
+      text(LEFT - 8, y(cents) + 4, signedCents(cents), 'end'),
     );
   }
   CLOSING_NAMES.forEach((name, i) => {
@@ -127,7 +129,7 @@ function labels({ harmonics }: ClosingCurve, { y }: VerticalScale): string[] {
   const ends = harmonics
     .map(({ harmonicNumber, centsFromOpen }) => {
       const cents = centsFromOpen[centsFromOpen.length - 1]!;
-      return { end: y(cents), words: `${harmonicNumber}: ${signed(cents)}` };
+      return { end: y(cents), words: `${harmonicNumber}: ${signedCents(cents)}` };
     })
     .sort((a, b) => a.end - b.end);
   const heights: number[] = [];
@@ -169,18 +171,9 @@ function inWords({ harmonics }: ClosingCurve): string {
 }
 
 function text(at: number, baseline: number, words: string, anchor: string, more = ''): string {
-  return `<text class="cc-text${more}" x="${round(at)}" y="${round(baseline)}" text-anchor="${anchor}">${escapeXml(words)}</text>`;
-}
-
-function signed(cents: number): string {
-  const whole = Math.round(cents);
-  return whole < 0 ? `−${-whole}` : whole > 0 ? `+${whole}` : '0';
+  return `<text class="cc-text${more}" x="${round(at)}" y="${round(baseline)}" text-anchor="${anchor}">${escapedText(words)}</text>`;
 }
 
 function round(pixels: number): number {
   return Math.round(10 * pixels) / 10;
-}
-
-function escapeXml(words: string): string {
-  return words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }

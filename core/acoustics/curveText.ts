@@ -1,4 +1,5 @@
 /** A closing curve as plain text: cents against closing, harmonic by harmonic. */
+import { signedCents } from '../words/fingerings.ts';
 import type { ClosingCurve, HarmonicCurve } from './closingCurve.ts';
 
 /** Columns of closing in the table of many harmonics, the ends included. */
@@ -30,7 +31,7 @@ function plot({ closings }: ClosingCurve, { harmonicNumber, frequenciesHz, cents
     'closing   cents',
     ...centsFromOpen.map((cents, step) => {
       const indent = ' '.repeat(Math.round((highest - cents) * scale));
-      return `${right(percent(closings[step]!), 7)} ${right(signed(cents), 7)}  ${indent}*`;
+      return `${right(percent(closings[step]!), 7)} ${right(signedCents(cents), 7)}  ${indent}*`;
     }),
   ];
 }
@@ -43,7 +44,7 @@ function table({ closings, harmonics }: ClosingCurve) {
     'Cents from the open note as the hand closes',
     ` n  open Hz  ${shown.map((step) => right(percent(closings[step]!), 6)).join('')}`,
     ...harmonics.map(({ harmonicNumber, frequenciesHz, centsFromOpen }) => {
-      const cells = shown.map((step) => right(signed(centsFromOpen[step]!), 6)).join('');
+      const cells = shown.map((step) => right(signedCents(centsFromOpen[step]!), 6)).join('');
       return `${right(String(harmonicNumber), 2)}  ${right(frequenciesHz[0]!.toFixed(1), 7)}  ${cells}`;
     }),
   ];
@@ -51,12 +52,6 @@ function table({ closings, harmonics }: ClosingCurve) {
 
 function percent(closing: number): string {
   return `${Math.round(100 * closing)} %`;
-}
-
-/** Whole cents with a true minus sign; nothing is ever −0. */
-function signed(cents: number): string {
-  const whole = Math.round(cents);
-  return whole < 0 ? `−${-whole}` : whole > 0 ? `+${whole}` : '0';
 }
 
 function right(text: string, width: number): string {

@@ -1,5 +1,5 @@
 /** How hard an étude is, as numbers a teacher can check, and as one. */
-import { pitchCents } from '../pitch/pitch.ts';
+import { pitchCents, signatureAlter } from '../pitch/pitch.ts';
 import type { Bar, EtudeNote } from './bar.ts';
 import type { Key } from './key.ts';
 
@@ -45,11 +45,9 @@ export function difficultyOf(
   let moves = 0;
   let leaps = 0;
   let accidentals = 0;
-  const order = key.fifths > 0 ? 'FCGDAEB' : 'BEADGCF';
   notes.forEach((each, i) => {
     const { step, alter } = each.written!;
-    const inKey = order.indexOf(step) < Math.abs(key.fifths) ? Math.sign(key.fifths) : 0;
-    if (alter !== inKey) accidentals += 1;
+    if (alter !== signatureAlter(step, key.fifths)) accidentals += 1;
     const before = notes[i - 1];
     if (!before) return;
     if (before.hand !== each.hand) changes += 1;

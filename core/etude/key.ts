@@ -6,6 +6,7 @@ import {
   parsePitch,
   pitchCents,
   printPitchClass,
+  signatureAlter,
   spellCents,
 } from '../pitch/pitch.ts';
 
@@ -75,10 +76,8 @@ export function scaleBetween(key: Key, low: Pitch, high: Pitch): readonly Degree
 
 /** A note as a key has it: the same place on the staff, with the key's own sign. */
 export function asIn(key: Key, { step, octave }: Pitch): Pitch {
-  const [signs, order] = key.fifths > 0 ? [1, 'FCGDAEB'] : [-1, 'BEADGCF'];
-  const alter = order.indexOf(step) < Math.abs(key.fifths) ? signs : 0;
   const leading = movePitch(key.tonic, -1, -1);
-  return { step, octave, alter: leading.step === step ? leading.alter : alter };
+  return { step, octave, alter: leading.step === step ? leading.alter : signatureAlter(step, key.fifths) };
 }
 
 /**

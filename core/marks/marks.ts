@@ -3,7 +3,7 @@
 import { VERDICT_COLOURS } from '../data/colours.ts';
 import { checkOneOf } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
-import { type PassageNote, playerOf } from '../part/passage.ts';
+import { lineNameOf, type PassageNote } from '../part/passage.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Finding } from '../rules/rules.ts';
@@ -62,7 +62,7 @@ export function marksFor(
     const mark = isMarked ? markFor(examined, finding, show, reader) : null;
     const kept =
       mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
-    if (show.repeat === 'changes') printed.set(playerOf(examined.note), mark?.lines.join('\n') ?? '');
+    if (show.repeat === 'changes') printed.set(lineNameOf(examined.note), mark?.lines.join('\n') ?? '');
     if (kept && (kept.lines.length > 0 || kept.colour)) marks.push(kept);
   }
   return setForRoom(marks, examination.passage.notes);
@@ -95,7 +95,7 @@ function setForRoom(marks: readonly Mark[], notes: readonly PassageNote[]): read
 
 /** True when the player's note before carries the same text. */
 function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, { lines }: Mark): boolean {
-  return printed.get(playerOf(note)) === lines.join('\n');
+  return printed.get(lineNameOf(note)) === lines.join('\n');
 }
 
 function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show, reader: Reader): Mark {

@@ -1,6 +1,6 @@
 /** The transposition a horn part's name tells: `Horn in F`, `Corno in Mi♭`, `Cor en ut`, `Horn in B basso`. */
-import type { Step, Transposition } from '../pitch/pitch.ts';
-import { plainLetters } from './hornNames.ts';
+import { STEPS, type Step, stepSemitones, type Transposition } from '../pitch/pitch.ts';
+import { plainName } from './hornNames.ts';
 
 /** A transposition read from a name, or the reason why there is none: no key in it, or B♭ without alto or basso. */
 export type NamedCrook =
@@ -26,9 +26,6 @@ const KEY = `(${SYLLABLE}|${LETTER})(${ACCIDENTAL})(?![a-z#])`;
 const KEY_AFTER = new RegExp(`(?:^|[^a-z])(?:in|en|em|auf) (?:hoch |tief )?${KEY}|\\(${KEY}\\)`);
 const KEY_BEFORE = new RegExp(`(?:^|[^a-z])${KEY}[ -](?:\\(?(?:alto|basso)\\)? )?(?:french )?horn`);
 
-const SEMITONES: { readonly [step in Step]: number } = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
-const STEPS = 'CDEFGAB';
-
 /**
  * The transposition a part's name tells. A horn in any key sounds below its written note, within the octave under
  * C alto; `alto` and `basso` choose where a name allows both.
@@ -38,7 +35,7 @@ const STEPS = 'CDEFGAB';
  * crookFromName('Horn in B♭').ok // => false
  */
 export function crookFromName(name: string): NamedCrook {
-  const plain = plainLetters(name);
+  const plain = plainName(name);
   const match = KEY_AFTER.exec(plain) ?? KEY_BEFORE.exec(plain);
   const written = match ? (match[1] ?? match[3])! : '';
   const key = match ? keyOf(written, (match[2] ?? match[4] ?? '').replace(/[ -]/, '')) : null;
@@ -47,7 +44,7 @@ export function crookFromName(name: string): NamedCrook {
   const basso = /(?:^|[^a-z])(?:basso|bas|tief|low|grave)(?![a-z])/.test(plain);
   const isBFlat = key.step === 'B' && key.alter === -1;
   if (isBFlat && !alto && !basso) return { ok: false, reason: 'alto-or-basso' };
-  const above = SEMITONES[key.step] + key.alter;
+  const above = stepSemitones(key.step) + key.alter;
   const isC = above === 0;
   let octaveChange = 0;
   if (basso && (isBFlat || above === 9 || above === 11)) octaveChange = -1;

@@ -1,4 +1,5 @@
 /** Reads one text over the staff: which words for hand and mute it holds, and for which player. */
+import { signTyped } from '../data/signs.ts';
 import {
   ALTERNATIVES,
   COMPANIONS,
@@ -8,6 +9,7 @@ import {
   type WordLanguage,
 } from '../data/words.ts';
 import type { HandSign } from './passage.ts';
+import { plainLetters } from './plainLetters.ts';
 
 /** One thing that a text says. */
 export interface TextEffect {
@@ -39,17 +41,10 @@ export function readHandText(text: string): HandText {
 /** Parts repeat their few words; what a text means never changes. */
 const READ = new Map<string, HandText>();
 
-const TYPED_SIGNS = new Map<string, HandSign>([
-  ['+', 'stopped'],
-  ['o', 'open'],
-  ['○', 'open'],
-  ['⊕', 'half-stopped'],
-]);
-
 function read(text: string): HandText {
-  const sign = TYPED_SIGNS.get(text.trim()) ?? null;
+  const sign = signTyped(text.trim());
   if (sign) return { effects: [], namesEcho: false, sign, player: null };
-  const { players, rest } = takePlayers(plainLetters(text));
+  const { players, rest } = takePlayers(plainWords(text));
   const effects: TextEffect[] = [];
   let onlyAboutPlaying = true;
   for (const clause of clausesOf(rest)) {
@@ -138,39 +133,9 @@ const ROMAN = ['', 'i', 'ii', 'iii', 'iv', 'v', 'vi', 'vii', 'viii'];
 const PLAYER =
   /^\s*([1-8](?![0-9/])|(?:i{1,3}|iv|vi{0,3})(?=[.°º]))(?:(?:\s?(?:o|°|º)(?![a-z.])|(?:o|mo|do|ma|da|er|re|e|me|st|nd|rd|th))(?![a-z]))?[.):]?\s*(?:,|&|\+|et|and|und|u\.?|e|\/)?(?![a-z])/;
 
-const PLAIN = new Map<string, string>([
-  ['à', 'a'],
-  ['á', 'a'],
-  ['â', 'a'],
-  ['ä', 'a'],
-  ['ã', 'a'],
-  ['è', 'e'],
-  ['é', 'e'],
-  ['ê', 'e'],
-  ['ë', 'e'],
-  ['ì', 'i'],
-  ['í', 'i'],
-  ['î', 'i'],
-  ['ï', 'i'],
-  ['ò', 'o'],
-  ['ó', 'o'],
-  ['ô', 'o'],
-  ['ö', 'o'],
-  ['ù', 'u'],
-  ['ú', 'u'],
-  ['û', 'u'],
-  ['ü', 'u'],
-  ['ç', 'c'],
-  ['ñ', 'n'],
-  ['ß', 'ss'],
-  ['œ', 'oe'],
-]);
-
-/** Lower case without accents, composed or combining; hyphens inside words become spaces. */
-function plainLetters(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[\u0300-\u036f\u00ad]/g, '')
-    .replace(/[à-ÿß\u0153]/g, (letter) => PLAIN.get(letter) ?? letter)
+/** Hyphens inside words become spaces, those that only divide a word go. */
+function plainWords(text: string): string {
+  return plainLetters(text)
+    .replace(/\u00ad/g, '')
     .replace(/(\S)[-\u2010\u2011](\S)/g, '$1 $2');
 }

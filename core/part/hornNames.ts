@@ -1,5 +1,7 @@
 /** Which parts are horns, by what a score says of them, in the languages parts are printed in. */
 
+import { plainLetters } from './plainLetters.ts';
+
 /** What the part list says of one part. */
 export interface PartEvidence {
   /** Part names, full and as displayed. */
@@ -51,7 +53,7 @@ export function isHornPart(evidence: PartEvidence): boolean {
   const byInstrument = verdictOf(evidence.instrumentNames);
   if (byInstrument !== null) return byInstrument;
   if (evidence.programs.indexOf(HORN_PROGRAM) < 0) return false;
-  return !evidence.names.some((name) => NAMED_INSTRUMENT.test(plainLetters(name)));
+  return !evidence.names.some((name) => NAMED_INSTRUMENT.test(plainName(name)));
 }
 
 /** True for the sound ids of horns. */
@@ -62,48 +64,14 @@ export function isHornSound(sound: string): boolean {
 /** True for a horn's name, false for an instrument that could be taken for one, `null` when names are silent. */
 function verdictOf(names: readonly string[]): boolean | null {
   for (const name of names) {
-    const plain = plainLetters(name).replace(ALTO_CROOK, ' $1');
+    const plain = plainName(name).replace(ALTO_CROOK, ' $1');
     if (OTHER_INSTRUMENT.test(plain)) return false;
     if (HORN_WORD.test(plain)) return true;
   }
   return null;
 }
 
-const ACCENTS = new Map<string, string>([
-  ['à', 'a'],
-  ['á', 'a'],
-  ['â', 'a'],
-  ['ã', 'a'],
-  ['ä', 'a'],
-  ['ç', 'c'],
-  ['è', 'e'],
-  ['é', 'e'],
-  ['ê', 'e'],
-  ['ë', 'e'],
-  ['í', 'i'],
-  ['ì', 'i'],
-  ['î', 'i'],
-  ['ñ', 'n'],
-  ['ò', 'o'],
-  ['ó', 'o'],
-  ['ô', 'o'],
-  ['õ', 'o'],
-  ['ö', 'o'],
-  ['ù', 'u'],
-  ['ú', 'u'],
-  ['û', 'u'],
-  ['ü', 'u'],
-  ['♭', 'b'],
-  ['♯', '#'],
-  ['\u00a0', ' '],
-]);
-
 /** Lower case, without accents, music signs as letters, single spaces. */
-export function plainLetters(name: string): string {
-  return name
-    .toLowerCase()
-    .replace(/[\u00a0à-ü♭♯]/g, (letter) => ACCENTS.get(letter) ?? letter)
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/\s+/g, ' ')
-    .trim();
+export function plainName(name: string): string {
+  return plainLetters(name).replace(/♭/g, 'b').replace(/♯/g, '#').replace(/\s+/g, ' ').trim();
 }

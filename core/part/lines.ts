@@ -1,10 +1,10 @@
-/** The players of a part: each has a line of notes of their own, one after the other. */
-import { type Passage, type PassageNote, playerOf } from './passage.ts';
+/** The lines of a part: one for each player, of notes one after the other. */
+import { lineNameOf, type Passage, type PassageNote } from './passage.ts';
 
-/** One player's notes, as indexes into the passage, in playing order. */
+/** A player's notes, as indexes into the passage, in playing order. */
 export type Line = readonly number[];
 
-/** The line of every player, in the order in which they first play. Every note stands in exactly one. */
+/** All lines, in the order in which they begin. Every note stands in exactly one. */
 export function linesOf(passage: Passage): readonly Line[] {
   const known = LINES.get(passage);
   if (known) return known;
@@ -21,10 +21,10 @@ function readLines({ notes }: Passage): readonly Line[] {
   let before: PassageNote | null = null;
   let line: number[] = [];
   for (const note of notes) {
-    if (!before || !isSamePlayer(note, before)) {
-      const player = playerOf(note);
-      line = lines.get(player) ?? [];
-      lines.set(player, line);
+    if (!before || !isSameLine(note, before)) {
+      const name = lineNameOf(note);
+      line = lines.get(name) ?? [];
+      lines.set(name, line);
     }
     line.push(note.index);
     before = note;
@@ -32,7 +32,7 @@ function readLines({ notes }: Passage): readonly Line[] {
   return Array.from(lines.values());
 }
 
-function isSamePlayer(a: PassageNote, b: PassageNote): boolean {
+function isSameLine(a: PassageNote, b: PassageNote): boolean {
   return a.voice === b.voice && a.staff === b.staff && a.chordRank === b.chordRank;
 }
 

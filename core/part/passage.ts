@@ -94,7 +94,7 @@ export interface Passage {
   readonly rests: readonly PassageRest[];
 }
 
-/** The line a note belongs to: staff, voice and place in the chord. Different lines are different players. */
-export function playerOf(note: PassageNote): string {
+/** The name of the line that a note stands in: staff, voice and place in the chord. Each line is one player's. */
+export function lineNameOf(note: PassageNote): string {
   return `${note.staff}/${note.voice}/${note.chordRank}`;
 }

@@ -36,7 +36,8 @@ export const CONCERT_PITCH: Transposition = { chromatic: 0, diatonic: 0, octaveC
 /** Horn in F: sounding a fifth below what is written. */
 export const HORN_IN_F: Transposition = { chromatic: -7, diatonic: -4, octaveChange: 0 };
 
-const STEPS: readonly Step[] = ['C', 'D', 'E', 'F', 'G', 'A', 'B'];
+/** The steps of the staff, from C up. */
+export const STEPS: readonly Step[] = ['C', 'D', 'E', 'F', 'G', 'A', 'B'];
 const STEP_SEMITONES = [0, 2, 4, 5, 7, 9, 11] as const;
 /** Position of each staff step on the line of fifths, C at 0. */
 const STEP_FIFTHS = [0, 2, 4, -1, 1, 3, 5] as const;
@@ -48,9 +49,17 @@ const STEP_FIFTHS = [0, 2, 4, -1, 1, 3, 5] as const;
  * pitchCents(parsePitch('C4')) // => 6000
  */
 export function pitchCents(pitch: Pitch): number {
-  const semitones = STEP_SEMITONES[STEPS.indexOf(pitch.step)];
-  if (semitones === undefined) checkOneOf('step', pitch.step, STEPS);
-  return 100 * (12 * (pitch.octave + 1) + semitones! + pitch.alter);
+  return 100 * (12 * (pitch.octave + 1) + stepSemitones(pitch.step) + pitch.alter);
+}
+
+/**
+ * Semitones from C up to a natural step of the same octave, 0 to 11.
+ * @throws {RangeError} when the step is no letter from A to G
+ */
+export function stepSemitones(step: Step): number {
+  const semitones = STEP_SEMITONES[STEPS.indexOf(step)];
+  if (semitones === undefined) checkOneOf('step', step, STEPS);
+  return semitones!;
 }
 
 /**
@@ -135,6 +144,30 @@ export function spellCents(cents: number, prefer: 'sharp' | 'flat'): Pitch {
 /** Place on the line of fifths: C 0, G 1, F −1, B♭ −2, F♯ 6. */
 export function fifthsOf(pitch: Pitch): number {
   return STEP_FIFTHS[STEPS.indexOf(pitch.step)]! + 7 * pitch.alter;
+}
+
+/**
+ * A pitch by its key on the keyboard and its place on the line of fifths, as `fifthsOf` counts.
+ * @param midi MIDI note number
+ * @param fifths place on the line of fifths, C at 0; whole
+ * @example
+ * printPitch(pitchAt(70, -2)) // => 'B♭4'
+ */
+export function pitchAt(midi: number, fifths: number): Pitch {
+  // F, a place before C, is the first of seven naturals in a row.
+  const alter = Math.floor((fifths + 1) / 7);
+  const step = STEPS[(STEP_FIFTHS as readonly number[]).indexOf(fifths - 7 * alter)]!;
+  return { step, alter, octave: Math.round((midi - stepSemitones(step) - alter) / 12) - 1 };
+}
+
+/**
+ * What a key signature does to a step: 1 for sharp, −1 for flat, else 0.
+ * @param fifths sharps of the signature, −7 to 7; flats are negative
+ */
+export function signatureAlter(step: Step, fifths: number): number {
+  const place = STEP_FIFTHS[STEPS.indexOf(step)]!;
+  // Sharps come from F on up the line of fifths, flats from B on down it.
+  return fifths > 0 && place + 1 < fifths ? 1 : fifths < 0 && 5 - place < -fifths ? -1 : 0;
 }
 
 const PITCH_PATTERN = /^([A-Ga-g])(##|x|bb|#|b|♯♯|𝄪|♭♭|𝄫|♯|♭|♮)?(-?\d{1,2})$/;

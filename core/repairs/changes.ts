@@ -1,7 +1,7 @@
 /** The changes that repairs are made of, each with everything that has to change with it. */
 import { isHandState } from '../part/handStates.ts';
 import { linesOf } from '../part/lines.ts';
-import { HAND_SIGNS, type HandSign, type JoinKind, type Passage, playerOf } from '../part/passage.ts';
+import { HAND_SIGNS, type HandSign, type JoinKind, lineNameOf, type Passage } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { HandState } from '../stopping/fingering.ts';
@@ -97,11 +97,11 @@ export function underStoppingMute(passage: Passage, notes: Notes, noteIndex: num
 
 /** The note and every note tied to it, before and after. */
 function tiedTogether(notes: Notes, noteIndex: number): number[] {
-  const player = playerOf(notes[noteIndex]!.note);
+  const line = lineNameOf(notes[noteIndex]!.note);
   const chain = [noteIndex];
   for (let index = noteIndex - 1; index >= 0; index--) {
     const { note } = notes[index]!;
-    if (playerOf(note) !== player) continue;
+    if (lineNameOf(note) !== line) continue;
     if (!note.joins.some(({ kind, to }) => kind === 'tie' && to === chain[0])) break;
     chain.unshift(index);
   }

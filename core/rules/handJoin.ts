@@ -10,7 +10,7 @@ import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { Fingering } from '../stopping/fingering.ts';
 import { nameNear } from '../stopping/names.ts';
 import { ECHO_DROP_CENTS, stop } from '../stopping/stopping.ts';
-import type { RuleContext } from './rule.ts';
+import type { FoundBy, Rule, RuleContext, Severity } from './rule.ts';
 
 /** Two notes that the hand is asked to join. */
 export interface HandJoin {
@@ -25,7 +25,7 @@ export interface HandJoin {
 }
 
 /** Every glissando, slide or bend that moves the hand between notes of known pitch. */
-export function handJoinsOf(context: RuleContext): readonly HandJoin[] {
+function handJoinsOf(context: RuleContext): readonly HandJoin[] {
   const joins = JOINS.get(context) ?? findHandJoins(context);
   JOINS.set(context, joins);
   return joins;
@@ -80,20 +80,69 @@ function surestWay(from: ExaminedNote, to: ExaminedNote): HandWay | null {
   return surest;
 }
 
-/** True for a join that goes up as the hand closes or down as it opens, unless the tone surely slips that way. */
-export function isAgainstTheHand({ closes, riseCents, way }: HandJoin): boolean {
-  return (closes ? riseCents > 0 : riseCents < 0) && way !== 'bends' && way !== 'slips';
-}
-
-/** A join that may slip against the hand is a risk; one that no tube holds cannot be played. */
-export function severityOf({ way }: HandJoin): 'impossible' | 'risky' {
-  return way === null ? 'impossible' : 'risky';
-}
-
 /** A note that the hand reaches, and on which fingering. */
 export interface Reach {
   readonly written: Pitch;
   readonly fingering: Fingering;
+}
+
+/** What the hand does between two notes instead of joining them. */
+export interface JoinEnds {
+  readonly from: Pitch;
+  readonly to: Pitch;
+  /** Where the hand takes the first note, the player's first choices first; empty when nowhere that has a name. */
+  readonly reached: readonly Reach[];
+  /** First notes from which the hand does reach the second, open when it closes and closed when it opens; may be empty. */
+  readonly starts: readonly Reach[];
+}
+
+/** The notes of a join, with where the hand would take the first and whence it would reach the second. */
+export function endsOf({ from, to, closes }: HandJoin): JoinEnds {
+  return {
+    from: from.note.written,
+    to: to.note.written,
+    reached: closes ? closesTo(from, to) : opensTo(from),
+    starts: closes ? opensTo(to) : closesTo(to, from),
+  };
+}
+
+/** Two notes that the music joins in the direction in which the hand does not take them. */
+export interface AgainstTheHand extends JoinEnds {
+  /** True when the tone may slip that way all the same, on or to the 4th harmonic. */
+  readonly maySlip: boolean;
+}
+
+/**
+ * What is wrong with a join that goes up as the hand closes or down as it opens; null where the tone surely slips that
+ * way. With luck it slips on the 4th harmonic: a risk; where no tube holds both ends it cannot be played.
+ */
+export function againstTheHand(join: HandJoin): { severity: Severity; cause: AgainstTheHand } | null {
+  const { closes, riseCents, way } = join;
+  if (closes ? riseCents <= 0 : riseCents >= 0) return null;
+  if (way === 'bends' || way === 'slips') return null;
+  return {
+    severity: way === null ? 'impossible' : 'risky',
+    cause: { ...endsOf(join), maySlip: way === 'may-slip' },
+  };
+}
+
+/** A rule that looks at one join by the hand at a time, and finds what is wrong at its second note. */
+export function joinRule<Id extends string, Cause>(
+  id: Id,
+  look: (join: HandJoin) => { severity: Severity; cause: Cause } | null,
+): Rule<Id, Cause> {
+  return {
+    id,
+    check(context) {
+      const findings: FoundBy<Id, Cause>[] = [];
+      for (const join of handJoinsOf(context)) {
+        const found = look(join);
+        if (found)
+          findings.push({ id, noteIndex: join.to.note.index, otherIndex: join.from.note.index, ...found });
+      }
+      return findings;
+    },
+  };
 }
 
 /** Where the hand takes the open note if it closes as the other note asks; the player's first choices first. */

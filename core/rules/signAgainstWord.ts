@@ -4,7 +4,7 @@
  * @source commonPractice
  */
 import { isHandState } from '../part/handStates.ts';
-import { playerOf } from '../part/passage.ts';
+import { lineNameOf } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { HandState } from '../stopping/fingering.ts';
 import type { FoundBy, Rule } from './rule.ts';
@@ -30,7 +30,7 @@ export const signAgainstWord: Rule<'sign-against-word', SignAgainstWord> = {
     for (const { note, reading } of handNotes) {
       const { word, from, state } = reading;
       if (from !== 'sign' || !word || !isHandState(word.state) || word.state === state) continue;
-      const key = `${word.wordIndex} ${playerOf(note)}`;
+      const key = `${word.wordIndex} ${lineNameOf(note)}`;
       if (reported.has(key)) continue;
       reported.add(key);
       found.push({

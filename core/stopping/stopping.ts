@@ -54,7 +54,10 @@ export function stop(tube: Tube, harmonicNumber: number, handOffsetCents = 0): S
 }
 
 /** A degree of closing as players name it; sources and hands differ, so it is a band and not a number. */
-export type ClosingBand = 'open' | '¼' | '½' | '¾' | 'full';
+export const CLOSING_BANDS = ['open', '¼', '½', '¾', 'full'] as const;
+
+/** One of the bands. */
+export type ClosingBand = (typeof CLOSING_BANDS)[number];
 
 /**
  * How far the hand closes to bring a harmonic to a wanted pitch: 0 open, 1 full stop, by the linear rule
@@ -71,7 +74,5 @@ export function closingDegree(closed: Stop, wantedCents: number): number {
  */
 export function closingBand(degree: number): ClosingBand {
   checkNumber('degree', degree);
-  return BANDS[Math.min(4, Math.max(0, Math.round(4 * degree)))]!;
+  return CLOSING_BANDS[Math.min(4, Math.max(0, Math.round(4 * degree)))]!;
 }
-
-const BANDS: readonly ClosingBand[] = ['open', '¼', '½', '¾', 'full'];

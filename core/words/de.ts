@@ -94,7 +94,7 @@ const findings: FindingWords = {
     remedy:
       'Zuerst den Dämpfer herausnehmen lassen (mit Angabe in der Stimme und Zeit dafür) oder einen Stopfdämpfer verlangen.',
   }),
-  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+  'closes-upward': ({ from, to, maySlip, reached: falls, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'steigt nur vielleicht',
@@ -109,7 +109,7 @@ const findings: FindingWords = {
               ? `Bei ${reached(starts)} beginnen, von wo die Hand auf ${note(to)} hinunterzieht, oder die Linie weglassen und den Spieler umgreifen lassen.`
               : 'Die Linie umkehren oder weglassen und den Spieler umgreifen lassen.',
         },
-  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+  'opens-downward': ({ from, to, maySlip, reached: rises, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'sinkt nur vielleicht',

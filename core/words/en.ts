@@ -91,7 +91,7 @@ const findings: FindingWords = {
     remedy:
       'Take the mute out first (and say so in the part, with time to do it), or ask for a stopping mute.',
   }),
-  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+  'closes-upward': ({ from, to, maySlip, reached: falls, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'may not rise',
@@ -106,7 +106,7 @@ const findings: FindingWords = {
               ? `Start from ${reached(starts)}, which the hand brings down to ${note(to)}, or leave the line out and let the player change.`
               : 'Turn the line round, or leave it out and let the player change.',
         },
-  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+  'opens-downward': ({ from, to, maySlip, reached: rises, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'may not fall',

@@ -92,7 +92,7 @@ const findings: FindingWords = {
     remedy:
       'Hacer quitar antes la sordina (indicándolo en la parte y dando tiempo), o pedir una sordina de tapado.',
   }),
-  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+  'closes-upward': ({ from, to, maySlip, reached: falls, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'subida insegura',
@@ -107,7 +107,7 @@ const findings: FindingWords = {
               ? `Partir de ${reached(starts)}, que la mano hace bajar a ${note(to)}, o quitar la línea y dejar que el trompista cambie de digitación.`
               : 'Invertir la línea, o quitarla y dejar que el trompista cambie de digitación.',
         },
-  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+  'opens-downward': ({ from, to, maySlip, reached: rises, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'bajada insegura',

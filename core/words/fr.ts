@@ -93,7 +93,7 @@ const findings: FindingWords = {
     remedy:
       'Faire d’abord ôter la sourdine (en l’indiquant et en laissant le temps), ou demander une sourdine bouchée.',
   }),
-  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+  'closes-upward': ({ from, to, maySlip, reached: falls, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'montée incertaine',
@@ -108,7 +108,7 @@ const findings: FindingWords = {
               ? `Partir de ${reached(starts)}, que la main fait descendre à ${note(to)}, ou supprimer le trait et laisser le corniste changer de doigté.`
               : 'Inverser le trait, ou le supprimer et laisser le corniste changer de doigté.',
         },
-  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+  'opens-downward': ({ from, to, maySlip, reached: rises, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'descente incertaine',

@@ -94,7 +94,7 @@ const findings: FindingWords = {
     remedy:
       'Far togliere prima la sordina (scrivendolo nella parte e lasciando il tempo), o chiedere un sordino chiuso.',
   }),
-  'closes-upward': ({ from, to, maySlip, falls, starts }, { note, reached }) =>
+  'closes-upward': ({ from, to, maySlip, reached: falls, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'salita incerta',
@@ -109,7 +109,7 @@ const findings: FindingWords = {
               ? `Partire da ${reached(starts)}, che la mano fa scendere a ${note(to)}, o togliere la linea e lasciare che l’esecutore cambi posizione.`
               : 'Invertire la linea, o toglierla e lasciare che l’esecutore cambi posizione.',
         },
-  'opens-downward': ({ from, to, maySlip, rises, starts }, { note, reached }) =>
+  'opens-downward': ({ from, to, maySlip, reached: rises, starts }, { note, reached }) =>
     maySlip
       ? {
           brief: 'discesa incerta',

@@ -1,8 +1,6 @@
 /** Where the user is writing, which the host's cursors take away before 3.5. */
-import { type Host, type HostChord, type HostElement, type HostScore, isAtLeast, listOf } from './hostApi.ts';
-
-/** Tracks to a staff. */
-const VOICES = 4;
+import { type Host, type HostChord, type HostScore, isAtLeast, listOf } from './hostApi.ts';
+import { cursorOn, moveTo, tickOf, VOICES } from './place.ts';
 
 /** The place of note input, and the length that the next note gets. */
 interface InputPlace {
@@ -41,19 +39,9 @@ function inputPlace({ root }: Host, score: HostScore): InputPlace | null {
 }
 
 function putBack(score: HostScore, { track, tick, duration }: InputPlace): void {
-  const cursor = score.newCursor();
   // The first voice has something at every place where another has; the voice itself may be empty there.
-  cursor.track = track - (track % VOICES);
-  cursor.rewind(0);
-  while (cursor.segment && cursor.tick < tick) cursor.next();
+  const cursor = cursorOn(score, track - (track % VOICES));
+  moveTo(cursor, tick);
   cursor.track = track;
   cursor.setDuration(duration.numerator, duration.denominator);
-}
-
-/** A chord or rest sits in the segment that has the tick, a grace chord in its chord. */
-function tickOf(element: HostElement): number {
-  let holder: HostElement | null = element.parent;
-  while (holder && typeof (holder as HostElement & { tick?: number }).tick !== 'number')
-    holder = holder.parent;
-  return holder ? (holder as HostElement & { tick: number }).tick : 0;
 }

@@ -2,13 +2,11 @@
 
 import { claimedChordRank, isOurMark, VERDICT_COLOURS } from '../../core/index.ts';
 import type { Host, HostNote } from './hostApi.ts';
+import { VOICES } from './place.ts';
 import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
 
 /** What a note looks like when nobody coloured it. */
 export const BLACK = '#000000';
-
-/** Tracks to a staff. */
-const VOICES = 4;
 
 /** The chord, its graces and our marks that stand at one place of one voice. */
 export interface MarkedPlace {
@@ -94,11 +92,6 @@ export function plainText(text: string): string {
     .replace(/&gt;/g, '>')
     .replace(/&quot;/g, '"')
     .replace(/&amp;/g, '&');
-}
-
-/** A text as the host stores it: it keeps texts as markup, and a bare sign would make the saved score unreadable. */
-export function escapedText(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 }
 
 function isVerdictColour({ engine }: Host, colour: unknown): boolean {

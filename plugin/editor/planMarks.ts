@@ -1,7 +1,6 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
-import { type Mark, markText } from '../../core/index.ts';
+import { isLowerVoice, type Mark, markText } from '../../core/index.ts';
 import type { Host, HostNote } from './hostApi.ts';
-import { isBelow } from './markLayout.ts';
 import {
   BLACK,
   claimedNotes,
@@ -11,6 +10,7 @@ import {
   plainText,
   type RankedNote,
 } from './ownMarks.ts';
+import { voiceOf } from './place.ts';
 import type { ReadPart } from './readPart.ts';
 import type { PartWalk } from './scoreWalk.ts';
 
@@ -61,7 +61,7 @@ function planned(
       const colour = mark?.colour ?? null;
       const text = mark && markText(mark.lines, colour === null ? null : notes[i]!.rank);
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
-      if (text && isBelow(place.track)) texts.push(text);
+      if (text && isLowerVoice(voiceOf(place.track))) texts.push(text);
       else if (text) texts.unshift(text);
       return colour ?? (claimed[i] ? BLACK : null);
     });

@@ -1,6 +1,7 @@
 /** Takes the user to a note: selects it, which brings it into view. */
 import { type Host, type HostElement, type HostNote, type HostScore, listOf } from './hostApi.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
+import { tickOf } from './place.ts';
 
 /** Selects the note at an address. @returns false when there is none any more */
 export function showNote(host: Host, score: HostScore, address: NoteAddress): boolean {
@@ -45,11 +46,6 @@ function trackNow(score: HostScore): number {
   return current(score)?.track ?? -1;
 }
 
-/** A note's chord, or a rest, sits in a segment that has the tick; a grace chord sits in its main chord. */
 function tickNow(score: HostScore): number {
-  for (let element: HostElement | null | undefined = current(score); element; element = element.parent) {
-    const { tick } = element as { tick?: number };
-    if (typeof tick === 'number') return tick;
-  }
-  return -1;
+  return tickOf(current(score));
 }

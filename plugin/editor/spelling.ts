@@ -3,24 +3,19 @@
 import {
   crookFromName,
   type Pitch,
-  type Step,
+  pitchAt,
+  STEPS,
   type Transposition,
   transpositionCents,
 } from '../../core/index.ts';
 import type { HostInterval, HostNote } from './hostApi.ts';
 
-const STEPS = 'CDEFGAB';
-const STEPS_BY_FIFTHS = 'FCGDAEB';
-/** The host's number for F natural. */
-const F_NATURAL = 13;
-const STEP_SEMITONES: { readonly [step in Step]: number } = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
+/** The host's number for C natural. */
+const C_NATURAL = 14;
 
-/** The pitch at a MIDI number when it is spelled at a place on the host's line of fifths (F natural at 13). */
+/** The pitch at a MIDI number when it is spelled at a place on the host's line of fifths. */
 export function spelledPitch(midi: number, tpc: number): Pitch {
-  const fifths = tpc - F_NATURAL;
-  const alter = Math.floor(fifths / 7);
-  const step = STEPS_BY_FIFTHS[fifths - 7 * alter] as Step;
-  return { step, alter, octave: Math.round((midi - STEP_SEMITONES[step] - alter) / 12) - 1 };
+  return pitchAt(midi, tpc - C_NATURAL);
 }
 
 /**

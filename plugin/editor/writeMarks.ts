@@ -1,5 +1,6 @@
 /** Writes marks into the score and takes them off again, as planned. */
 
+import { escapedText, isLowerVoice } from '../../core/index.ts';
 import { EditorFault } from './editorFault.ts';
 import {
   type Host,
@@ -11,8 +12,8 @@ import {
   type HostText,
   listOf,
 } from './hostApi.ts';
-import { isBelow } from './markLayout.ts';
-import { BLACK, escapedText, notesAt, plainText } from './ownMarks.ts';
+import { BLACK, notesAt, plainText } from './ownMarks.ts';
+import { cursorOn, moveTo, voiceOf } from './place.ts';
 import type { PlannedPlace } from './planMarks.ts';
 import type { UndoStep } from './undoStep.ts';
 
@@ -30,11 +31,9 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
   }
   const pen = new MarkPen(host, step);
   byTrack.forEach((track, number) => {
-    const cursor = score.newCursor();
-    cursor.track = number;
-    cursor.rewind(0);
+    const cursor = cursorOn(score, number);
     for (const plan of track) {
-      while (cursor.segment && cursor.tick < plan.place.tick) cursor.next();
+      moveTo(cursor, plan.place.tick);
       if (!cursor.segment || cursor.tick !== plan.place.tick)
         throw new EditorFault(({ placeNotFound }) => placeNotFound);
       carryOutPlace(host, pen, cursor, plan, step);
@@ -92,7 +91,7 @@ class MarkPen {
 
   private style(element: HostText, track: number): void {
     const { ABOVE, BELOW } = this.host.root.Placement;
-    const placement = (isBelow(track) ? BELOW : ABOVE) as number;
+    const placement = (isLowerVoice(voiceOf(track)) ? BELOW : ABOVE) as number;
     if (element.fontSize !== MARK_SIZE) element.fontSize = MARK_SIZE;
     if (element.fontStyle !== UPRIGHT) element.fontStyle = UPRIGHT;
     if (element.placement !== placement) element.placement = placement;

@@ -1,5 +1,5 @@
 /** One note or rest of an étude as a MusicXML element. */
-import type { EtudeNote, HandSign, Meter, Pitch, Step } from '../../core/index.ts';
+import { type EtudeNote, type HandSign, type Meter, type Pitch, signatureAlter } from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
 /** Divisions of a quarter: enough for sixteenths and triplets. */
@@ -43,21 +43,13 @@ const ACCIDENTALS: { readonly [alter: number]: string } = {
   2: 'double-sharp',
 };
 
-/** The key's own sign of every step. */
-export function signatureAlters(fifths: number): { readonly [step in Step]: number } {
-  const alters = { C: 0, D: 0, E: 0, F: 0, G: 0, A: 0, B: 0 };
-  const order = fifths > 0 ? 'FCGDAEB' : 'BEADGCF';
-  for (let i = 0; i < Math.abs(fifths); i++) alters[order[i] as Step] = Math.sign(fifths);
-  return alters;
-}
-
 /** Remembers which accidentals hold in a bar, so that only those needed are printed. */
 export class Accidentals {
-  private readonly signature: { readonly [step in Step]: number };
+  private readonly fifths: number;
   private readonly held = new Map<string, number>();
 
   constructor(fifths: number) {
-    this.signature = signatureAlters(fifths);
+    this.fifths = fifths;
   }
 
   startBar(): void {
@@ -67,7 +59,7 @@ export class Accidentals {
   /** The accidental to print at a note, or null. */
   at({ step, alter, octave }: Pitch): string | null {
     const place = `${step}${octave}`;
-    const holding = this.held.get(place) ?? this.signature[step];
+    const holding = this.held.get(place) ?? signatureAlter(step, this.fifths);
     this.held.set(place, alter);
     return holding === alter ? null : (ACCIDENTALS[alter] ?? null);
   }

@@ -2,6 +2,7 @@
  * Writes an element tree as XML text by hand, for the editor's script engine, in which the XML library of
  * `documentText.ts` does not load. A test holds the two to the same text.
  */
+import { escapedAttribute, escapedText } from '../../core/index.ts';
 import type { XmlElement } from './xmlTree.ts';
 
 /** The text of a document: every element that holds elements on lines of its own, two spaces a level. */
@@ -11,7 +12,7 @@ export function treeText(root: XmlElement): string {
 
 function elementText({ name, attributes, children }: XmlElement, lineEnd: string): string {
   const listed = Object.keys(attributes).map(
-    (key) => ` ${key}="${escaped(String(attributes[key])).replace(/"/g, '&quot;')}"`,
+    (key) => ` ${key}="${escapedAttribute(String(attributes[key]))}"`,
   );
   const start = `<${name}${listed.join('')}`;
   if (children.length === 0) return `${start}/>`;
@@ -21,11 +22,7 @@ function elementText({ name, attributes, children }: XmlElement, lineEnd: string
     if (typeof child === 'object') {
       hasElements = true;
       inside += `${lineEnd}  ${elementText(child, `${lineEnd}  `)}`;
-    } else inside += escaped(String(child));
+    } else inside += escapedText(String(child));
   }
   return `${start}>${inside}${hasElements ? lineEnd : ''}</${name}>`;
-}
-
-function escaped(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 }

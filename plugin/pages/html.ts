@@ -1,5 +1,7 @@
 /** HTML as text: everything put into a template is escaped unless it is HTML already. */
 
+import { escapedAttribute } from '../../core/index.ts';
+
 /** A piece of HTML that is safe to put into a page. */
 export class Html {
   readonly text: string;
@@ -24,13 +26,5 @@ function textOf(piece: Piece): string {
   if (piece === null || piece === false) return '';
   if (piece instanceof Html) return piece.text;
   if (typeof piece === 'object') return piece.map(textOf).join('');
-  return String(piece).replace(/[&<>"']/g, (sign) => ESCAPES.get(sign)!);
+  return escapedAttribute(String(piece));
 }
-
-const ESCAPES = new Map<string, string>([
-  ['&', '&amp;'],
-  ['<', '&lt;'],
-  ['>', '&gt;'],
-  ['"', '&quot;'],
-  ["'", '&#39;'],
-]);

@@ -77,11 +77,11 @@ describe('a chord with', () => {
       valves: '2',
       colour: '#D55E00',
     }));
-    const additions = notes.flatMap(({ index: noteIndex }) => [
+    const completions = notes.flatMap(({ index: noteIndex }) => [
       { kind: 'word' as const, noteIndex, text: 'offen' },
       { kind: 'stopped-sign' as const, noteIndex },
     ]);
-    const marked = writeMarks(score, [{ partId: 'P1', marks, additions }], { fingerings: true });
+    const marked = writeMarks(score, [{ partId: 'P1', marks, completions }], { fingerings: true });
     expect(clearMarks(marked)).toBe(text);
     expect(onsets(marked)).toEqual(onsets(text));
     expect(readScore(marked).horns[0]!.passage).toEqual(score.horns[0]!.passage);

@@ -2,7 +2,7 @@
 import type { Mark } from '../../core/marks/annotation.ts';
 import { marksFor } from '../../core/marks/marks.ts';
 import { examine } from '../../core/rules/examine.ts';
-import type { Addition, PartMarks, ReadOptions, Score, WriteOptions } from '../../plugin/musicxml/index.ts';
+import type { Completion, PartMarks, ReadOptions, Score, WriteOptions } from '../../plugin/musicxml/index.ts';
 import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 
 /** The marks that the core makes of a score. */
@@ -10,12 +10,14 @@ export function coreMarks(score: Score): PartMarks[] {
   return score.horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) }));
 }
 
-/** Marks of every kind on the notes of a score, whatever they are, and additions on some. */
+/** Marks of every kind on the notes of a score, whatever they are, and completions on some. */
 export function madeUpMarks(score: Score): PartMarks[] {
   return score.horns.map(({ id, passage }) => ({
     partId: id,
     marks: passage.notes.filter(({ index }) => index % 3 !== 1).map(({ index }) => madeUpMark(index)),
-    additions: passage.notes.filter(({ index }) => index % 5 === 2).map(({ index }) => madeUpAddition(index)),
+    completions: passage.notes
+      .filter(({ index }) => index % 5 === 2)
+      .map(({ index }) => madeUpCompletion(index)),
   }));
 }
 
@@ -25,7 +27,7 @@ function madeUpMark(noteIndex: number): Mark {
   return { noteIndex, lines, valves: noteIndex % 4 === 0 ? 'T12' : null, colour: colours[noteIndex % 3]! };
 }
 
-function madeUpAddition(noteIndex: number): Addition {
+function madeUpCompletion(noteIndex: number): Completion {
   return noteIndex % 2 === 0
     ? { kind: 'stopped-sign', noteIndex }
     : { kind: 'word', noteIndex, text: 'offen & frei' };

@@ -1,7 +1,7 @@
 /** What marks look like in the text, and how they are known again after an editor has been at the file. */
 import { describe, expect, it } from 'vitest';
 import { MARK_PREFIX, type Mark, markText } from '../../core/marks/annotation.ts';
-import { type Addition, clearMarks, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
+import { type Completion, clearMarks, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { noteOf, smallScore } from './smallScore.ts';
 
 const mark = (noteIndex: number, more: Partial<Mark> = {}): Mark => ({
@@ -12,8 +12,8 @@ const mark = (noteIndex: number, more: Partial<Mark> = {}): Mark => ({
   ...more,
 });
 
-function marked(text: string, marks: Mark[], additions: Addition[] = [], fingerings = false): string {
-  const parts = [{ partId: 'P1', marks, additions }];
+function marked(text: string, marks: Mark[], completions: Completion[] = [], fingerings = false): string {
+  const parts = [{ partId: 'P1', marks, completions }];
   const written = writeMarks(readScore(text), parts, { fingerings });
   expect(clearMarks(written)).toBe(text);
   return written;
@@ -130,7 +130,7 @@ describe('a mark', () => {
   });
 });
 
-describe('additions', () => {
+describe('completions', () => {
   const text = smallScore([noteOf('C5', 2) + noteOf('D5', 2)]);
 
   it('write a sign or a word that is not read as the author’s', () => {

@@ -12,6 +12,7 @@ import { ENGLISH_READER } from '../../core/words/language.ts';
 import { countText } from '../../core/words/summary.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { entriesOf } from '../../plugin/pages/findingEntries.ts';
+import { glissandoPath } from '../../plugin/pages/glissandoPicture.ts';
 import { reportPage } from '../../plugin/pages/reportPage.ts';
 import { open, type Played, scoreOf, stopped } from '../editor/rig/music.ts';
 import { corpusText, describeWithCorpus, withStoppedSigns } from '../musicxml/corpus.ts';
@@ -335,6 +336,42 @@ describeInBrowser('the report', () => {
           /^The music leads from E4 open to B3 stopped\. The hand, closing, takes E4 to (?:C♯4 \(open F horn\)|D4 \(F horn 1\+2\))\.$/,
         ),
         'The music leads from F4 stopped to D4 open. The hand, opening, takes F4 to G4 (open F horn).',
+      ]);
+    });
+  });
+
+  it('draws two glissandos that end on one note each from its own start', async () => {
+    const one = scoreOf([
+      {
+        bars: [
+          [
+            { ...open('G4'), glissando: '+' },
+            { ...open('E4'), glissando: '+' },
+            { ...stopped('C5', 2), glissando: '-' },
+          ],
+        ],
+      },
+    ]);
+    const [start, stop] = ['<glissando type="start" number="1"/>', '<glissando type="stop" number="1"/>'];
+    const [before, between, after] = one.split(start);
+    const text = [before, start, between, start.replace('1', '2'), after]
+      .join('')
+      .replace(stop, stop + stop.replace('1', '2'));
+    const { page: report, examinations } = await reportOf(text);
+    const [{ notes, findings }] = examinations as [(typeof examinations)[number]];
+    expect(findings.map(({ id, noteIndex, otherIndex }) => [id, noteIndex, otherIndex])).toEqual([
+      ['closes-upward', 2, 0],
+      ['closes-upward', 2, 1],
+    ]);
+    for (const finding of findings) {
+      const path = glissandoPath(finding, examinations[0]!)!;
+      expect(path.from).toEqual(notes[finding.otherIndex!]!.note.written);
+    }
+    await withPage(report, {}, async ({ page }) => {
+      const titles = await page.locator('.on-wide svg.path title').allTextContents();
+      expect(titles.map((title) => title.split('.')[0]).sort()).toEqual([
+        'The music leads from E4 open to C5 stopped',
+        'The music leads from G4 open to C5 stopped',
       ]);
     });
   });

@@ -23,7 +23,7 @@ export interface Share {
 }
 
 /** What a worker says of a file when it is done. */
-export interface Completion {
+export interface Finished {
   readonly index: number;
   readonly outcome: Outcome;
 }
@@ -85,7 +85,7 @@ export async function runOnAll(
       const workerData: Share = { ...shared, worker: number };
       const worker = new Worker(new URL('./bellhand-worker.js', import.meta.url), { workerData });
       let cause = 'its worker stopped';
-      worker.on('message', ({ index, outcome }: Completion) => finish(index, outcome));
+      worker.on('message', ({ index, outcome }: Finished) => finish(index, outcome));
       worker.on('error', (fault) => {
         cause = fault.message;
       });

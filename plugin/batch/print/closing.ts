@@ -1,5 +1,6 @@
 /** What the acoustics say of a fingering, beside the rule: the way down as the hand closes, and how far it must. */
 import {
+  CLOSING_BANDS,
   type ClosingBand,
   closingBand,
   closingCurve,
@@ -42,10 +43,8 @@ export function otherBand(fingering: Fingering): ClosingBand | null {
   if (!fingering.band || fingering.harmonic > HIGHEST_CURVE_HARMONIC) return null;
   const found = closingForDrop(curveOf(fingering), fingering.harmonic, Math.max(0, fingering.dropCents));
   const band = found.ok ? closingBand(found.closing) : 'full';
-  return Math.abs(BANDS.indexOf(band) - BANDS.indexOf(fingering.band)) > 1 ? band : null;
+  return Math.abs(CLOSING_BANDS.indexOf(band) - CLOSING_BANDS.indexOf(fingering.band)) > 1 ? band : null;
 }
-
-const BANDS: readonly ClosingBand[] = ['open', '¼', '½', '¾', 'full'];
 
 function curveOf({ tube, harmonic }: Fingering) {
   return closingCurve(tube, { harmonics: [harmonic] });

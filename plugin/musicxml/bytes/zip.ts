@@ -71,6 +71,7 @@ export function openZip(input: Uint8Array): ZipArchive {
       CENTRAL_LENGTH + nameLength + view.getUint16(record + 30, true) + view.getUint16(record + 32, true);
     entries.push({ name, record, recordLength, crc: view.getUint32(record + 16, true), offset });
     record += recordLength;
+    if (record > end) throw damaged('its directory');
   }
   return { bytes, entries, directory, end };
 }

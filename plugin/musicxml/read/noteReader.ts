@@ -1,5 +1,5 @@
 /** Reads one `note` element at a time: what it prints, and where it stands. */
-import type { HandSign, JoinKind, Pitch, Step } from '../../../core/index.ts';
+import { type HandSign, type JoinKind, type Pitch, STEPS, type Step } from '../../../core/index.ts';
 import { decimal, ticksOf } from './decimal.ts';
 import { handSign, mutedSign } from './handSigns.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';
@@ -48,7 +48,6 @@ const PARTS = new Map<string, string>([
   ['notehead', 'notehead'],
   ['instrument', 'instrument'],
 ]);
-const STEPS = 'CDEFGAB';
 const NO_ENDS: readonly JoinEnd[] = [];
 
 /** What the note being read has said so far. Filled afresh for every note. */
@@ -182,7 +181,7 @@ export class NoteReader implements ElementReader {
   take(_name: string, text: string): void {
     switch (this.wanted) {
       case 'step':
-        this.step = STEPS.indexOf(text.trim());
+        this.step = STEPS.indexOf(text.trim() as Step);
         return;
       case 'alter':
         this.alter = decimal(text) ?? 0;
@@ -226,7 +225,7 @@ export class NoteReader implements ElementReader {
     const key = 1000 * (7 * octave + step) + alter;
     let pitch = this.pitches.get(key);
     if (!pitch) {
-      pitch = { step: STEPS[step] as Step, alter, octave };
+      pitch = { step: STEPS[step]!, alter, octave };
       this.pitches.set(key, pitch);
     }
     return pitch;

@@ -1,5 +1,12 @@
 /** Writes marks into a score's text, and takes them out again, without touching anything else. */
-import { MARK_PREFIX, type Mark, markText, type PassageNote } from '../../../core/index.ts';
+import {
+  escapedText,
+  isLowerVoice,
+  MARK_PREFIX,
+  type Mark,
+  markText,
+  type PassageNote,
+} from '../../../core/index.ts';
 import type { NotePlace } from '../read/notePlaces.ts';
 import { OWN_SIGN } from '../read/ownMarks.ts';
 import { readScore } from '../read/readScore.ts';
@@ -7,7 +14,7 @@ import type { HornPart, Score, Span } from '../read/score.ts';
 import { indentBefore, lineEndOf } from '../read/whitespace.ts';
 
 /** Something a part lacks and gets from us: the sign under a stopped word, the word that ends a stopped passage. */
-export type Addition =
+export type Completion =
   | { readonly kind: 'stopped-sign'; readonly noteIndex: number }
   /** A word over the staff, directly before the note. */
   | { readonly kind: 'word'; readonly noteIndex: number; readonly text: string };
@@ -16,7 +23,7 @@ export type Addition =
 export interface PartMarks {
   readonly partId: string;
   readonly marks: readonly Mark[];
-  readonly additions?: readonly Addition[];
+  readonly completions?: readonly Completion[];
 }
 
 export interface WriteOptions {
@@ -80,11 +87,11 @@ class MarkWriter {
       this.edits.push({ start, end, text: '', order: this.edits.length });
   }
 
-  addPart({ partId, marks, additions = [] }: PartMarks): void {
+  addPart({ partId, marks, completions = [] }: PartMarks): void {
     const horn = this.score.horns.filter(({ id }) => id === partId)[0];
     if (!horn) throw new RangeError(`"partId" must be a part of the score that was read, got "${partId}"`);
     this.lowerVoices = lowerVoicesOf(horn.passage.notes);
-    for (const addition of additions) this.add(horn, addition);
+    for (const completion of completions) this.add(horn, completion);
     for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
 
@@ -116,15 +123,15 @@ class MarkWriter {
       this.insertNotations(
         place,
         '',
-        `<${prefix}fingering>${escapeText(MARK_PREFIX + valves)}</${prefix}fingering>`,
+        `<${prefix}fingering>${escapedText(MARK_PREFIX + valves)}</${prefix}fingering>`,
       );
     }
   }
 
-  private add(horn: HornPart, addition: Addition): void {
-    const place = horn.places.at(addition.noteIndex);
-    if (addition.kind === 'word') {
-      this.insertDirection(horn, addition.noteIndex, markText([addition.text], null), '');
+  private add(horn: HornPart, completion: Completion): void {
+    const place = horn.places.at(completion.noteIndex);
+    if (completion.kind === 'word') {
+      this.insertDirection(horn, completion.noteIndex, markText([completion.text], null), '');
     } else this.insertNotations(place, OWN_SIGN, `<${this.score.prefix}stopped/>`);
   }
 
@@ -132,8 +139,8 @@ class MarkWriter {
     const { prefix: p, text } = this.score;
     const note = horn.passage.notes[noteIndex]!;
     const { chordStart, statesVoice, statesStaff } = horn.places.at(noteIndex);
-    const content = escapeText(words).replace(/\n/g, this.lineEnd);
-    const voice = statesVoice ? `<${p}voice>${escapeText(note.voice)}</${p}voice>` : '';
+    const content = escapedText(words).replace(/\n/g, this.lineEnd);
+    const voice = statesVoice ? `<${p}voice>${escapedText(note.voice)}</${p}voice>` : '';
     const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
     const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
     const placement = this.lowerVoices.has(`${note.staff}/${note.voice}`) ? 'below' : 'above';
@@ -153,7 +160,7 @@ class MarkWriter {
   }
 }
 
-/** Of several voices on a staff the even ones are the lower players', stems down: their marks stand below it. */
+/** The lower players' voices, where a staff has several. */
 function lowerVoicesOf(notes: readonly PassageNote[]): ReadonlySet<string> {
   const voices = new Map<number, Set<string>>();
   for (const { staff, voice } of notes) {
@@ -163,7 +170,7 @@ function lowerVoicesOf(notes: readonly PassageNote[]): ReadonlySet<string> {
   const lower = new Set<string>();
   voices.forEach((onStaff, staff) => {
     if (onStaff.size < 2) return;
-    for (const voice of Array.from(onStaff)) if (Number(voice) % 2 === 0) lower.add(`${staff}/${voice}`);
+    for (const voice of Array.from(onStaff)) if (isLowerVoice(Number(voice))) lower.add(`${staff}/${voice}`);
   });
   return lower;
 }
@@ -173,8 +180,4 @@ function inPrintingOrder(marks: readonly Mark[], notes: readonly PassageNote[]):
   const headOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordHead ?? noteIndex;
   const rankOf = ({ noteIndex }: Mark) => notes[noteIndex]?.chordRank ?? 0;
   return marks.slice().sort((a, b) => headOf(a) - headOf(b) || rankOf(b) - rankOf(a));
-}
-
-function escapeText(text: string): string {
-  return /[&<>]/.test(text) ? text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;') : text;
 }
