@@ -9,8 +9,9 @@ import type { RepairStep } from './repair.ts';
  * @example
  * const passage = passageOf('F2+');
  * const [finding] = examine(passage).findings;
- * const [repair] = repairsFor(examine(passage), finding);
- * examine(repaired(passage, repair.steps)).findings // => []
+ * const [higher] = repairsFor(examine(passage), finding);
+ * finding.severity // => 'impossible'
+ * examine(repaired(passage, higher.steps)).findings[0].severity // => 'risky'
  */
 export function repaired(passage: Passage, steps: readonly RepairStep[]): Passage {
   if (steps.length === 0) return passage;

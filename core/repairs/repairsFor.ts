@@ -13,7 +13,7 @@ import { surroundingsOf } from './surroundings.ts';
  * @param finding one of the examination's own
  * @returns the repairs in the order in which the remedy names them; empty where nothing in the part would help
  * @example
- * const examination = examine(passageOf('E4~ F4+'));
+ * const examination = examine(passageOf('G4~ C5+'));
  * repairsFor(examination, examination.findings[0]).map(({ kind }) => kind) // => ['other-start', 'line-removed']
  */
 export function repairsFor(examination: Examination, finding: Finding): readonly Repair[] {

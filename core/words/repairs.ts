@@ -14,8 +14,8 @@ export function repairWords({ language }: Reader): RepairWords {
 /**
  * A repair in a few words, as a button carries them.
  * @example
- * repairText({ kind: 'other-start', steps: [{ change: 'note', noteIndex: 0, written: parsePitch('G4') }] }, ENGLISH_READER)
- * // => 'Start from G4'
+ * const steps = [{ change: 'note', noteIndex: 0, written: parsePitch('G4') }];
+ * repairText({ kind: 'other-start', steps }, ENGLISH_READER) // => 'Start from G4'
  */
 export function repairText({ kind, steps }: Repair, reader: Reader): string {
   const { labels } = WORDS[reader.language].repairs;

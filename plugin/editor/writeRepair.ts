@@ -1,10 +1,16 @@
 /** Makes a repair in the score: one step of its undo history, or nothing at all. */
-import { fifthsOf, type HandSign, type Pitch, pitchCents, type RepairStep } from '../../core/index.ts';
+import {
+  escapedText,
+  fifthsOf,
+  type HandSign,
+  type Pitch,
+  pitchCents,
+  type RepairStep,
+} from '../../core/index.ts';
 import { glyphOf } from './handSigns.ts';
 import type { Host, HostArticulation, HostChord, HostElement, HostNote, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
-import { escapedText } from './ownMarks.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
 import { inOneStep, type UndoStep } from './undoStep.ts';
 
