@@ -700,6 +700,33 @@ export const commandLine: CommandLineWords = {
 };
 
 const chart: ChartWords = {
+  stoppedNotesOn: (horn) => `Gestopfte Töne: ${horn}`,
+  notesOn: (horn) => `Die Hand im Schalltrichter: ${horn}`,
+  fingeredReading: 'Fett: der gegriffene Ton und die Ventile.',
+  naturalReading: 'Fett: o offen; ¼ bis ganz, wie weit die Hand schließt.',
+  naturalPitchReading: 'In Klammern: was klingt, wenn die Hand öffnet.',
+  arrows: '↑ ↓: fast einen Viertelton darüber oder darunter.',
+  bassClef: 'Der Bassschlüssel gilt, wie er dasteht.',
+  stoppingValve: (key) =>
+    `Auf der ${key}-Seite wird mit der Hand das Stopfventil gedrückt; gegriffen wird wie offen.`,
+  otherWaysReading:
+    'Kleine Noten: andere Griffe für den Ton davor, mit der Abweichung in Cent, wo man sie hört.',
+  chart: 'Die Tabelle',
+  low: 'Tief',
+  high: 'Hoch',
+  back: 'Andere Griffe, Cent und Glissandi',
+  heads: {
+    note: 'Ton',
+    fingering: 'Griff',
+    natural: 'Naturton',
+    falls: 'fällt um',
+    otherWays: 'Andere Griffe',
+    open: 'Offen',
+    fallsTo: 'Die Hand schließt',
+  },
+  centsReading: (least) =>
+    `Kleine Zahlen: Abweichung vom notierten Ton in Cent, + zu hoch, wo man sie hört (ab ${least}).`,
+  stoppedNote: (note) => `${note}, gestopft`,
   slidesOn: (horn) => `Glissandi der Hand: ${horn}`,
   slidesReading:
     'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton stehen die Ventile; sie bleiben das ganze Glissando lang gedrückt.',

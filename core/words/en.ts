@@ -659,6 +659,33 @@ export const commandLine: CommandLineWords = {
 };
 
 const chart: ChartWords = {
+  stoppedNotesOn: (horn) => `Stopped notes: ${horn}`,
+  notesOn: (horn) => `The hand in the bell: ${horn}`,
+  fingeredReading: 'Bold: the note to finger and the valves.',
+  naturalReading: 'Bold: o open; ¼ to full, how far the hand closes.',
+  naturalPitchReading: 'In brackets: what sounds when the hand opens.',
+  arrows: '↑ ↓: nearly a quarter tone above or below.',
+  bassClef: 'The bass clef is meant as it stands.',
+  stoppingValve: (key) =>
+    `On the ${key} side the stopping valve goes down with the hand; the fingering is that of the open note.`,
+  otherWaysReading:
+    'Small notes: other ways to play the note before, with the cents they are off where that is heard.',
+  chart: 'The chart',
+  low: 'Low',
+  high: 'High',
+  back: 'Other ways, cents and bends',
+  heads: {
+    note: 'Note',
+    fingering: 'Fingering',
+    natural: 'Natural',
+    falls: 'Falls',
+    otherWays: 'Other ways',
+    open: 'Open',
+    fallsTo: 'As the hand closes',
+  },
+  centsReading: (least) =>
+    `Small numbers: cents off the written note, + being sharp, where they are heard (from ${least} up).`,
+  stoppedNote: (note) => `${note}, stopped`,
   slidesOn: (horn) => `What the hand bends: ${horn}`,
   slidesReading:
     'Written notes: o open, + stopped. Over each stopped note stand the valves, which stay down for the whole slide.',

@@ -687,6 +687,33 @@ export const commandLine: CommandLineWords = {
 };
 
 const chart: ChartWords = {
+  stoppedNotesOn: (horn) => `Sonidos tapados: ${horn}`,
+  notesOn: (horn) => `La mano en el pabellón: ${horn}`,
+  fingeredReading: 'En negrita: la nota que se digita y los pistones.',
+  naturalReading: 'En negrita: o abierto; de ¼ a entero, cuánto cierra la mano.',
+  naturalPitchReading: 'Entre paréntesis: lo que suena cuando la mano abre.',
+  arrows: '↑ ↓: casi un cuarto de tono por encima o por debajo.',
+  bassClef: 'La clave de fa vale tal como está escrita.',
+  stoppingValve: (key) =>
+    `En el lado de ${key} el pistón de tapado baja con la mano; la digitación es la del sonido abierto.`,
+  otherWaysReading:
+    'Notas pequeñas: otras digitaciones de la nota anterior, con la desviación en cents donde se oye.',
+  chart: 'La tabla',
+  low: 'Grave',
+  high: 'Agudo',
+  back: 'Otras digitaciones, cents y glissandos',
+  heads: {
+    note: 'Nota',
+    fingering: 'Digitación',
+    natural: 'Armónico',
+    falls: 'Baja',
+    otherWays: 'Otras digitaciones',
+    open: 'Abierto',
+    fallsTo: 'La mano cierra',
+  },
+  centsReading: (least) =>
+    `Números pequeños: desviación en cents respecto a la nota escrita, + alta, donde se oye (desde ${least}).`,
+  stoppedNote: (note) => `${note}, tapado`,
   slidesOn: (horn) => `Glissandos de la mano: ${horn}`,
   slidesReading:
     'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado están los pistones, que se mantienen durante todo el glissando.',

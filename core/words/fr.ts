@@ -701,6 +701,33 @@ export const commandLine: CommandLineWords = {
 };
 
 const chart: ChartWords = {
+  stoppedNotesOn: (horn) => `Sons bouchés : ${horn}`,
+  notesOn: (horn) => `La main dans le pavillon : ${horn}`,
+  fingeredReading: 'En gras : la note doigtée et les pistons.',
+  naturalReading: 'En gras : o ouvert ; de ¼ à entier, le degré de fermeture de la main.',
+  naturalPitchReading: 'Entre parenthèses : ce qui sonne quand la main ouvre.',
+  arrows: '↑ ↓ : près d’un quart de ton au-dessus ou au-dessous.',
+  bassClef: 'La clé de fa vaut telle qu’elle est écrite.',
+  stoppingValve: (key) =>
+    `Côté ${key}, le piston de bouché s’abaisse avec la main ; le doigté est celui du son ouvert.`,
+  otherWaysReading:
+    'Petites notes : autres doigtés de la note précédente, avec l’écart en cents quand il s’entend.',
+  chart: 'Le tableau',
+  low: 'Grave',
+  high: 'Aigu',
+  back: 'Autres doigtés, cents et glissandos',
+  heads: {
+    note: 'Son',
+    fingering: 'Doigté',
+    natural: 'Naturel',
+    falls: 'Baisse',
+    otherWays: 'Autres doigtés',
+    open: 'Ouvert',
+    fallsTo: 'La main ferme',
+  },
+  centsReading: (least) =>
+    `Petits chiffres : écart en cents avec la note écrite, + trop haut, quand il s’entend (à partir de ${least}).`,
+  stoppedNote: (note) => `${note}, bouché`,
   slidesOn: (horn) => `Glissandos de la main : ${horn}`,
   slidesReading:
     'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, les pistons, tenus pendant tout le glissando.',

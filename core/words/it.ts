@@ -695,6 +695,33 @@ export const commandLine: CommandLineWords = {
 };
 
 const chart: ChartWords = {
+  stoppedNotesOn: (horn) => `Suoni chiusi: ${horn}`,
+  notesOn: (horn) => `La mano nella campana: ${horn}`,
+  fingeredReading: 'In grassetto: la nota da diteggiare e i pistoni.',
+  naturalReading: 'In grassetto: o aperto; da ¼ a tutto, quanto chiude la mano.',
+  naturalPitchReading: 'Tra parentesi: ciò che suona quando la mano apre.',
+  arrows: '↑ ↓: quasi un quarto di tono sopra o sotto.',
+  bassClef: 'La chiave di basso vale come sta scritta.',
+  stoppingValve: (key) =>
+    `Sul lato in ${key} con la mano scende il pistone di chiusura; la diteggiatura è quella del suono aperto.`,
+  otherWaysReading:
+    'Note piccole: altre diteggiature della nota precedente, con lo scarto in cent dove si sente.',
+  chart: 'La tavola',
+  low: 'Grave',
+  high: 'Acuto',
+  back: 'Altre diteggiature, cent e glissandi',
+  heads: {
+    note: 'Nota',
+    fingering: 'Posizione',
+    natural: 'Naturale',
+    falls: 'Scende di',
+    otherWays: 'Altre posizioni',
+    open: 'Aperto',
+    fallsTo: 'La mano chiude',
+  },
+  centsReading: (least) =>
+    `Numeri piccoli: scarto in cent dalla nota scritta, + crescente, dove si sente (da ${least} in su).`,
+  stoppedNote: (note) => `${note}, chiuso`,
   slidesOn: (horn) => `Glissandi della mano: ${horn}`,
   slidesReading:
     'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso stanno i pistoni, tenuti per tutto il glissando.',

@@ -16,14 +16,24 @@ const HEADING_TENTHS = 30;
 const NEAREST_TENTHS = 50;
 const FURTHEST_TENTHS = 180;
 
-/** The `defaults` of the score. */
+/** The `defaults` of a sheet's score. */
 export function defaults(sheet: Sheet): XmlElement {
-  const margins = ['left-margin', 'right-margin', 'top-margin', 'bottom-margin'];
   const lines = countLines(sheet.etudes);
-  const free = PAGE.height - 2 * PAGE.margin - headHeight(sheet) - HEADING_TENTHS * sheet.etudes.length;
+  const head = headHeight(sheet.lines.length);
+  const free = PAGE.height - 2 * PAGE.margin - head - HEADING_TENTHS * sheet.etudes.length;
   const distance = Math.round(
     Math.min(FURTHEST_TENTHS, Math.max(NEAREST_TENTHS, free / lines - SYSTEM_TENTHS)),
   );
+  return pageDefaults(distance, sheet.lines.length);
+}
+
+/**
+ * The `defaults` of a score on such pages.
+ * @param distance from one system to the next, in tenths
+ * @param headLines lines below the title
+ */
+export function pageDefaults(distance: number, headLines: number): XmlElement {
+  const margins = ['left-margin', 'right-margin', 'top-margin', 'bottom-margin'];
   return element(
     'defaults',
     {},
@@ -39,12 +49,12 @@ export function defaults(sheet: Sheet): XmlElement {
       'system-layout',
       {},
       element('system-distance', {}, distance),
-      element('top-system-distance', {}, headHeight(sheet)),
+      element('top-system-distance', {}, headHeight(headLines)),
     ),
   );
 }
 
 /** From the top margin to the first staff. */
-function headHeight({ lines }: Sheet): number {
-  return TITLE_TENTHS + LINE_TENTHS * lines.length;
+function headHeight(lines: number): number {
+  return TITLE_TENTHS + LINE_TENTHS * lines;
 }

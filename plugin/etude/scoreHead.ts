@@ -48,7 +48,7 @@ function partList({ instrument, etudes }: Sheet): XmlElement {
 }
 
 /** The head of the page as one text, title and lines under it: readers place several each in its own way, one over the other. */
-function heading(title: string, lines: readonly string[]): XmlElement {
+export function heading(title: string, lines: readonly string[]): XmlElement {
   const place = { 'default-x': PAGE.width / 2, 'default-y': PAGE.height - PAGE.margin };
   const look = { ...place, justify: 'center', halign: 'center', valign: 'top' };
   return element(

@@ -1,18 +1,49 @@
 /** What every chart's score has around its notes: title, one horn part, clef and key of the part. */
 import { type Settings, transpositionOf } from '../../core/index.ts';
 import { documentText } from '../etude/documentText.ts';
+import { pageDefaults } from '../etude/pageLayout.ts';
+import { heading } from '../etude/scoreHead.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 
 export type ChartClef = 'treble' | 'bass';
 
-/** The text of a score of one horn part. */
-export function chartText(title: string, measures: readonly XmlElement[]): string {
+/** Room between systems for two lines of fingerings, in tenths. */
+const SYSTEM_DISTANCE = 70;
+
+/** What stands over the first staff, as lines below the title are counted. */
+const MARK_LINES = 2;
+
+/** Letters on a line below the title, at most. */
+const LINE_LETTERS = 130;
+
+/** Sentences as lines of about the same length below a title. */
+function asLines(sentences: readonly string[]): readonly string[] {
+  const whole = sentences.join(' ');
+  const count = Math.ceil(whole.length / LINE_LETTERS);
+  const lines: string[] = [];
+  for (const word of whole.split(' ')) {
+    const last = lines[lines.length - 1];
+    if (last === undefined || last.length >= whole.length / count) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+  }
+  return lines;
+}
+
+/** The text of a score of one horn part. @param sentences what is told below the title */
+export function chartText(
+  title: string,
+  measures: readonly XmlElement[],
+  sentences: readonly string[],
+): string {
+  const lines = asLines(sentences);
   return documentText(
     element(
       'score-partwise',
       { version: '4.0' },
       element('work', {}, element('work-title', {}, title)),
       element('identification', {}, element('encoding', {}, element('software', {}, 'Bellhand'))),
+      pageDefaults(SYSTEM_DISTANCE, lines.length + MARK_LINES),
+      heading(title, lines),
       partList(),
       element('part', { id: 'P1' }, ...measures),
     ),
@@ -51,7 +82,7 @@ export function firstAttributes(player: Settings, clef: ChartClef): XmlElement {
   );
 }
 
-/** The attributes of a later measure where the clef changes. */
+/** A change of clef for the next measure; it stands at the end of the one before, where it is printed. */
 export function clefChange(clef: ChartClef): XmlElement {
   return element('attributes', {}, clefElement(clef));
 }

@@ -17,21 +17,51 @@ import {
 const LOWEST = parsePitch('F2');
 const HIGHEST = parsePitch('C6');
 
+/** Written G3: below, players read the bass clef, here at its real pitch. @source commonPractice */
+const BASS_CLEF_BELOW_CENTS = 5500;
+
 /** One note of a chart, examined on its own, so that no neighbour sways the fingering. */
 export interface ChartNote {
   readonly examination: Examination;
   readonly examined: ExaminedNote;
 }
 
-/** The notes that can be stopped, surely or with risk, from the lowest; empty for a horn that stops none. */
+/**
+ * The notes that can be stopped, surely or with risk, from the lowest; empty for a horn that stops none. A natural horn
+ * is shown with its open notes, between which the hand makes the others.
+ */
 export function chartNotes(player: Settings): readonly ChartNote[] {
   const notes: ChartNote[] = [];
   const transposition = transpositionOf(player);
+  const sign = player.horn.natural ? '' : '+';
   for (let cents = pitchCents(LOWEST); cents <= pitchCents(HIGHEST); cents += 100) {
     const written = nameNear(LOWEST, cents);
-    const examination = examine(passageOf(`${formatPitch(written)}+/4`, { transposition }), player);
+    const examination = examine(passageOf(`${formatPitch(written)}${sign}/4`, { transposition }), player);
     const examined = examination.notes[0]!;
-    if (examined.verdict !== 'impossible') notes.push({ examination, examined });
+    if (examined.fingering && examined.verdict !== 'impossible') notes.push({ examination, examined });
   }
   return notes;
+}
+
+/** A chart's notes by how they are shown: those that players live on large, the others smaller beside them. */
+export interface Registers {
+  /** Below the rest, in the bass clef or hard to hold. */
+  readonly low: readonly ChartNote[];
+  /** From the lowest note of the treble clef that is sure to the highest that is. */
+  readonly main: readonly ChartNote[];
+  readonly high: readonly ChartNote[];
+}
+
+/** Shares the notes of a chart out. */
+export function registersOf(notes: readonly ChartNote[]): Registers {
+  const isMain = (note: ChartNote) => note.examined.verdict === 'sure' && clefOf(note) === 'treble';
+  const first = notes.findIndex(isMain);
+  const last = notes.length - 1 - notes.slice().reverse().findIndex(isMain);
+  if (first < 0) return { low: [], main: notes, high: [] };
+  return { low: notes.slice(0, first), main: notes.slice(first, last + 1), high: notes.slice(last + 1) };
+}
+
+/** The clef in which a note is written. */
+export function clefOf({ examined }: ChartNote): 'treble' | 'bass' {
+  return pitchCents(examined.note.written) < BASS_CLEF_BELOW_CENTS ? 'bass' : 'treble';
 }

@@ -1,121 +1,168 @@
-/** A fingering chart as MusicXML: a row of stopped notes, each with its fingering over it and the rest below. */
-import { marksFor, type Settings, transpositionOf } from '../../core/index.ts';
-import { documentText } from '../etude/documentText.ts';
+/**
+ * A fingering chart as a score. Every note has a bar with its fingering over it; a bar of cue notes behind it holds the
+ * other ways to play it, so that nothing stands below a staff and runs into the next.
+ */
+import {
+  chartWords,
+  type Fingering,
+  hornText,
+  marksFor,
+  pitchCents,
+  type Reader,
+  type Settings,
+  SHOW_ALL,
+} from '../../core/index.ts';
 import { pitchElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import type { ChartNote } from './chartNotes.ts';
-import { centsText, otherWays } from './fingeringTable.ts';
+import { chartText, clefChange, firstAttributes } from './chartFrame.ts';
+import { chartLegend } from './chartLegend.ts';
+import { type ChartNote, chartNotes, clefOf } from './chartNotes.ts';
+import { PAGE_ID } from './engrave.ts';
+import { audibleCents, fingeredText } from './fingeringTable.ts';
 
-export interface ChartLook {
-  readonly title: string;
-  /** Notes on one line. */
-  readonly notesALine: number;
-  readonly clef: 'treble' | 'bass';
-  /** True to write drop and other ways below each note. */
-  readonly hasDetails: boolean;
+/** Notes on a line of the score, each with the bar of its other ways; and without, on a horn that has none. */
+const NOTES_A_LINE = 3;
+const BARE_NOTES_A_LINE = 6;
+/** Other ways beyond so many do not fit a bar. */
+const MOST_OTHERS = 3;
+
+/** The title of a chart: `Stopped notes: double horn in F and B♭`. */
+export function chartTitle({ horn }: Settings, reader: Reader): string {
+  const words = chartWords(reader);
+  return (horn.natural ? words.notesOn : words.stoppedNotesOn)(hornText(horn, reader));
 }
 
-/** The chart's score without fingerings, one bar a note. */
-export function chartScoreText(notes: readonly ChartNote[], player: Settings, look: ChartLook): string {
-  return documentText(
-    element(
-      'score-partwise',
-      { version: '4.0' },
-      element('work', {}, element('work-title', {}, look.title)),
-      element('identification', {}, element('encoding', {}, element('software', {}, 'Bellhand'))),
-      partList(),
-      element('part', { id: 'P1' }, ...notes.map((note, i) => measure(note, i, player, look))),
+/** Single notes to be drawn one by one, a bar each, with ids to find them by. */
+export function singleNotesText(notes: readonly ChartNote[], player: Settings): string {
+  return chartText(
+    '',
+    notes.map((note, i) =>
+      element(
+        'measure',
+        { number: i + 1, id: `${PAGE_ID}chart-${pitchCents(note.examined.note.written)}` },
+        i > 0 ? element('print', { 'new-system': 'yes' }) : null,
+        i === 0 ? firstAttributes(player, clefOf(note)) : null,
+        noteElement(note),
+        barline('none'),
+      ),
     ),
+    [],
   );
 }
 
-/** The chart's score with its fingerings, by the same marks that annotating a part makes. */
-export function markedChartText(notes: readonly ChartNote[], player: Settings, look: ChartLook): string {
-  const score = readScore(chartScoreText(notes, player, look));
+/** The chart as a score, with the same marks that annotating a part makes. */
+export function chartScoreText(player: Settings, reader: Reader): string {
+  const notes = chartNotes(player);
+  const hasOthers = notes.some((note) => othersOf(note).length > 0);
+  const aLine = hasOthers ? NOTES_A_LINE : BARE_NOTES_A_LINE;
+  const legend = [
+    ...chartLegend(player, notes, reader),
+    ...(hasOthers ? [chartWords(reader).otherWaysReading] : []),
+  ];
+  const measures: XmlElement[] = [];
+  notes.forEach((note, i) => {
+    const isLineStart = i % aLine === 0;
+    const next = notes[i + 1];
+    const others = othersOf(note);
+    const clef = next && clefOf(next) !== clefOf(note) ? clefChange(clefOf(next)) : null;
+    measures.push(
+      element(
+        'measure',
+        { number: measures.length + 1 },
+        isLineStart && i > 0 ? element('print', { 'new-system': 'yes' }) : null,
+        i === 0 ? firstAttributes(player, clefOf(note)) : null,
+        noteElement(note),
+        others.length === 0 ? clef : null,
+        barline(others.length > 0 ? 'none' : 'light-light'),
+      ),
+    );
+    if (others.length > 0) measures.push(othersMeasure(note, others, clef, measures.length + 1, reader));
+  });
+  const score = readScore(chartText(chartTitle(player, reader), measures, legend));
   const marks = notes.flatMap(({ examination }, noteIndex) =>
-    marksFor(examination).map((mark) => ({ ...mark, noteIndex })),
+    marksFor(examination, SHOW_ALL, reader).map((mark) => ({ ...mark, noteIndex })),
   );
   return writeMarks(score, [{ partId: 'P1', marks }]);
 }
 
-function partList(): XmlElement {
+function othersOf({ examined: { candidates, fingering } }: ChartNote): readonly Fingering[] {
+  return candidates.filter((other) => other !== fingering).slice(0, MOST_OTHERS);
+}
+
+function noteElement({ examined: { note, reading } }: ChartNote): XmlElement {
+  const { alter } = note.written;
   return element(
-    'part-list',
+    'note',
     {},
+    pitchElement(note.written),
+    element('duration', {}, 4),
+    element('voice', {}, 1),
+    element('type', {}, 'whole'),
+    accidental(alter),
     element(
-      'score-part',
-      { id: 'P1' },
-      element('part-name', { 'print-object': 'no' }, 'Horn'),
-      element(
-        'score-instrument',
-        { id: 'P1-I1' },
-        element('instrument-name', {}, 'Horn'),
-        element('instrument-sound', {}, 'brass.french-horn'),
-      ),
+      'notations',
+      {},
+      // The same small circle as `open`, and of the two the one that editors and engravers draw.
+      element('technical', {}, element(reading.state === 'open' ? 'open-string' : 'stopped')),
     ),
   );
 }
 
-function measure(
-  { examined }: ChartNote,
-  index: number,
-  player: Settings,
-  { notesALine, clef, hasDetails }: ChartLook,
+/** Cue notes, a quarter each, the fingering over each and how far it is off where that is heard. */
+function othersMeasure(
+  { examined: { note, namedFrom } }: ChartNote,
+  others: readonly Fingering[],
+  clef: XmlElement | null,
+  number: number,
+  reader: Reader,
 ): XmlElement {
-  const { alter } = examined.note.written;
-  const isLineStart = index > 0 && index % notesALine === 0;
+  const rest = 4 - others.length;
   return element(
     'measure',
-    { number: index + 1 },
-    isLineStart ? element('print', { 'new-system': 'yes' }) : null,
-    index === 0 ? attributes(player, clef) : null,
-    hasDetails ? details(examined) : null,
-    element(
-      'note',
-      {},
-      pitchElement(examined.note.written),
-      element('duration', {}, 4),
-      element('voice', {}, 1),
-      element('type', {}, 'whole'),
-      alter === 0 ? null : element('accidental', {}, alter > 0 ? 'sharp' : 'flat'),
-      element('notations', {}, element('technical', {}, element('stopped'))),
+    { number },
+    ...others.flatMap((other) => {
+      const lines = [audibleCents(other), fingeredText(namedFrom, other, reader)].filter(
+        (line) => line !== '',
+      );
+      return [
+        element(
+          'direction',
+          { placement: 'above' },
+          element('direction-type', {}, element('words', { 'font-size': 7 }, lines.join('\n'))),
+        ),
+        element(
+          'note',
+          {},
+          element('cue'),
+          pitchElement(note.written),
+          element('duration', {}, 1),
+          element('voice', {}, 1),
+          element('type', { size: 'cue' }, 'quarter'),
+          accidental(note.written.alter),
+        ),
+      ];
+    }),
+    ...Array.from({ length: rest }, () =>
+      element(
+        'note',
+        { 'print-object': 'no' },
+        element('rest'),
+        element('duration', {}, 1),
+        element('voice', {}, 1),
+        element('type', {}, 'quarter'),
+      ),
     ),
-    element('barline', { location: 'right' }, element('bar-style', {}, 'none')),
+    clef,
+    barline('light-light'),
   );
 }
 
-function attributes(player: Settings, clef: ChartLook['clef']): XmlElement {
-  const { chromatic, diatonic } = transpositionOf(player);
-  return element(
-    'attributes',
-    {},
-    element('divisions', {}, 1),
-    element('key', {}, element('fifths', {}, 0)),
-    element('time', { 'print-object': 'no' }, element('beats', {}, 4), element('beat-type', {}, 4)),
-    clef === 'treble'
-      ? element('clef', {}, element('sign', {}, 'G'), element('line', {}, 2))
-      : element('clef', {}, element('sign', {}, 'F'), element('line', {}, 4)),
-    element('transpose', {}, element('diatonic', {}, diatonic), element('chromatic', {}, chromatic)),
-  );
+function accidental(alter: number): XmlElement | null {
+  return alter === 0 ? null : element('accidental', {}, alter > 0 ? 'sharp' : 'flat');
 }
 
-/** The drop, then the other ways a line each, below the staff. */
-function details({ namedFrom, fingering, candidates }: ChartNote['examined']): XmlElement | null {
-  if (!fingering) return null;
-  const others = candidates.filter((other) => other !== fingering);
-  const lines = [
-    centsText(fingering.dropCents),
-    ...(others.length > 0 ? otherWays(namedFrom, others).split(', ') : []),
-  ];
-  return element(
-    'direction',
-    { placement: 'below' },
-    element(
-      'direction-type',
-      {},
-      element('words', { 'font-size': 7, 'font-style': 'normal' }, lines.join('\n')),
-    ),
-  );
+function barline(style: 'light-light' | 'none'): XmlElement {
+  return element('barline', { location: 'right' }, element('bar-style', {}, style));
 }

@@ -1,6 +1,7 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
 
 import {
+  closingText,
   ENGLISH_READER,
   type Examination,
   type ExaminedNote,
@@ -9,11 +10,13 @@ import {
   isHandState,
   naturalName,
   naturalPitch,
+  noteClassName,
   type Pitch,
   pitchCents,
   printPitch,
-  printPitchClass,
+  type Reader,
   signedCents,
+  UNCHANGED_CENTS,
 } from '../../core/index.ts';
 import { type BarPlace, barLinks } from './barLinks.ts';
 import { type Html, html } from './html.ts';
@@ -56,15 +59,16 @@ function tableRow({ examined, bars, count }: Row, part: number): Html {
 }
 
 /** Fingered note and valves: `B 2`; on a natural horn the degree of closing stands first. */
-export function fingeredText(written: Pitch, fingering: Fingering): string {
-  return [fingering.band, printPitchClass(fingeredPitch(written, fingering)), fingering.printed]
+export function fingeredText(written: Pitch, fingering: Fingering, reader: Reader = ENGLISH_READER): string {
+  const band = fingering.band && closingText(fingering.band, reader);
+  return [band, noteClassName(fingeredPitch(written, fingering), reader), fingering.printed]
     .filter((piece) => piece !== null && piece !== '')
     .join(' ');
 }
 
 /** The natural pitch in round brackets: `(C♯)`. */
-export function naturalText(written: Pitch, fingering: Fingering): string {
-  return `(${naturalName(naturalPitch(written, fingering), ENGLISH_READER)})`;
+export function naturalText(written: Pitch, fingering: Fingering, reader: Reader = ENGLISH_READER): string {
+  return `(${naturalName(naturalPitch(written, fingering), reader)})`;
 }
 
 /** Other ways to play a note, the usual first: `1 (+12), T23 (−8)`, in cents off. */
@@ -77,6 +81,11 @@ export function otherWays(written: Pitch, others: readonly Fingering[]): string 
     named.join(', ') +
     (others.length > MOST_ALTERNATIVES ? `, ${others.length - MOST_ALTERNATIVES} more` : '')
   );
+}
+
+/** How far a fingering is off, where that is heard: `+31`, else nothing. */
+export function audibleCents({ deviationCents }: Fingering): string {
+  return Math.abs(deviationCents) < UNCHANGED_CENTS ? '' : signedCents(deviationCents);
 }
 
 /** Cents without a sign: `167`. */

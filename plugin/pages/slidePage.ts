@@ -32,7 +32,7 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
   for (const move of ['closing', 'opening'] as const) {
     const systems: Html[] = [];
     for (const row of rows.filter((each) => each.move === move)) {
-      const text = slideScoreText([row], player, reader, { title, headings: {} });
+      const text = slideScoreText([row], player, reader, { title, lines: [], hasHeadings: false });
       const engraving = await engrave(text, { width: SYSTEM_WIDTH, keepsBreaks: true, isClose: true });
       engravings.push(engraving);
       const [first, ...others] = engraving.systems;
@@ -47,7 +47,7 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
   }
   return pageText({
     title,
-    header: html`<h1>${title}</h1><p>${readingOf(player, found, reader)}</p>`,
+    header: html`<h1>${title}</h1><p>${readingOf(player, found, reader).join(' ')}</p>`,
     main: html`${sections}<section class="cannot" aria-labelledby="cannot"><h2 id="cannot">${words.cannotBeWritten}</h2><ul>${statements(found, reader).map((text) => html`<li>${text}</li>`)}</ul></section>`,
     footer: html`<p>${words.madeBy}</p>`,
     engravings,
@@ -58,9 +58,11 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
 
 /** The same as a score. */
 export function slideChartText(player: Settings, reader: Reader = ENGLISH_READER): string {
-  return slideScoreText(slideRows(handSlides(player).slides), player, reader, {
+  const found = handSlides(player);
+  return slideScoreText(slideRows(found.slides), player, reader, {
     title: slideTitle(player, reader),
-    headings: { closing: headingOf('closing', reader), opening: headingOf('opening', reader) },
+    lines: readingOf(player, found, reader),
+    hasHeadings: true,
   });
 }
 
@@ -75,7 +77,7 @@ function headingOf(move: HandMove, reader: Reader): string {
 }
 
 /** How to read the chart of this horn, with nothing that it does not show. */
-function readingOf({ horn }: Settings, { slides }: HandSlides, reader: Reader): string {
+function readingOf({ horn }: Settings, { slides }: HandSlides, reader: Reader): readonly string[] {
   const words = chartWords(reader);
   const sides = horn.sides.filter(
     ({ name, valvePrefix }) =>
@@ -91,7 +93,7 @@ function readingOf({ horn }: Settings, { slides }: HandSlides, reader: Reader): 
       ? [words.withoutStoppingValve]
       : []),
     ...(slides.some(({ isSure }) => !isSure) ? [words.withLuck] : []),
-  ].join(' ');
+  ];
 }
 
 function statements({ slides, none, notReached }: HandSlides, reader: Reader): string[] {

@@ -66,19 +66,29 @@ export function endsOf({ open, stopped }: HandSlide, move: HandMove): readonly [
   return move === 'closing' ? [high, low] : [low, high];
 }
 
-/** The score of some rows; headings stand over the first row of each way. */
+/** In signs: words that speak of stopped notes would be read as the word over a stopped passage. */
+const HEADINGS: { readonly [move in HandMove]: string } = { closing: 'o ↘ +', opening: '+ ↗ o' };
+
+/** What stands around the slides. */
+interface SlideScoreTexts {
+  readonly title: string;
+  /** Below the title. */
+  readonly lines: readonly string[];
+  /** True to tell over the first row of each way which way it is. */
+  readonly hasHeadings: boolean;
+}
+
+/** The score of some rows. */
 export function slideScoreText(
   rows: readonly SlideRow[],
   player: Settings,
   reader: Reader,
-  {
-    title,
-    headings,
-  }: { readonly title: string; readonly headings: { readonly [move in HandMove]?: string } },
+  { title, lines, hasHeadings }: SlideScoreTexts,
 ): string {
   const measures: XmlElement[] = [];
   const marks: Mark[] = [];
   rows.forEach(({ move, clef, slides }, r) => {
+    const nextRow = rows[r + 1];
     const lineStarts = isLineStart(slides, move);
     slides.forEach((slide, i) => {
       const [from] = endsOf(slide, move);
@@ -92,15 +102,16 @@ export function slideScoreText(
           'measure',
           { number },
           lineStarts[i] && number > 1 ? element('print', { 'new-system': 'yes' }) : null,
-          number === 1 ? firstAttributes(player, clef) : i === 0 ? clefChange(clef) : null,
-          isFirst && headings[move] !== undefined ? heading(headings[move]) : null,
+          number === 1 ? firstAttributes(player, clef) : null,
+          isFirst && hasHeadings ? heading(HEADINGS[move]) : null,
           ...notesOf(slide, move),
+          i === slides.length - 1 && nextRow && nextRow.clef !== clef ? clefChange(nextRow.clef) : null,
           barline(isLastOfNote ? 'light-light' : 'none'),
         ),
       );
     });
   });
-  return writeMarks(readScore(chartText(title, measures)), [{ partId: 'P1', marks }]);
+  return writeMarks(readScore(chartText(title, measures, lines)), [{ partId: 'P1', marks }]);
 }
 
 function centsOf({ note }: HandSlide['open']): number {
@@ -140,12 +151,11 @@ function notesOf(slide: HandSlide, move: HandMove): readonly XmlElement[] {
   });
 }
 
-/** No `words`: a heading that speaks of stopped notes must not be read as the word over a stopped passage. */
 function heading(text: string): XmlElement {
   return element(
     'direction',
     { placement: 'above' },
-    element('direction-type', {}, element('rehearsal', { enclosure: 'none' }, text)),
+    element('direction-type', {}, element('words', { 'font-weight': 'bold', 'font-size': 11 }, text)),
   );
 }
 

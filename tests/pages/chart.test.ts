@@ -5,8 +5,9 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { parsePitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
+import { readerOf } from '../../core/words/language.ts';
 import { clearMarks, readScore } from '../../plugin/musicxml/index.ts';
-import { chartNotes } from '../../plugin/pages/chartNotes.ts';
+import { chartNotes, registersOf } from '../../plugin/pages/chartNotes.ts';
 import { chartPage } from '../../plugin/pages/chartPage.ts';
 import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
 import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
@@ -32,24 +33,43 @@ function player(hornId: string) {
 }
 
 const double = await chartPage(DEFAULT_SETTINGS);
+/** A4 across without its margins, in pixels. */
+const PAPER = { viewport: { width: Math.round((279 * 96) / 25.4), height: 733 } };
 
 describe('the notes of a chart', () => {
   it('rise by semitones and hold nothing impossible', () => {
-    for (const { id } of HORNS) {
+    for (const { id, natural } of HORNS) {
       const notes = chartNotes(player(id)).map(({ examined }) => examined);
       expect(notes.length, id).toBeGreaterThan(15);
       const cents = notes.map(({ note }) => pitchCents(note.written));
       expect(cents).toEqual(cents.slice().sort((a, b) => a - b));
       expect(new Set(cents).size).toBe(cents.length);
-      expect(
-        notes.every(({ verdict, reading }) => verdict !== 'impossible' && reading.state === 'stopped'),
-      ).toBe(true);
+      expect(notes.every(({ verdict, fingering }) => verdict !== 'impossible' && fingering !== null)).toBe(
+        true,
+      );
+      expect(notes.some(({ reading }) => reading.state === 'open')).toBe(natural);
     }
   });
 
   it('leave out no note of the double horn between the lowest and the highest', () => {
     const cents = chartNotes(DEFAULT_SETTINGS).map(({ examined }) => pitchCents(examined.note.written));
     expect(cents[cents.length - 1]! - cents[0]!).toBe(100 * (cents.length - 1));
+  });
+
+  it('show a natural horn with its open notes', () => {
+    // Berlioz, Grand traité (1844), "Le cor", and Widor 1923, p. 34: open C4 E4 G4 B♭4 C5 D5 E5 G5.
+    const open = chartNotes(player('natural-f'))
+      .filter(({ examined }) => examined.reading.state === 'open')
+      .map(({ examined }) => printPitch(examined.note.written));
+    for (const name of ['G3', 'C4', 'E4', 'G4', 'B♭4', 'C5', 'D5', 'E5', 'G5']) expect(open).toContain(name);
+  });
+
+  it('are large where they are sure, in the treble clef', () => {
+    const { low, main, high } = registersOf(chartNotes(DEFAULT_SETTINGS));
+    const names = main.map(({ examined }) => printPitch(examined.note.written));
+    expect([names[0], names[names.length - 1]]).toEqual(['A3', 'A♭5']);
+    expect(main.every(({ examined }) => examined.verdict === 'sure')).toBe(true);
+    expect([...low, ...high].every(({ examined }) => examined.verdict === 'risky')).toBe(true);
   });
 });
 
@@ -59,15 +79,15 @@ describeInBrowser('the chart page', () => {
       const cards = await page.locator('.card').evaluateAll((all) =>
         all.map((card) => ({
           drawn: card.querySelector('svg')!.getAttribute('aria-label'),
-          name: card.querySelector('.name')!.textContent,
-          fingering: card.querySelector('h3 span:last-child')!.parentElement!.textContent!.trim(),
-          text: card.querySelector('p')!.textContent,
+          name: card.querySelector('.name span')!.textContent,
+          fingering: card.querySelector('.fingered')!.textContent!.trim(),
+          natural: card.querySelector('.name .quiet')!.textContent,
         })),
       );
       expect(cards).toHaveLength(chartNotes(DEFAULT_SETTINGS).length);
-      for (const { drawn, name, text } of cards) {
+      for (const { drawn, name, natural } of cards) {
         expect(drawn).toBe(`${name}, stopped`);
-        expect(text).toMatch(/^\([A-G][♯♭]?[↑↓]?\), (?:falls \d+ ¢|does not fall)/);
+        expect(natural).toMatch(/^\([A-G][♯♭]?[↑↓]?\)$/);
       }
       expect(PUBLISHED).toHaveLength(18);
       for (const [note, valves] of PUBLISHED) {
@@ -79,19 +99,74 @@ describeInBrowser('the chart page', () => {
     });
   });
 
-  it.each(HORNS.map(({ id }) => [id]))('fits one A4 sheet for %s', async (id) => {
+  // Of the natural horns, the shortest, the usual and the longest.
+  const shown = HORNS.filter(({ id, natural }) => !natural || /-(c-alto|f|bb-basso)$/.test(id));
+  it.each(shown.map(({ id }) => [id]))('is one sheet across with its back for %s', async (id) => {
     await withPage(await chartPage(player(id)), {}, async ({ page }) => {
       const sheets = (await page.pdf({ preferCSSPageSize: true }))
         .toString('latin1')
         .match(/\/MediaBox\s*\[[^\]]*\]/g)!;
-      expect(sheets).toHaveLength(1);
+      expect(sheets).toHaveLength(2);
+      for (const sheet of sheets) {
+        const [, , width, height] = sheet.match(/[\d.]+/g)!.map(Number);
+        // ISO 216: A4 is 210 by 297 mm, 595.3 by 841.9 points.
+        expect(Math.abs(width! - 841.9)).toBeLessThan(1);
+        expect(Math.abs(height! - 595.3)).toBeLessThan(1);
+      }
     });
+  });
+
+  it.each([
+    ['double', 'de'],
+    ['single-bflat', 'en'],
+    ['double-stop-valve', 'de'],
+    ['natural-f', 'fr'],
+  ] as const)('can be read from a metre, and nothing is cut: %s, %s', async (id, language) => {
+    await withPage(await chartPage(player(id), readerOf(language)), PAPER, async ({ page }) => {
+      await page.emulateMedia({ media: 'print' });
+      const cards = await page.locator('.card').evaluateAll((all) =>
+        all.map((card) => {
+          const text = card.querySelector('.fingered')!;
+          return {
+            isLarge: card.closest('.large') !== null,
+            room: card.clientWidth - text.scrollWidth,
+            letters: Number.parseFloat(getComputedStyle(text).fontSize),
+          };
+        }),
+      );
+      expect(cards.filter(({ room }) => room < 0)).toEqual([]);
+      for (const { isLarge, letters } of cards) {
+        // From memory: letters are read at 200 times their height. Capitals of 0.65 of the size, 96 pixels an inch.
+        const capitalMm = (0.65 * letters * 25.4) / 96;
+        if (isLarge) expect(capitalMm).toBeGreaterThan(5);
+      }
+      const front = await page.locator('.front').evaluate((box) => box.scrollHeight - box.clientHeight);
+      expect(front).toBeLessThanOrEqual(1);
+    });
+  });
+
+  it.each([
+    ['double', /T is the B♭ side/, /stopping valve/],
+    ['double-stop-valve', /On the B♭ side the stopping valve goes down with the hand/, /nothing/],
+    ['single-f', /↑ ↓: nearly a quarter tone/, /T is the|stopping valve/],
+    ['natural-f', /¼ to full, how far the hand closes/, /valves|T is the/],
+  ])('explains what %s needs, and nothing else', async (id, wanted, unwanted) => {
+    const page = await chartPage(player(id));
+    const legend = /<p class="legend">([^<]*)/.exec(page)![1]!;
+    expect(legend).toMatch(wanted);
+    expect(legend).not.toMatch(unwanted);
+  });
+
+  it('tells cents only where they are heard', () => {
+    const small = [...double.matchAll(/<small>([+−]\d+)<\/small>/g)].map(([, cents]) => cents!);
+    expect(small.length).toBeGreaterThan(10);
+    for (const cents of small) expect(Number(cents.slice(1))).toBeGreaterThanOrEqual(15);
   });
 
   it.each([
     { colorScheme: 'light', width: 1280 },
     { colorScheme: 'dark', width: 1280 },
-    { colorScheme: 'dark', width: 390 },
+    { colorScheme: 'dark', width: 360 },
   ] as const)('is legible: $colorScheme, $width pixels wide', async ({ colorScheme, width }) => {
     await withPage(
       double,
@@ -111,7 +186,7 @@ describe('bellhand chart', () => {
   it('writes a page, or a score that check agrees with and clear empties', () => {
     const folder = folderWith();
     expect(bellhand(folder, ['chart']).stdout).toBe(
-      'chart-double.html: Stopped notes on a double horn in F and B♭\n',
+      'chart-double.html: Stopped notes: double horn in F and B♭\n',
     );
     expect(textOf(folder, 'chart-double.html')).toMatch(/^<!DOCTYPE html>/);
     const run = bellhand(folder, ['chart', '--format', 'musicxml', '--horn', 'single-f']);
@@ -121,6 +196,8 @@ describe('bellhand chart', () => {
       'check',
       '--horn',
       'single-f',
+      '--bass-clef',
+      'new',
       '--format',
       'json',
       'chart-single-f.musicxml',
@@ -137,6 +214,10 @@ describe('bellhand chart', () => {
       notes.length + part.notes.filter(({ verdict }: { verdict: string }) => verdict !== 'sure').length,
     );
     expect(readScore(clearMarks(text)).ownSpans).toEqual([]);
+    // Low notes stand in the bass clef; the other ways are cue notes in bars of their own, and nothing stands below.
+    expect(text.match(/<sign>[GF]<\/sign>/g)).toEqual(['<sign>F</sign>', '<sign>G</sign>']);
+    expect(text.match(/<cue\/>/g)!.length).toBeGreaterThan(20);
+    expect(text).not.toContain('placement="below"');
   });
 
   it.skipIf(SCHEMA_FOLDER === null)('writes scores the schema accepts', async () => {

@@ -2,6 +2,39 @@
 
 /** `notes` are names of notes as a list, such as `F2–F3, C6`; `horn` is without an article. */
 export interface ChartWords {
+  /** The title of the chart of fingerings. */
+  stoppedNotesOn(horn: string): string;
+  /** The same on a natural horn, with the open notes. */
+  notesOn(horn: string): string;
+  /** How to read what stands over a note. */
+  readonly fingeredReading: string;
+  readonly naturalReading: string;
+  readonly naturalPitchReading: string;
+  readonly arrows: string;
+  readonly bassClef: string;
+  /** A stopping valve is used. @param key the side's */
+  stoppingValve(key: string): string;
+  /** How to read the small notes behind each note of the score. */
+  readonly otherWaysReading: string;
+  /** Headings of the two sides of the sheet and of its parts. */
+  readonly chart: string;
+  readonly low: string;
+  readonly high: string;
+  readonly back: string;
+  /** Heads of the columns of its tables. */
+  readonly heads: {
+    readonly note: string;
+    readonly fingering: string;
+    readonly natural: string;
+    readonly falls: string;
+    readonly otherWays: string;
+    readonly open: string;
+    readonly fallsTo: string;
+  };
+  /** What the small numbers are. @param least from how many on they are shown */
+  centsReading(least: number): string;
+  /** For screens: `C5, stopped`. */
+  stoppedNote(note: string): string;
   /** The title of the chart of slides. */
   slidesOn(horn: string): string;
   /** How to read it. */

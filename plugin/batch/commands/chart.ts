@@ -1,9 +1,8 @@
 /** `bellhand chart`: every note a horn can stop, or bend by the hand, as a page or as a score. */
 import { Command } from 'commander';
 import type { Reader, Settings } from '../../../core/index.ts';
-import { chartNotes } from '../../pages/chartNotes.ts';
-import { chartPage, chartTitle } from '../../pages/chartPage.ts';
-import { markedChartText } from '../../pages/chartScore.ts';
+import { chartPage } from '../../pages/chartPage.ts';
+import { chartScoreText, chartTitle } from '../../pages/chartScore.ts';
 import { EngravingError } from '../../pages/engrave.ts';
 import { slideChartText, slidePage, slideTitle } from '../../pages/slidePage.ts';
 import { Failure } from '../failure.ts';
@@ -19,9 +18,6 @@ interface ChartOptions extends PlayerOptions, ForceOption {
   readonly format: 'html' | 'musicxml';
   readonly output?: string;
 }
-
-/** Notes on a line of the score: as many as an A4 page carries with their other ways below. */
-const NOTES_A_LINE = 6;
 
 export function chartCommand(reader: Reader): Command {
   const words = wordsFor(reader);
@@ -59,15 +55,6 @@ async function chartOf(
     const text = format === 'html' ? await slidePage(player, reader) : slideChartText(player, reader);
     return { text, title: slideTitle(player, reader) };
   }
-  const text =
-    format === 'html'
-      ? await chartPage(player)
-      : markedChartText(chartNotes(player), player, {
-          title: chartTitle(player),
-          notesALine: NOTES_A_LINE,
-          // An editor would have to guess which octave a bass clef means.
-          clef: 'treble',
-          hasDetails: true,
-        });
-  return { text, title: chartTitle(player) };
+  const text = format === 'html' ? await chartPage(player, reader) : chartScoreText(player, reader);
+  return { text, title: chartTitle(player, reader) };
 }
