@@ -423,6 +423,7 @@ const panel: PanelWords = {
   },
   noScore: 'Es ist keine Partitur geöffnet.',
   emptyScore: 'Die Partitur hat keine Takte.',
+  reading: (percent) => `Die Partitur wird gelesen: ${percent} %`,
   noHorn: 'Die Partitur hat keine Hornstimme.',
   noStopped: 'Die Hornstimme hat keinen gestopften Ton: nichts zu bezeichnen.',
   noStoppedSelected: 'Kein gestopfter Hornton ist ausgewählt: Es wurde nichts geändert.',
@@ -442,10 +443,7 @@ const panel: PanelWords = {
     `Die Etüde „${title}“ ließ sich nicht schreiben: Kein Ordner nimmt die Datei an.`,
   etudeRange: (range) => `„${range}“ ist kein Umfang: zwei Töne wie C4–G5 oder nichts.`,
   faults: {
-    partNotFound: (part) => `„${part}“ ist unter den Stimmen der Partitur nicht wiederzufinden`,
     notExported: (path) => `das Notenprogramm konnte ${path} nicht schreiben`,
-    barNotMatched: (measure, part) =>
-      `Takt ${measure} von „${part}“ lässt sich in der Partitur nicht zuordnen`,
     placeNotFound: 'eine Note steht nicht mehr, wo sie gelesen wurde; neu prüfen',
   },
 };

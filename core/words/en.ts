@@ -399,6 +399,7 @@ const panel: PanelWords = {
   },
   noScore: 'No score is open.',
   emptyScore: 'The score has no bars.',
+  reading: (percent) => `Reading the score: ${percent} %`,
   noHorn: 'The score has no horn part.',
   noStopped: 'The horn part has no stopped note: nothing to annotate.',
   noStoppedSelected: 'No stopped horn note is selected: nothing was changed.',
@@ -416,9 +417,7 @@ const panel: PanelWords = {
   etudeNotWritten: (title) => `The étude “${title}” could not be written: no folder takes the file.`,
   etudeRange: (range) => `“${range}” is no range: write two notes, as in C4–G5, or nothing.`,
   faults: {
-    partNotFound: (part) => `“${part}” cannot be found again among the parts of the score`,
     notExported: (path) => `the editor could not write ${path}`,
-    barNotMatched: (measure, part) => `bar ${measure} of “${part}” cannot be matched with the score`,
     placeNotFound: 'a note is no longer where it was read; look again',
   },
 };

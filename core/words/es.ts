@@ -418,6 +418,7 @@ const panel: PanelWords = {
   },
   noScore: 'No hay ninguna partitura abierta.',
   emptyScore: 'La partitura no tiene compases.',
+  reading: (percent) => `Leyendo la partitura: ${percent} %`,
   noHorn: 'La partitura no tiene parte de trompa.',
   noStopped: 'La parte de trompa no tiene notas tapadas: nada que anotar.',
   noStoppedSelected: 'No hay ninguna nota tapada de trompa seleccionada: no se ha cambiado nada.',
@@ -435,9 +436,7 @@ const panel: PanelWords = {
   etudeNotWritten: (title) => `No se pudo escribir el estudio «${title}»: ninguna carpeta acepta el archivo.`,
   etudeRange: (range) => `«${range}» no es una extensión: escribir dos notas, como C4–G5, o nada.`,
   faults: {
-    partNotFound: (part) => `«${part}» no se encuentra ya entre las partes de la partitura`,
     notExported: (path) => `el editor no pudo escribir ${path}`,
-    barNotMatched: (measure, part) => `el compás ${measure} de «${part}» no concuerda con la partitura`,
     placeNotFound: 'una nota ya no está donde se leyó; revisar',
   },
 };

@@ -425,6 +425,7 @@ const panel: PanelWords = {
   },
   noScore: 'Aucune partition n’est ouverte.',
   emptyScore: 'La partition n’a pas de mesures.',
+  reading: (percent) => `Lecture de la partition : ${percent} %`,
   noHorn: 'La partition n’a pas de partie de cor.',
   noStopped: 'La partie de cor n’a pas de note bouchée : rien à annoter.',
   noStoppedSelected: 'Aucune note bouchée de cor n’est sélectionnée : rien n’a été changé.',
@@ -443,9 +444,7 @@ const panel: PanelWords = {
     `L’étude « ${title} » n’a pas pu être écrite : aucun dossier n’accepte le fichier.`,
   etudeRange: (range) => `« ${range} » n’est pas une étendue : écrire deux notes, comme C4–G5, ou rien.`,
   faults: {
-    partNotFound: (part) => `« ${part} » ne se retrouve pas parmi les parties de la partition`,
     notExported: (path) => `l’éditeur n’a pas pu écrire ${path}`,
-    barNotMatched: (measure, part) => `la mesure ${measure} de « ${part} » ne correspond pas à la partition`,
     placeNotFound: 'une note n’est plus là où elle a été lue ; revoir',
   },
 };

@@ -425,6 +425,7 @@ const panel: PanelWords = {
   },
   noScore: 'Nessuna partitura è aperta.',
   emptyScore: 'La partitura non ha battute.',
+  reading: (percent) => `Lettura della partitura: ${percent} %`,
   noHorn: 'La partitura non ha una parte di corno.',
   noStopped: 'La parte di corno non ha note chiuse: niente da annotare.',
   noStoppedSelected: 'Nessuna nota chiusa di corno è selezionata: non è stato cambiato nulla.',
@@ -442,9 +443,7 @@ const panel: PanelWords = {
     `Non è stato possibile scrivere lo studio «${title}»: nessuna cartella accetta il file.`,
   etudeRange: (range) => `«${range}» non è un’estensione: scrivere due note, come C4–G5, o niente.`,
   faults: {
-    partNotFound: (part) => `«${part}» non si ritrova tra le parti della partitura`,
     notExported: (path) => `l’editor non ha potuto scrivere ${path}`,
-    barNotMatched: (measure, part) => `la battuta ${measure} di «${part}» non corrisponde alla partitura`,
     placeNotFound: 'una nota non è più dove è stata letta; rivedere',
   },
 };

@@ -21,6 +21,11 @@ export function signOf(root: HostRoot, { symbol }: HostArticulation): HandSign |
   return GLYPHS.filter((glyph) => symbol !== undefined && symbolOf(root, glyph) === symbol)[0]?.sign ?? null;
 }
 
+/** The sign of a glyph, by its name; `null` for a glyph that is none for the hand. */
+export function signNamed(glyph: string): HandSign | null {
+  return GLYPHS.filter(({ name }) => name === glyph)[0]?.sign ?? null;
+}
+
 /** What makes an articulation print a sign. */
 export function glyphOf(root: HostRoot, sign: HandSign): unknown {
   return symbolOf(root, GLYPHS.filter((glyph) => glyph.sign === sign)[0]!);

@@ -19,8 +19,7 @@ import {
   type Severity,
   severityText,
 } from '../../core/index.ts';
-import { annotate, clear, type ExaminedPart, examineScore } from './annotateScore.ts';
-import { ChangeWatch } from './changeWatch.ts';
+import { annotate, clear } from './annotateScore.ts';
 import {
   type Choice,
   chosenFor,
@@ -31,8 +30,9 @@ import {
   TOLERANCE_RANGE,
 } from './choice.ts';
 import { faultText } from './editorFault.ts';
-import type { Host } from './hostApi.ts';
-import { addressOf, type NoteAddress } from './noteAddress.ts';
+import type { Host, HostScore } from './hostApi.ts';
+import { LiveReading } from './liveReading.ts';
+import type { NoteAddress } from './noteAddress.ts';
 import {
   askDesktop,
   ETUDE_BARS,
@@ -41,13 +41,12 @@ import {
   etudeKindNames,
   openEtude,
 } from './openEtude.ts';
-import { breaksEdits } from './readByExport.ts';
 import { readerFor } from './reader.ts';
 import { showNote } from './showNote.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
-/** A score that takes longer than this to read, in milliseconds, is read only when asked: nobody's typing waits for it. */
-const READING_LIMIT_MS = 600;
+/** How long a press of a button may read before the panel is drawn, in milliseconds. */
+const FIRST_SLICE_MS = 60;
 
 /** Notes by which ways to name them are told apart. */
 const NAMED_NOTES = ['Bb4', 'B4'].map(parsePitch);
@@ -89,12 +88,14 @@ export interface PanelView {
   readonly isChecked: boolean;
   /** False where the host shows edits of signs to nobody, or the score is too big to be read all the time: then the user asks for a look. */
   readonly seesEveryEdit: boolean;
+  /** True while the score is read in slices: the panel is to be ticked without a pause. */
+  readonly isBusy: boolean;
 }
 
 /** The panel's life: opened once, looked at often. */
 export class Panel {
   private readonly host: Host;
-  private readonly watch: ChangeWatch;
+  private reading: LiveReading;
   private choice: Choice;
   private sentence = '';
   private etudePath: string | null = null;
@@ -105,16 +106,15 @@ export class Panel {
   private addresses: readonly NoteAddress[] = [];
   private shown: NoteAddress | null = null;
   private scoreName: string | null = null;
-  private isSettling = false;
   private isChecked = false;
-  private isSlow = false;
-  /** True when something was edited and only the user may have the list brought up to date. */
-  private isWaiting = false;
+  /** True while the user waits for the list. */
+  private isBusy = false;
+  private percent = 0;
 
   constructor(host: Host) {
     this.host = host;
-    this.watch = new ChangeWatch(host);
     this.choice = chosenFor(host, host.root.curScore);
+    this.reading = new LiveReading(host, this.choice);
     this.lookAgain();
   }
 
@@ -134,83 +134,56 @@ export class Panel {
       etudeKinds: etudeKindNames(reader),
       etudeKeys: etudeKeyNames(reader),
       etudeBars: ETUDE_BARS,
-      sentence: this.obstacle === '' ? this.sentence : this.obstacle,
+      sentence: this.obstacle || (this.isBusy ? this.words.reading(this.percent) : this.sentence),
       etudePath: this.etudePath ?? '',
       findings: this.rows,
       counts: this.counts,
       isChecked: this.isChecked,
-      seesEveryEdit: this.watch.seesEveryEdit && !this.isSlow && !this.isWaiting,
+      seesEveryEdit: this.reading.seesEveryEdit,
+      isBusy: this.isBusy,
     };
   }
 
   /**
-   * Called by a timer. Waits until the writer pauses, then brings the list up to date.
+   * Called by a timer: reads on, or looks whether something was edited and brings the list up to date.
    * @returns true when there is something new to draw
    */
   tick(): boolean {
     const score = this.host.root.curScore;
     if ((score ? score.scoreName : null) !== this.scoreName) {
-      // Another score: nothing that is known of the one before holds for it.
-      this.isSlow = false;
-      this.watch.remember();
       this.lookAgain();
       return true;
     }
-    if (this.watch.hasChanged()) {
-      this.isSettling = !this.isSlow && !this.isWaiting;
-      if (this.isWaiting || !score || !breaksEdits(this.host, score)) return false;
-      this.isSettling = false;
-      this.isWaiting = true;
-      return true;
-    }
-    if (!this.isSettling) return false;
-    this.watch.remember();
-    this.lookAgain();
-    return true;
+    return score?.firstMeasure ? this.readOn(score) : false;
   }
 
   /** Reads the score afresh and makes the list anew. */
   lookAgain(): void {
-    this.isSettling = false;
-    this.isWaiting = false;
     const score = this.host.root.curScore;
-    if (score && score.scoreName !== this.scoreName) {
-      this.scoreName = score.scoreName;
+    this.obstacle = '';
+    if (!score || score.scoreName !== this.scoreName) {
+      // Another score: nothing that is known of the one before holds for it.
+      this.scoreName = score ? score.scoreName : null;
       this.choice = chosenFor(this.host, score);
       this.sentence = '';
       this.shown = null;
-    }
-    this.rows = [];
-    this.counts = '';
-    this.isChecked = false;
-    this.addresses = [];
-    this.obstacle = '';
-    if (!score) {
-      this.scoreName = null;
-      this.obstacle = this.words.noScore;
+      this.reading = new LiveReading(this.host, this.choice);
+    } else this.reading.readAgain();
+    if (!score?.firstMeasure) {
+      this.obstacle = score ? this.words.emptyScore : this.words.noScore;
+      this.isBusy = false;
+      this.list();
       return;
     }
-    if (!score.firstMeasure) {
-      this.obstacle = this.words.emptyScore;
-      return;
-    }
-    const start = Date.now();
-    try {
-      this.list(examineScore(this.host, score, this.choice));
-      this.isSlow = Date.now() - start > READING_LIMIT_MS;
-    } catch (error) {
-      this.obstacle = `${capital(faultText(error, this.reader))}.`;
-    }
+    this.readAtOnce(score);
   }
 
   annotate(): void {
     this.sentence = annotate(this.host, this.choice, this.reader, this.shown);
-    this.afterChange();
   }
 
   clear(): void {
     this.sentence = clear(this.host, this.reader, this.shown);
-    this.afterChange();
   }
 
   /** Composes an étude for the horn that is chosen; where it opens as a new score, its findings are then listed. */
@@ -291,42 +264,66 @@ export class Panel {
     if (JSON.stringify(choice) === JSON.stringify(this.choice)) return;
     this.choice = choice;
     keepAsDefault(this.host, choice);
-    this.lookAgain();
+    this.reading.choose(choice);
+    const score = this.host.root.curScore;
+    if (score?.firstMeasure) this.readAtOnce(score);
   }
 
-  /** Our own marks are no news to the watch. */
-  private afterChange(): void {
-    this.watch.remember();
-    this.lookAgain();
+  /** What is small is read before the panel is drawn, what is big in slices. */
+  private readAtOnce(score: HostScore): void {
+    const until = Date.now() + FIRST_SLICE_MS;
+    this.isBusy = true;
+    this.list();
+    do this.readOn(score);
+    while (this.isBusy && Date.now() < until);
   }
 
-  private list(parts: readonly ExaminedPart[]): void {
-    if (parts.length === 0) this.obstacle = this.words.noHorn;
+  /** @returns true when there is something new to draw */
+  private readOn(score: HostScore): boolean {
+    const { reading, isBusy, percent } = this;
+    try {
+      const isNew = reading.step(score, isBusy);
+      this.isBusy = isBusy && reading.isReading;
+      this.percent = 10 * Math.floor(10 * reading.share);
+      const isDone = isBusy && !this.isBusy;
+      if (isNew || isDone) this.list();
+      return isNew || isDone || (isBusy && percent !== this.percent);
+    } catch (error) {
+      this.isBusy = false;
+      this.obstacle = `${capital(faultText(error, this.reader))}.`;
+      return true;
+    }
+  }
+
+  private list(): void {
+    const parts = this.reading.listed;
+    const isRead = this.obstacle === '' && !this.isBusy;
+    if (isRead && !this.reading.hasHorns) this.obstacle = this.words.noHorn;
     const rows: FindingRow[] = [];
     const addresses: NoteAddress[] = [];
     const { reader } = this;
-    for (const { part, examination } of parts) {
+    for (const { passage, examination, addresses: noteAddresses } of parts) {
       for (const finding of examination.findings) {
-        const note = part.passage.notes[finding.noteIndex]!;
+        const note = passage.notes[finding.noteIndex]!;
         const { message, remedy } = findingText(finding, reader);
         const where = placeText(note.measure, note.beat, reader);
         rows.push({
-          place: parts.length > 1 ? `${part.passage.name}, ${where}` : where,
+          place: parts.length > 1 ? `${passage.name}, ${where}` : where,
           written: noteName(note.written, reader),
           severity: finding.severity,
           label: severityText(finding.severity, reader),
           message,
           remedy,
         });
-        addresses.push(addressOf(part.places[finding.noteIndex]!));
+        addresses.push(noteAddresses[finding.noteIndex]!);
       }
     }
     this.rows = rows;
     const examinations = parts.map(({ examination }) => examination);
     this.counts = parts.length > 0 ? capital(countText(countNotes(examinations), reader)) : '';
-    this.isChecked = parts.some(({ examination }) =>
-      examination.notes.some(({ reading }) => isHandState(reading.state)),
-    );
+    this.isChecked =
+      isRead &&
+      parts.some(({ examination }) => examination.notes.some(({ reading }) => isHandState(reading.state)));
     this.addresses = addresses;
   }
 }

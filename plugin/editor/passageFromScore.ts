@@ -1,7 +1,6 @@
-/** A passage made from the host's score itself, where its plugin interface tells enough: 3.5 and later. */
+/** A passage made from the host's score, and from what is known of its signs and lines. */
 
 import {
-  type HandSign,
   isOurMark,
   type PassageRest,
   type PassageTempo,
@@ -10,41 +9,23 @@ import {
   type Transposition,
 } from '../../core/index.ts';
 import { Joins, type OpenNote } from '../musicxml/read/joins.ts';
+import type { JoinEnd } from '../musicxml/read/noteReader.ts';
 import { addToChord, type ReadNote, settleChord } from '../musicxml/read/readNote.ts';
 import type { Host, HostNote } from './hostApi.ts';
 import { TICKS_PER_QUARTER } from './hostApi.ts';
 import { plainText, userColoured } from './ownMarks.ts';
+import {
+  type OctaveLine,
+  type PartEvidence,
+  placeKey,
+  type Slur,
+  signAt,
+  startsGlissando,
+  tiesAt,
+} from './partEvidence.ts';
 import type { ReadPart } from './readPart.ts';
 import type { PartWalk, ScoreChord, ScoreMeasure, ScoreRest } from './scoreWalk.ts';
-import { clefOf, notatedPitch, transpositionOf } from './spelling.ts';
-
-/** What a version's interface tells of signs and lines, however it tells it. */
-export interface Evidence {
-  signOf(chord: ScoreChord): HandSign | null;
-  /** Written to sounding, where the host states it with its octave. */
-  transpositionOf?(chord: ScoreChord, note: HostNote): Transposition | null;
-  /** True where a glissando begins that leads to the next note of the voice. */
-  startsGlissando(chord: ScoreChord, note: HostNote): boolean;
-  readonly slurs: readonly Slur[];
-  readonly octaveLines: readonly OctaveLine[];
-}
-
-/** A line over a staff under which notes sound octaves from where they are printed; `toTick` is excluded. */
-export interface OctaveLine {
-  readonly fromTick: number;
-  readonly toTick: number;
-  readonly track: number;
-  /** 1 for 8va, −1 for 8vb, … */
-  readonly octaves: number;
-}
-
-/** From the chord at one place to the chord at another. */
-export interface Slur {
-  readonly fromTick: number;
-  readonly fromTrack: number;
-  readonly toTick: number;
-  readonly toTrack: number;
-}
+import { clefOf, isIntervalOf, notatedPitch, statedTransposition, transpositionOf } from './spelling.ts';
 
 /** A note from the host has no place in a text. */
 const NO_PLACE = {
@@ -57,12 +38,12 @@ const NO_PLACE = {
 };
 
 /** The passage of one part, in playing order. */
-export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence): ReadPart {
+export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvidence): ReadPart {
   const numbers = measureNumbers(walk.measures);
   const coloured = userColoured(host, walk);
   const lengthOf = lengthsIn(walk);
   const chords = walk.chords.filter(isPlayers);
-  const read = chords.map((chord) => chordOf(walk, chord, numbers, lengthOf, evidence, coloured));
+  const read = chords.map((chord) => chordOf(host, walk, chord, numbers, lengthOf, evidence, coloured));
   const inOrder = read
     .map((notes, order) => ({ notes, order }))
     .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
@@ -78,12 +59,12 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
       places.push({ chord, note: fromBottom(chord)[i]! });
     });
   }
-  joinNotes(chords, read, evidence).resolve(notes);
+  joinNotes(host, chords, read, evidence).resolve(notes);
   return {
     passage: {
       name: partName(walk),
       notes,
-      words: wordsOf(host, walk, numbers),
+      words: wordsOf(host, walk, numbers, evidence),
       tempos: temposOf(host, walk),
       rests: restsOf(walk, lengthOf),
     },
@@ -93,19 +74,20 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: Evidence)
 }
 
 function chordOf(
+  host: Host,
   walk: PartWalk,
   chord: ScoreChord,
   numbers: readonly string[],
   lengthOf: Length,
-  evidence: Evidence,
+  evidence: PartEvidence,
   coloured: (note: HostNote) => boolean,
 ): ReadNote[] {
   const { measureIndex, tick, track, graceIndex } = chord;
   const measure = walk.measures[measureIndex]!;
-  const sign = evidence.signOf(chord);
+  const sign = signAt(host, chord, evidence);
   const octaves = octavesAt(evidence.octaveLines, chord);
   const members = fromBottom(chord).map((hostNote): ReadNote => {
-    const stated = evidence.transpositionOf?.(chord, hostNote) ?? null;
+    const stated = transpositionStated(host, chord, hostNote, evidence);
     return {
       ...NO_PLACE,
       note: {
@@ -138,6 +120,20 @@ function chordOf(
   return members;
 }
 
+/** Written to sounding, where the host states it with its octave. */
+function transpositionStated(
+  { root }: Host,
+  { tick }: ScoreChord,
+  note: HostNote,
+  { interval }: PartEvidence,
+): Transposition | null {
+  const { staff } = note;
+  if (staff && root.fractionFromTicks)
+    return statedTransposition(staff.transpose(root.fractionFromTicks(tick)));
+  // A player may have changed instruments.
+  return interval && isIntervalOf(note, interval) ? statedTransposition(interval) : null;
+}
+
 function octavesAt(lines: readonly OctaveLine[], { tick, track }: ScoreChord): number {
   const staff = Math.floor(track / 4);
   const line = lines.find(
@@ -157,56 +153,64 @@ function fromBottom({ notes }: ScoreChord): HostNote[] {
 }
 
 /** Says of each chord what begins and ends there, in the words the reader of files uses. */
-function joinNotes(chords: readonly ScoreChord[], read: readonly ReadNote[][], evidence: Evidence): Joins {
+function joinNotes(
+  host: Host,
+  chords: readonly ScoreChord[],
+  read: readonly ReadNote[][],
+  evidence: PartEvidence,
+): Joins {
   const joins = new Joins();
   const glissandi = new Set<string>();
+  const slurs = slurEnds(evidence.slurs);
   read.forEach((members, i) => {
     const chord = chords[i]!;
-    const voice = `${chord.track}`;
-    const slurEnds = chord.graceIndex === null ? slurEndsAt(evidence.slurs, chord) : [];
-    members.forEach((member, rank) => {
-      const hostNote = fromBottom(chord)[rank]!;
-      const ends = rank === 0 ? slurEnds.slice() : [];
-      const label = `${voice}/${rank}`;
+    const slursHere = slurs.get(placeKey(chord.tick, chord.track, chord.graceIndex)) ?? [];
+    members.forEach(({ note }, fromBelow) => {
+      const rank = members.length - 1 - fromBelow;
+      const ends = fromBelow === 0 ? slursHere.slice() : [];
+      const label = `${chord.track}/${fromBelow}`;
       if (glissandi.delete(label))
-        ends.push({ kind: 'glissando' as const, isStart: false, label: `glissando ${label}` });
-      if (evidence.startsGlissando(chord, hostNote)) {
+        ends.push({ kind: 'glissando', isStart: false, label: `glissando ${label}` });
+      if (startsGlissando(host, chord, rank, evidence)) {
         glissandi.add(label);
         ends.push({ kind: 'glissando', isStart: true, label: `glissando ${label}` });
       }
-      const isTied = Boolean(hostNote.tieForward);
-      joins.take(member.note, ends, isTied, isTiedInto(hostNote), false);
+      const ties = tiesAt(chord, rank, evidence);
+      joins.take(note, ends, ties.from, ties.into, false);
     });
   });
   return joins;
 }
 
-function slurEndsAt(slurs: readonly Slur[], { tick, track }: ScoreChord) {
-  const ends: { kind: 'slur' | 'glissando'; isStart: boolean; label: string }[] = [];
-  slurs.forEach(({ fromTick, fromTrack, toTick, toTrack }, i) => {
-    if (toTick === tick && toTrack === track) ends.push({ kind: 'slur', isStart: false, label: `slur ${i}` });
-    if (fromTick === tick && fromTrack === track)
-      ends.push({ kind: 'slur', isStart: true, label: `slur ${i}` });
+/** Ends before beginnings, by the place where they are. */
+function slurEnds(slurs: readonly Slur[]): Map<string, JoinEnd[]> {
+  const ends = new Map<string, JoinEnd[]>();
+  const add = (place: string, isStart: boolean, label: string) => {
+    const here = ends.get(place);
+    if (here) here.push({ kind: 'slur', isStart, label });
+    else ends.set(place, [{ kind: 'slur', isStart, label }]);
+  };
+  slurs.forEach(({ fromTick, fromTrack, fromGrace, toTick, toTrack, toGrace }, i) => {
+    add(placeKey(toTick, toTrack, toGrace), false, `slur ${i}`);
+    add(placeKey(fromTick, fromTrack, fromGrace), true, `slur ${i}`);
   });
   return ends;
 }
 
-function isTiedInto(note: HostNote): boolean {
-  return Boolean(note.tieBack);
-}
-
-function wordsOf({ root }: Host, walk: PartWalk, numbers: readonly string[]): PassageWord[] {
+function wordsOf(
+  { root }: Host,
+  walk: PartWalk,
+  numbers: readonly string[],
+  { lineWords }: PartEvidence,
+): PassageWord[] {
   const { STAFF_TEXT, SYSTEM_TEXT, EXPRESSION, PLAYTECH_ANNOTATION } = root.Element;
   const kinds = [STAFF_TEXT, SYSTEM_TEXT, EXPRESSION, PLAYTECH_ANNOTATION].filter(
     (kind) => kind !== undefined,
   );
   const words: PassageWord[] = [];
-  for (const { element, measureIndex, tick, track } of walk.texts) {
-    if (kinds.indexOf(element.type) < 0) continue;
-    const text = plainText(element.text);
-    if (isOurMark(text) || text.trim() === '') continue;
+  const add = (printed: string, measureIndex: number, tick: number, track: number) => {
     words.push({
-      text: text.replace(/\s+/g, ' ').trim(),
+      text: printed.replace(/\s+/g, ' ').trim(),
       measureIndex,
       measure: numbers[measureIndex]!,
       beat: beatAt(walk.measures[measureIndex]!, tick),
@@ -214,8 +218,17 @@ function wordsOf({ root }: Host, walk: PartWalk, numbers: readonly string[]): Pa
       staff: staffOf(walk, track),
       voice: null,
     });
+  };
+  for (const { element, measureIndex, tick, track } of walk.texts) {
+    if (kinds.indexOf(element.type) < 0) continue;
+    const text = plainText(element.text);
+    if (!isOurMark(text) && text.trim() !== '') add(text, measureIndex, tick, track);
   }
-  return words;
+  for (const { text, tick, track } of lineWords) {
+    const measureIndex = walk.measures.findIndex(({ endTick }) => tick < endTick);
+    if (measureIndex >= 0) add(plainText(text), measureIndex, tick, track);
+  }
+  return lineWords.length > 0 ? words.sort((a, b) => a.onsetQuarters - b.onsetQuarters) : words;
 }
 
 function temposOf({ root }: Host, walk: PartWalk): PassageTempo[] {

@@ -1,6 +1,6 @@
 /** What reading a horn part of the open score yields, whatever the host's version offers. */
 import type { Passage } from '../../core/index.ts';
-import type { Host, HostNote, HostScore } from './hostApi.ts';
+import type { HostNote } from './hostApi.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 
 /** A horn part with the way back from its passage's notes to the score's. */
@@ -15,6 +15,3 @@ export interface NotePlace {
   readonly chord: ScoreChord;
   readonly note: HostNote;
 }
-
-/** Reads every horn part; empty when there is none. Call it outside a step of the undo history: reading may close the step. */
-export type Reader = (host: Host, score: HostScore) => readonly ReadPart[];

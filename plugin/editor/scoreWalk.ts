@@ -63,44 +63,67 @@ export interface PartWalk {
 /** Walks one part. Reads only; the time goes with the part's measures and not with the size of the score. */
 export function walkPart(root: HostRoot, score: HostScore, part: HostPart): PartWalk {
   const measures: ScoreMeasure[] = [];
+  const bars: BarWalk[] = [];
+  for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
+    const measureIndex = measures.length;
+    measures.push(measureOf(measure));
+    bars.push(walkBar(root, measure, measureIndex, part));
+  }
+  return {
+    part,
+    measures,
+    chords: ([] as ScoreChord[]).concat(...bars.map(({ chords }) => chords)),
+    rests: ([] as ScoreRest[]).concat(...bars.map(({ rests }) => rests)),
+    texts: ([] as ScoreText[]).concat(...bars.map(({ texts }) => texts)),
+  };
+}
+
+/** What a part has in one measure. */
+export interface BarWalk {
+  readonly chords: readonly ScoreChord[];
+  readonly rests: readonly ScoreRest[];
+  readonly texts: readonly ScoreText[];
+}
+
+/** Walks one measure of one part. */
+export function walkBar(root: HostRoot, measure: HostMeasure, measureIndex: number, part: HostPart): BarWalk {
   const chords: ScoreChord[] = [];
   const rests: ScoreRest[] = [];
   const texts: ScoreText[] = [];
   const { CHORD, REST, TEMPO_TEXT } = root.Element;
-  for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
-    const measureIndex = measures.length;
-    const voices: ScoreChord[][] = [];
-    const startTick = measure.firstSegment ? measure.firstSegment.tick : 0;
-    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
-      const tick = segment.tick;
-      for (const annotation of listOf(segment.annotations)) {
-        const { track } = annotation;
-        const isHere = track >= part.startTrack && track < part.endTrack;
-        // A tempo stands in the top staff and holds for all.
-        if (!isHere && annotation.type !== TEMPO_TEXT) continue;
-        // Dynamics, diagrams and the like are annotations too, and have no text.
-        if (typeof (annotation as HostText).text !== 'string') continue;
-        texts.push({ measureIndex, tick, track, element: annotation as HostText });
-      }
-      for (let track = part.startTrack; track < part.endTrack; track++) {
-        const element = segment.elementAt(track);
-        if (!element) continue;
-        if (element.type === CHORD) {
-          const voice = voices[track - part.startTrack] ?? [];
-          voices[track - part.startTrack] = voice;
-          for (const chord of withGraces(root, element as HostChord, measureIndex, tick, track))
-            voice.push(chord);
-        } else if (element.type === REST) rests.push({ measureIndex, tick, track });
-      }
+  const { startTrack, endTrack } = part;
+  const voices: ScoreChord[][] = [];
+  for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+    const tick = segment.tick;
+    for (const annotation of listOf(segment.annotations)) {
+      const { track } = annotation;
+      const isHere = track >= startTrack && track < endTrack;
+      // A tempo stands in the top staff and holds for all.
+      if (!isHere && annotation.type !== TEMPO_TEXT) continue;
+      // Dynamics, diagrams and the like are annotations too, and have no text.
+      if (typeof (annotation as HostText).text !== 'string') continue;
+      texts.push({ measureIndex, tick, track, element: annotation as HostText });
     }
-    for (const voice of voices) if (voice) chords.push(...voice);
-    measures.push({
-      tick: startTick,
-      endTick: startTick + measureTicks(measure, startTick),
-      element: measure,
-    });
+    for (let track = startTrack; track < endTrack; track++) {
+      const element = segment.elementAt(track);
+      if (!element) continue;
+      const { type } = element;
+      if (type === CHORD) {
+        const voice = voices[track - startTrack] ?? [];
+        voices[track - startTrack] = voice;
+        for (const chord of withGraces(root, element as HostChord, measureIndex, tick, track))
+          voice.push(chord);
+      } else if (type === REST) rests.push({ measureIndex, tick, track });
+    }
   }
-  return { part, measures, chords, rests, texts };
+  for (const voice of voices) if (voice) chords.push(...voice);
+  return { chords, rests, texts };
+}
+
+/** Where a measure begins and ends. */
+export function measureOf(measure: HostMeasure): ScoreMeasure {
+  const tick = measure.firstSegment ? measure.firstSegment.tick : 0;
+  return { tick, endTick: tick + measureTicks(measure, tick), element: measure };
 }
 
 function measureTicks(measure: HostMeasure, startTick: number): number {

@@ -4,7 +4,9 @@ import { signOf } from './handSigns.ts';
 import {
   type Host,
   type HostArticulation,
+  type HostChord,
   type HostElement,
+  type HostNote,
   type HostPart,
   type HostRoot,
   type HostScore,
@@ -12,21 +14,20 @@ import {
   type HostSpanner,
   listOf,
 } from './hostApi.ts';
-import type { OctaveLine, Slur } from './passageFromScore.ts';
-
-/** Places by `tick/track`, notes by `tick/track/pitch`. */
-export interface ListedEvidence {
-  readonly signs: ReadonlyMap<string, HandSign>;
-  readonly glissandi: ReadonlySet<string>;
-  readonly slurs: readonly Slur[];
-  readonly octaveLines: readonly OctaveLine[];
-}
+import {
+  NO_EVIDENCE,
+  noteKey,
+  type OctaveLine,
+  type PartEvidence,
+  placeKey,
+  type Slur,
+} from './partEvidence.ts';
+import { notesOf } from './scoreWalk.ts';
 
 /** Selects a whole part, reads what the selection lists, and puts the user's selection back. */
-export function evidenceOf(host: Host, score: HostScore, part: HostPart): ListedEvidence {
+export function evidenceOf(host: Host, score: HostScore, part: HostPart): PartEvidence {
   const { selection } = score;
-  if (!selection?.selectRange || !score.lastSegment)
-    return { signs: new Map(), glissandi: new Set(), slurs: [], octaveLines: [] };
+  if (!selection?.selectRange || !score.lastSegment) return NO_EVIDENCE;
   const putSelectionBack = rememberSelection(score);
   const putInputBack = rememberInput(host, score);
   try {
@@ -41,7 +42,7 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): Listed
   }
 }
 
-function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidence {
+function sorted(root: HostRoot, elements: readonly HostElement[]): PartEvidence {
   const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, OTTAVA, OTTAVA_SEGMENT, NOTE } =
     root.Element;
   const octaveLines: OctaveLine[] = [];
@@ -52,7 +53,7 @@ function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidenc
     switch (element.type) {
       case ARTICULATION: {
         const sign = signOf(root, element as HostArticulation);
-        if (sign) signs.set(`${tickOf(element)}/${element.track}`, sign);
+        if (sign) signs.set(placeKey(tickOf(element), element.track, null), sign);
         break;
       }
       case SLUR:
@@ -60,7 +61,14 @@ function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidenc
         const slur = spannerOf(element);
         const fromTick = slur.spannerTick.ticks;
         const toTick = fromTick + slur.spannerTicks.ticks;
-        slurs.push({ fromTick, fromTrack: slur.track, toTick, toTrack: slur.spannerTrack2 });
+        slurs.push({
+          fromTick,
+          fromTrack: slur.track,
+          fromGrace: null,
+          toTick,
+          toTrack: slur.spannerTrack2,
+          toGrace: null,
+        });
         break;
       }
       case OTTAVA:
@@ -79,19 +87,25 @@ function sorted(root: HostRoot, elements: readonly HostElement[]): ListedEvidenc
       case GLISSANDO:
       case GLISSANDO_SEGMENT: {
         const start = spannerOf(element).parent;
-        if (start?.type === NOTE) glissandi.add(glissandoKey(start as HostElement & { pitch: number }));
+        if (start?.type === NOTE) glissandi.add(keyOf(root, start as HostNote));
       }
     }
   }
-  return { signs, glissandi, slurs, octaveLines };
+  return { ...NO_EVIDENCE, signs, glissandi, slurs, octaveLines };
 }
 
 /** What octave lines add, in the order of the host's own numbers. */
 const OCTAVES: readonly number[] = [1, -1, 2, -2, 3, -3];
 
-/** How a note that a glissando leaves is known again. */
+/** How a note that a glissando leaves is known again, whatever else its chord holds. */
 export function glissandoKey(note: HostElement & { readonly pitch: number }): string {
   return `${tickOf(note)}/${note.track}/${note.pitch}`;
+}
+
+/** A note that a glissando leaves. */
+function keyOf(root: HostRoot, note: HostNote): string {
+  const rank = notesOf(root, note.parent as HostChord).findIndex(({ pitch }) => pitch === note.pitch);
+  return noteKey(placeKey(tickOf(note), note.track, null), rank);
 }
 
 /** Segments of a line carry the line from 4.6. */

@@ -43,6 +43,11 @@ export function statedTransposition(interval: HostInterval): Transposition | nul
   return { chromatic: chromatic - 12 * octaveChange, diatonic: diatonic - 7 * octaveChange, octaveChange };
 }
 
+/** True where an interval from written to sounding pitch may be that of a note's instrument: up to octaves its spellings tell. */
+export function isIntervalOf({ tpc1, tpc2 }: HostNote, { chromatic }: HostInterval): boolean {
+  return modulo(7 * (tpc1 - tpc2), 12) === modulo(chromatic, 12);
+}
+
 /** The pitch as the part prints it. @param stated what the host states, where it does */
 export function notatedPitch(note: HostNote, partName: string, stated: Transposition | null): Pitch {
   const hostTransposes = note.tpc2 !== note.tpc1;

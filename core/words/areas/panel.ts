@@ -43,6 +43,8 @@ export interface PanelWords {
   readonly labels: PanelLabels;
   readonly noScore: string;
   readonly emptyScore: string;
+  /** While a big score is read. @param percent 0 to 100 */
+  reading(percent: number): string;
   readonly noHorn: string;
   readonly noStopped: string;
   readonly noStoppedSelected: string;
@@ -65,9 +67,7 @@ export interface PanelWords {
   etudeRange(range: string): string;
   /** Why the editor's score cannot be read or marked, to stand in `failed`. */
   readonly faults: {
-    partNotFound(part: string): string;
     notExported(path: string): string;
-    barNotMatched(measure: string, part: string): string;
     readonly placeNotFound: string;
   };
 }

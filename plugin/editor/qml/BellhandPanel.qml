@@ -79,7 +79,8 @@ Pane {
     background: Rectangle { color: pane.theme.ground }
 
     Timer {
-        interval: 300
+        // While a big score is read in slices the editor breathes in between, and waits for nothing else.
+        interval: pane.view && pane.view.isBusy ? 30 : 300
         repeat: true
         running: pane.panel !== null && pane.visible
         onTriggered: {

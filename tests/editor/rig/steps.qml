@@ -84,6 +84,14 @@ MuseScore {
             if (cursor.element.type === Element.CHORD && i++ === nth) return cursor.element
     }
 
+    // The panel, once it has read everything.
+    function opened(step) { return read(Script.Bellhand.openPanel(hostFor(step))) }
+
+    function read(panel) {
+        while (panel.view().isBusy) panel.tick()
+        return panel
+    }
+
     function wait(milliseconds) {
         var until = Date.now() + milliseconds
         while (Date.now() < until) {}
@@ -174,16 +182,17 @@ MuseScore {
             return writeScore(curScore, path, step.as.split(".").pop())
         },
         "result": function (step) { return JSON.parse(Script.Bellhand.resultNow(hostFor(step))) },
-        "findings": function (step) { return Script.Bellhand.openPanel(hostFor(step)).view() },
+        "findings": function (step) { return opened(step).view() },
         // What the panel's button does; then the score that is open is the étude.
         "etude": function (step) {
-            var panel = Script.Bellhand.openPanel(hostFor(step))
+            var panel = opened(step)
             panel.composeEtude(step.form)
+            read(panel)
             var view = panel.view()
             return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings }
         },
         "show": function (step) {
-            var panel = Script.Bellhand.openPanel(hostFor(step))
+            var panel = opened(step)
             panel.show(step.row)
             return { selected: selected(), sentence: panel.view().sentence }
         },
@@ -204,7 +213,7 @@ MuseScore {
         "measure": function (step, folder) {
             var host = hostFor(step), times = [], panel = null
             if (step.what === "tick" || step.what === "rare tick" || step.what === "read") {
-                panel = Script.Bellhand.openPanel(host)
+                panel = read(Script.Bellhand.openPanel(host))
                 panel.tick()
             }
             for (var i = 0; i < step.times; i++) {
@@ -212,7 +221,7 @@ MuseScore {
                 var start = Date.now()
                 if (step.what === "annotate") Script.Bellhand.runOnce(host, "annotate")
                 else if (step.what === "export") writeScore(curScore, folder + "/measured.musicxml", "musicxml")
-                else if (step.what === "read") panel.lookAgain()
+                else if (step.what === "read") { panel.lookAgain(); read(panel) }
                 else panel.tick()
                 times.push(Date.now() - start)
                 if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
@@ -236,7 +245,7 @@ MuseScore {
         },
         // Opens the panel, makes one edit after the other, and counts the looks until the list is new; -1 when it never is.
         "edits": function (step) {
-            var panel = Script.Bellhand.openPanel(hostFor(step))
+            var panel = opened(step)
             return step.names.map(function (name) {
                 edits[name]()
                 for (var looks = 1; looks <= 6; looks++) { wait(300); if (panel.tick()) return looks }
@@ -245,7 +254,7 @@ MuseScore {
         },
         // Opens the panel, gives it a command of the editor's to notice, and counts the looks until the list is new.
         "follow": function (step) {
-            var panel = Script.Bellhand.openPanel(hostFor(step)), ticks = 0
+            var panel = opened(step), ticks = 0
             for (var i = 0; i < 3; i++) { wait(300); if (panel.tick()) return -1 }
             cmd(step.name)
             while (ticks < 20) { wait(300); ticks += 1; if (panel.tick()) break }

@@ -1,0 +1,39 @@
+/** Where what is known of signs and lines comes from, while the panel is open. */
+import type { BarWatch } from './barWatch.ts';
+import type { Host, HostScore } from './hostApi.ts';
+import { ListedEvidence } from './listedEvidence.ts';
+import type { PartEvidence } from './partEvidence.ts';
+import { isReadAsText } from './readPassages.ts';
+import { WrittenEvidence } from './writtenEvidence.ts';
+
+/** What the writer does, as far as it shows. Times in milliseconds. */
+export interface Doing {
+  readonly now: number;
+  /** Since the last move of the selection or change of a note. */
+  readonly stillFor: number;
+  /** True where notes changed after the selection last moved: a note may be in the writer's hand. */
+  readonly mayBeDragging: boolean;
+  /** True when the user waits for the list. */
+  readonly isAsked: boolean;
+}
+
+/** One slice of its work at a time. */
+export interface EvidenceSource {
+  /** True while something that is due was not read. */
+  readonly isDue: boolean;
+  /** True where every edit shows by itself. */
+  readonly seesEveryEdit: boolean;
+  /** By part, in the order of the watch. */
+  evidenceOf(index: number): PartEvidence;
+  /** Everything is due. */
+  readAgain(): void;
+  /** @returns the part of which something new is known, or `null` */
+  step(score: HostScore, watch: BarWatch, doing: Doing): number | null;
+}
+
+export function evidenceSource(host: Host): EvidenceSource {
+  return isReadAsText(host) ? new WrittenEvidence(host) : new ListedEvidence(host);
+}
+
+/** How long after the last move or change somebody still counts as working. */
+export const AT_WORK_MS = 8000;

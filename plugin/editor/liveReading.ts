@@ -1,0 +1,185 @@
+/**
+ * The horn parts of one score, read and examined in slices between which the editor breathes, and kept up to date: bars
+ * are looked at a few at a time, signs and lines where that costs nothing that a writer would feel.
+ */
+import { type Examination, examine, type Passage } from '../../core/index.ts';
+import { BarWatch } from './barWatch.ts';
+import { type Choice, settingsOf } from './choice.ts';
+import { AT_WORK_MS, type Doing, evidenceSource } from './evidenceSource.ts';
+import type { Host, HostElement, HostScore, HostSegment } from './hostApi.ts';
+import { addressOf, type NoteAddress } from './noteAddress.ts';
+import { passageFromScore } from './passageFromScore.ts';
+
+/** How long a look at the bars may take, in milliseconds: while all is read, while somebody works, and otherwise. */
+const STRIDE_MS = { reading: 40, atWork: 20, atRest: 5 } as const;
+/** How long one slice may make what has to be made, in milliseconds. */
+const MAKING_MS = 30;
+/** How long a writer must have paused before the list follows, in milliseconds. */
+const PAUSE_MS = 250;
+
+/** A part as it is listed. */
+export interface ListedPart {
+  readonly passage: Passage;
+  readonly examination: Examination;
+  /** By note index. */
+  readonly addresses: readonly NoteAddress[];
+}
+
+/** What was made of a part; `null` for what has to be made anew. */
+interface Made {
+  passage: Passage | null;
+  addresses: readonly NoteAddress[];
+  examination: Examination | null;
+  /** What was listed last. */
+  listed: ListedPart | null;
+}
+
+export class LiveReading {
+  private readonly host: Host;
+  private readonly watch: BarWatch;
+  private readonly source;
+  private choice: Choice;
+  private made: Made[] = [];
+  private selection: string | null = null;
+  private movedAt = 0;
+  private changedAt = 0;
+
+  constructor(host: Host, choice: Choice) {
+    this.host = host;
+    this.choice = choice;
+    this.watch = new BarWatch(host);
+    this.source = evidenceSource(host);
+  }
+
+  /** True while the list is not what it could be. */
+  get isReading(): boolean {
+    return !this.watch.isWhole || this.source.isDue || this.made.some(({ examination }) => !examination);
+  }
+
+  /** How much of the reading is done, 0 to 1. */
+  get share(): number {
+    const done = this.made.filter(({ examination }) => examination).length / Math.max(1, this.made.length);
+    return (this.watch.share + (this.source.isDue ? 0 : 1) + done) / 3;
+  }
+
+  /** True where every edit shows by itself. */
+  get seesEveryEdit(): boolean {
+    return this.source.seesEveryEdit;
+  }
+
+  get hasHorns(): boolean {
+    return this.watch.hornParts.length > 0;
+  }
+
+  /** What is known, in the order of the score; parts that were never read are missing. */
+  get listed(): readonly ListedPart[] {
+    const listed: ListedPart[] = [];
+    for (const made of this.made) if (made.listed) listed.push(made.listed);
+    return listed;
+  }
+
+  /** Everything is due again. */
+  readAgain(): void {
+    this.watch.forget();
+    this.source.readAgain();
+  }
+
+  /** Other settings: the music is the same. */
+  choose(choice: Choice): void {
+    this.choice = choice;
+    for (const made of this.made) made.examination = null;
+  }
+
+  /**
+   * One slice of the work.
+   * @param isAsked true when the user waits for the list
+   * @returns true when the list is new
+   */
+  step(score: HostScore, isAsked: boolean): boolean {
+    const doing = this.lookAtWriter(score, isAsked);
+    const wasWhole = this.watch.isWhole;
+    const isWorking = doing.stillFor < AT_WORK_MS;
+    const { reading, atWork, atRest } = STRIDE_MS;
+    const { changed, isOther } = this.watch.stride(score, !wasWhole ? reading : isWorking ? atWork : atRest);
+    if (isOther) this.startOver();
+    changed.forEach((index) => {
+      this.made[index]!.passage = null;
+    });
+    if (changed.size > 0 || isOther) this.changedAt = doing.now;
+    if (!this.watch.isWhole || (wasWhole && changed.size > 0)) return false;
+    const isPaused = isAsked || doing.stillFor >= PAUSE_MS;
+    const index = this.source.step(score, this.watch, doing);
+    if (index !== null) this.made[index]!.passage = null;
+    if (!isPaused || this.source.isDue) return false;
+    const until = Date.now() + MAKING_MS;
+    let isNew = false;
+    while (this.isReading && Date.now() < until) isNew = this.makeOne() || isNew;
+    return isNew;
+  }
+
+  private lookAtWriter(score: HostScore, isAsked: boolean): Doing {
+    const now = Date.now();
+    const selection = selectionNow(score);
+    if (selection !== this.selection) {
+      // What is selected when the panel opens was not moved.
+      if (this.selection !== null) this.movedAt = now;
+      this.selection = selection;
+    }
+    return {
+      now,
+      stillFor: now - Math.max(this.movedAt, this.changedAt),
+      mayBeDragging: !isAsked && this.changedAt >= this.movedAt && this.changedAt > 0,
+      isAsked,
+    };
+  }
+
+  private startOver(): void {
+    this.source.readAgain();
+    this.made = this.watch.hornParts.map((_, i) => ({
+      passage: null,
+      addresses: [],
+      examination: null,
+      listed: this.made[i]?.listed ?? null,
+    }));
+  }
+
+  /** Makes one thing of one part that has to be made. @returns true when the list is new */
+  private makeOne(): boolean {
+    for (let i = 0; i < this.made.length; i++) {
+      const made = this.made[i]!;
+      if (!made.passage) {
+        const { passage, places } = passageFromScore(
+          this.host,
+          this.watch.walkOf(i),
+          this.source.evidenceOf(i),
+        );
+        made.passage = passage;
+        made.addresses = places.map(addressOf);
+        made.examination = null;
+        return false;
+      }
+      if (!made.examination) {
+        const { passage, addresses } = made;
+        made.examination = examine(passage, settingsOf(this.choice));
+        made.listed = { passage, addresses, examination: made.examination };
+        return true;
+      }
+    }
+    return false;
+  }
+}
+
+/** The selection as a text to compare. */
+function selectionNow({ selection }: HostScore): string {
+  const elements = selection?.elements;
+  const count = elements ? elements.length : 0;
+  if (!elements || count === 0) return '';
+  const place = (element: HostElement) => `${element.type}/${element.track}/${tickOf(element)}`;
+  return `${count}/${place(elements[0]!)}/${place(elements[count - 1]!)}`;
+}
+
+function tickOf(element: HostElement): number {
+  for (let holder: HostElement | null = element; holder; holder = holder.parent)
+    if (typeof (holder as HostSegment).tick === 'number') return (holder as HostSegment).tick;
+  return -1;
+}

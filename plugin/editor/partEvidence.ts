@@ -1,0 +1,101 @@
+/** What the plugin interface does not show at a part's notes themselves: signs and lines, however a version tells of them. */
+import type { HandSign } from '../../core/index.ts';
+import { signOf } from './handSigns.ts';
+import { type Host, type HostInterval, type HostNote, listOf } from './hostApi.ts';
+import type { ScoreChord } from './scoreWalk.ts';
+
+/** Chords are known by `placeKey`, notes by `noteKey`. From 4.6 chords and notes own their signs and glissandi: then those are empty. */
+export interface PartEvidence {
+  readonly signs: ReadonlyMap<string, HandSign>;
+  /** Notes from which a glissando leads to the next note of their voice. */
+  readonly glissandi: ReadonlySet<string>;
+  /** Notes that are tied to the next one, and those that are tied to the one before; `null` where the notes tell. */
+  readonly ties: { readonly from: ReadonlySet<string>; readonly into: ReadonlySet<string> } | null;
+  readonly slurs: readonly Slur[];
+  readonly octaveLines: readonly OctaveLine[];
+  /** From written to sounding pitch, with its octave; `null` where the notes tell, or nothing does. */
+  readonly interval: HostInterval | null;
+  /** Words that stand on a line. */
+  readonly lineWords: readonly { readonly tick: number; readonly track: number; readonly text: string }[];
+}
+
+/** From the chord at one place to the chord at another. A grace is counted as in its chord's list; `null` for the chord itself. */
+export interface Slur {
+  readonly fromTick: number;
+  readonly fromTrack: number;
+  readonly fromGrace: number | null;
+  readonly toTick: number;
+  readonly toTrack: number;
+  readonly toGrace: number | null;
+}
+
+/** A line over a staff under which notes sound octaves from where they are printed; `toTick` is excluded. */
+export interface OctaveLine {
+  readonly fromTick: number;
+  readonly toTick: number;
+  readonly track: number;
+  /** 1 for 8va, −1 for 8vb, … */
+  readonly octaves: number;
+}
+
+export const NO_EVIDENCE: PartEvidence = {
+  signs: new Map(),
+  glissandi: new Set(),
+  ties: null,
+  slurs: [],
+  octaveLines: [],
+  interval: null,
+  lineWords: [],
+};
+
+/** A chord, or one of its graces. */
+export function placeKey(tick: number, track: number, graceIndex: number | null): string {
+  return graceIndex === null ? `${tick}/${track}` : `${tick}/${track}/${graceIndex}`;
+}
+
+/** A note of a chord. @param rank 0 for the top note */
+export function noteKey(place: string, rank: number): string {
+  return `${place}:${rank}`;
+}
+
+/** The sign over a chord. */
+export function signAt({ root }: Host, chord: ScoreChord, { signs }: PartEvidence): HandSign | null {
+  const { articulations } = chord.element;
+  if (!articulations) return signs.get(placeKey(chord.tick, chord.track, chord.graceIndex)) ?? null;
+  for (const articulation of listOf(articulations)) {
+    const sign = signOf(root, articulation);
+    if (sign) return sign;
+  }
+  return null;
+}
+
+/** True where a glissando begins that leads to the next note of the voice. */
+export function startsGlissando(
+  { root }: Host,
+  chord: ScoreChord,
+  rank: number,
+  { glissandi }: PartEvidence,
+): boolean {
+  const { GLISSANDO, GLISSANDO_SEGMENT } = root.Element;
+  const { spannerForward } = chord.notes[rank]!;
+  if (!spannerForward) return glissandi.has(keyOf(chord, rank));
+  return listOf(spannerForward).some(({ type }) => type === GLISSANDO || type === GLISSANDO_SEGMENT);
+}
+
+/** Whether a note is tied to the next one, and to the one before. */
+export function tiesAt(
+  chord: ScoreChord,
+  rank: number,
+  { ties }: PartEvidence,
+): { from: boolean; into: boolean } {
+  if (ties) {
+    const key = keyOf(chord, rank);
+    return { from: ties.from.has(key), into: ties.into.has(key) };
+  }
+  const { tieForward, tieBack }: HostNote = chord.notes[rank]!;
+  return { from: Boolean(tieForward), into: Boolean(tieBack) };
+}
+
+function keyOf({ tick, track, graceIndex }: ScoreChord, rank: number): string {
+  return noteKey(placeKey(tick, track, graceIndex), rank);
+}

@@ -1,0 +1,104 @@
+/** Signs and lines out of the score as the editor writes it: versions before 3.5. */
+import type { BarWatch } from './barWatch.ts';
+import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
+import type { Host, HostScore } from './hostApi.ts';
+import { BarReader, evidenceIn, type PartText, partText, writtenScore } from './ownFormat.ts';
+import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
+
+/** A score that takes the editor longer than this to write, in milliseconds, is written only when the user asks for a look. */
+const WRITING_LIMIT_MS = 80;
+/** Nobody types: what is asked for may take as long as it takes. */
+const PAUSE_MS = 250;
+/** How often a smaller score is written while somebody works on it, in milliseconds, and otherwise. */
+const WRITTEN_EVERY_MS = 700;
+const WRITTEN_AT_REST_EVERY_MS = 3000;
+/** How much longer than the writing itself the time between two writings is. */
+const LEAST_RATIO = { atWork: 10, atRest: 60 } as const;
+
+export class WrittenEvidence implements EvidenceSource {
+  private readonly host: Host;
+  private readonly bars = new BarReader();
+  private known: { readonly text: PartText; readonly evidence: PartEvidence }[] = [];
+  /** What was written last, as long as parts of it were not read. */
+  private written = '';
+  private unread: number[] = [];
+  private isAskedFor = true;
+  private writtenAt = 0;
+  /** How long the last two writings took: one slow moment of the machine does not make a score big. */
+  private took: readonly [number, number] = [0, 0];
+
+  constructor(host: Host) {
+    this.host = host;
+  }
+
+  get isDue(): boolean {
+    return this.isAskedFor || this.unread.length > 0;
+  }
+
+  get seesEveryEdit(): boolean {
+    return Math.min(...this.took) <= WRITING_LIMIT_MS;
+  }
+
+  evidenceOf(index: number): PartEvidence {
+    return this.known[index]?.evidence ?? NO_EVIDENCE;
+  }
+
+  readAgain(): void {
+    this.isAskedFor = true;
+  }
+
+  step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
+    const index = this.unread.shift();
+    if (index !== undefined) return this.readPart(index, watch);
+    if (this.mayWrite(doing)) this.write(score, watch, doing.now);
+    return null;
+  }
+
+  private mayWrite({ now, stillFor, isAsked }: Doing): boolean {
+    if (this.isAskedFor) return isAsked || stillFor > PAUSE_MS;
+    if (!this.seesEveryEdit || stillFor < PAUSE_MS) return false;
+    const isWorking = stillFor < AT_WORK_MS;
+    const ratio = isWorking ? LEAST_RATIO.atWork : LEAST_RATIO.atRest;
+    const every = Math.max(isWorking ? WRITTEN_EVERY_MS : WRITTEN_AT_REST_EVERY_MS, ratio * this.took[1]);
+    return now - this.writtenAt >= every;
+  }
+
+  private write(score: HostScore, watch: BarWatch, now: number): void {
+    const start = Date.now();
+    this.written = writtenScore(this.host, score);
+    this.took = [this.took[1], Date.now() - start];
+    if (this.isAskedFor) this.took = [this.took[1], this.took[1]];
+    this.writtenAt = now;
+    this.isAskedFor = false;
+    this.unread = watch.hornParts.map((_, i) => i);
+  }
+
+  private readPart(index: number, watch: BarWatch): number | null {
+    const part = watch.hornParts[index];
+    if (!part) return null;
+    const before = this.known[index];
+    const text = partText(this.written, part);
+    if (this.unread.length === 0) this.written = '';
+    if (before && isSameText(before.text, text)) return null;
+    const evidence = evidenceIn(text, watch.walkOf(index), this.bars);
+    this.known[index] = { text, evidence };
+    this.bars.keepOnly(this.known.map((part) => part.text));
+    return before && asText(before.evidence) === asText(evidence) ? null : index;
+  }
+}
+
+function isSameText(one: PartText, other: PartText): boolean {
+  return (
+    JSON.stringify(one.interval) === JSON.stringify(other.interval) &&
+    one.staves.length === other.staves.length &&
+    one.staves.every((bars, staff) => {
+      const others = other.staves[staff]!;
+      return bars.length === others.length && bars.every((bar, i) => bar === others[i]);
+    })
+  );
+}
+
+function asText({ signs, glissandi, ties, ...rest }: PartEvidence): string {
+  const tied = ties && [Array.from(ties.from), Array.from(ties.into)];
+  return JSON.stringify([Array.from(signs.entries()), Array.from(glissandi), tied, rest]);
+}
