@@ -66,6 +66,7 @@ function copyOfChord(root: HostRoot, chord: ScoreChord): ScoreChord {
   const { measureIndex, tick, track, graceIndex, notes, others } = chord;
   const { articulations } = chord.element;
   const element = {
+    small: chord.element.small,
     articulations: articulations && listOf(articulations).map(({ symbol }) => ({ symbol })),
   } as unknown as HostChord;
   return {

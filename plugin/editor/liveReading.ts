@@ -103,13 +103,14 @@ export class LiveReading {
     const { changed, isOther } = this.watch.stride(score, !wasWhole ? reading : isWorking ? atWork : atRest);
     if (isOther) this.startOver();
     changed.forEach((index) => {
-      this.made[index]!.passage = null;
+      this.unmake(index);
     });
-    if (changed.size > 0 || isOther) this.changedAt = doing.now;
-    if (!this.watch.isWhole || (wasWhole && changed.size > 0)) return false;
+    const hasNews = wasWhole && changed.size > 0;
+    if (hasNews) this.changedAt = doing.now;
+    if (!this.watch.isWhole || hasNews) return false;
     const isPaused = isAsked || doing.stillFor >= PAUSE_MS;
     const index = this.source.step(score, this.watch, doing);
-    if (index !== null) this.made[index]!.passage = null;
+    if (index !== null) this.unmake(index);
     if (!isPaused || this.source.isDue) return false;
     const until = Date.now() + MAKING_MS;
     let isNew = false;
@@ -143,6 +144,12 @@ export class LiveReading {
     }));
   }
 
+  private unmake(index: number): void {
+    const made = this.made[index]!;
+    made.passage = null;
+    made.examination = null;
+  }
+
   /** Makes one thing of one part that has to be made. @returns true when the list is new */
   private makeOne(): boolean {
     for (let i = 0; i < this.made.length; i++) {
@@ -155,7 +162,6 @@ export class LiveReading {
         );
         made.passage = passage;
         made.addresses = places.map(addressOf);
-        made.examination = null;
         return false;
       }
       if (!made.examination) {

@@ -42,7 +42,9 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
   const numbers = measureNumbers(walk.measures);
   const coloured = userColoured(host, walk);
   const lengthOf = lengthsIn(walk);
-  const chords = walk.chords.filter(isPlayers);
+  const found = walk.chords.map((chord) => ({ chord, players: withoutCue(chord, evidence) }));
+  const kept = found.filter(({ players }) => isPlayers(players));
+  const chords = kept.map(({ players }) => players);
   const read = chords.map((chord) => chordOf(host, walk, chord, numbers, lengthOf, evidence, coloured));
   const inOrder = read
     .map((notes, order) => ({ notes, order }))
@@ -50,13 +52,13 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
   const notes: OpenNote[] = [];
   const places: { chord: ScoreChord; note: HostNote }[] = [];
   for (const { notes: members, order } of inOrder) {
-    const chord = chords[order]!;
+    const { chord, players } = kept[order]!;
     const head = members[0]!;
     members.forEach((member, i) => {
       member.note.index = notes.length;
       member.note.chordHead = head.note.index;
       notes.push(member.note);
-      places.push({ chord, note: fromBottom(chord)[i]! });
+      places.push({ chord, note: fromBottom(players)[i]! });
     });
   }
   joinNotes(host, chords, read, evidence).resolve(notes);
@@ -66,7 +68,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
       notes,
       words: wordsOf(host, walk, numbers, evidence),
       tempos: temposOf(host, walk),
-      rests: restsOf(walk, lengthOf),
+      rests: restsOf(walk, lengthOf, evidence),
     },
     walk,
     places,
@@ -241,13 +243,25 @@ function temposOf({ root }: Host, walk: PartWalk): PassageTempo[] {
     }));
 }
 
+/**
+ * Before 3.5 a cue is a small chord that sounds like any other, and whether it has a sign, which says that it is meant
+ * for this player, is seen in the score as it is written.
+ */
+function withoutCue(chord: ScoreChord, evidence: PartEvidence): ScoreChord {
+  if (!evidence.ties || !chord.element.small || chord.graceIndex !== null) return chord;
+  const isMeant = evidence.signs.has(placeKey(chord.tick, chord.track, null));
+  return { ...chord, notes: isMeant ? chord.notes.slice(-1) : [] };
+}
+
 function isPlayers({ notes }: ScoreChord): boolean {
   return notes.length > 0;
 }
 
 /** Rests, and chords of which nothing is the player's. */
-function restsOf(walk: PartWalk, lengthOf: Length): PassageRest[] {
-  const silent = walk.chords.filter((chord) => !isPlayers(chord) && chord.graceIndex === null);
+function restsOf(walk: PartWalk, lengthOf: Length, evidence: PartEvidence): PassageRest[] {
+  const silent = walk.chords.filter(
+    (chord) => !isPlayers(withoutCue(chord, evidence)) && chord.graceIndex === null,
+  );
   const rests = (walk.rests as readonly ScoreRest[]).concat(silent);
   if (silent.length > 0) rests.sort((a, b) => a.tick - b.tick || a.track - b.track);
   return rests.map((rest) => ({

@@ -358,11 +358,10 @@ inEveryHost('annotating', (host) => {
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
   });
 
-  it('notices a sign, a note and a word within a second, and looks in vain at nothing new', async () => {
+  it('notices a raised note and a deleted one within a second, and looks in vain at nothing new', async () => {
     const select = (from: number): Step => ({ do: 'select', from, length: 1 });
     const run = await host.run(PART, [
       select(3),
-      { do: 'follow', name: 'add-staccato' },
       { do: 'follow', name: 'pitch-up-octave' },
       { do: 'follow', name: 'delete' },
     ]);

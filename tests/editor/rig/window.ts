@@ -1,5 +1,6 @@
 /** A real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -18,6 +19,9 @@ export const WINDOW_PROGRAMS = 'apt-get install xvfb openbox xdotool imagemagick
 
 /** In the main window of every version: between the palettes and the page. */
 const BESIDE_PAGE = { x: 350, y: 700 };
+
+/** The share of a core that an editor at rest uses at most, with its blinking cursor and the panel's looks. */
+const AT_REST = 0.12;
 
 /** How the editor is to look. */
 export interface WindowOptions {
@@ -67,6 +71,10 @@ export interface EditorWindow {
   picture(path: string, part?: Place): void;
   /** Waits until the screen stands still, then gives a window the focus. */
   ready(id: string): Promise<void>;
+  /** How much of the processor's time the editor has used, in milliseconds, and the part of it that draws and takes keys. */
+  processorTime(): { readonly all: number; readonly main: number };
+  /** Waits until the editor rests. @returns the processor's time that it took until then, in milliseconds */
+  settled(work?: () => void): Promise<number>;
   /** What the editor wrote to its error output so far. */
   complaints(): string;
   isAlive(): boolean;
@@ -127,6 +135,13 @@ export async function openEditor(
       `no window "${title}" (${editor.signalCode ?? editor.exitCode ?? 'running'})\n${complaints}`,
     );
   };
+  const processorTime = () => {
+    // The program's name stands in brackets and may hold anything; times are in hundredths of a second.
+    const [, fields] = readFileSync(`/proc/${editor.pid}/stat`, 'utf8').split(') ') as [string, string];
+    const [user, system] = fields.split(' ').slice(11, 13).map(Number) as [number, number];
+    const [main] = readFileSync(`/proc/${editor.pid}/schedstat`, 'utf8').split(' ').map(Number) as [number];
+    return { all: 10 * (user + system), main: main / 1e6 };
+  };
   const click = (x: number, y: number) => void tool('mousemove', String(x), String(y), 'click', '1');
   const focus = (id: string) => void tool('windowactivate', '--sync', id);
   const main = await windowNamed(title(score));
@@ -170,6 +185,19 @@ export async function openEditor(
         if ((await differingPixels(one, other)) === 0) break;
       }
       tool('windowactivate', '--sync', id);
+    },
+    processorTime,
+    settled: async (work) => {
+      const start = processorTime().all;
+      work?.();
+      let before = start;
+      for (let quiet = 0; quiet < 3; ) {
+        await sleep(200);
+        const now = processorTime().all;
+        quiet = now - before < AT_REST * 200 ? quiet + 1 : 0;
+        before = now;
+      }
+      return before - start;
     },
     complaints: () => complaints,
     isAlive: () => editor.exitCode === null && editor.signalCode === null,
