@@ -11,6 +11,8 @@ export interface Doing {
   readonly now: number;
   /** Since the last move of the selection or change of a note. */
   readonly stillFor: number;
+  /** True when nothing has moved or changed since the look before. */
+  readonly isStill: boolean;
   /** True where notes changed after the selection last moved: a note may be in the writer's hand. */
   readonly mayBeDragging: boolean;
   /** True when the user waits for the list. */

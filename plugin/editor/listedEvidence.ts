@@ -5,8 +5,6 @@ import { type Host, type HostScore, isAtLeast, listOf } from './hostApi.ts';
 import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 
-/** How long the selection must have rested before it is used, in milliseconds. */
-const REST_MS = 250;
 /** How often the lines are listed for as long as somebody may be working: an undo need not move the selection. */
 const LISTED_EVERY_MS = 2500;
 
@@ -39,7 +37,7 @@ export class ListedEvidence implements EvidenceSource {
   }
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
-    if (!doing.isAsked && (doing.mayBeDragging || doing.stillFor < REST_MS)) return null;
+    if (doing.mayBeDragging || !doing.isStill) return null;
     if (!canBorrowSelection(this.host, score, doing.isAsked)) {
       // The list is made of what is known, and the lines are listed when the selection has moved on.
       this.isAskedFor = false;

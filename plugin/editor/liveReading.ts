@@ -14,9 +14,6 @@ import { passageFromScore } from './passageFromScore.ts';
 const STRIDE_MS = { reading: 40, atWork: 20, atRest: 5 } as const;
 /** How long one slice may make what has to be made, in milliseconds. */
 const MAKING_MS = 30;
-/** How long a writer must have paused before the list follows, in milliseconds. */
-const PAUSE_MS = 250;
-
 /** A part as it is listed. */
 export interface ListedPart {
   readonly passage: Passage;
@@ -108,10 +105,10 @@ export class LiveReading {
     const hasNews = wasWhole && changed.size > 0;
     if (hasNews) this.changedAt = doing.now;
     if (!this.watch.isWhole || hasNews) return false;
-    const isPaused = isAsked || doing.stillFor >= PAUSE_MS;
     const index = this.source.step(score, this.watch, doing);
     if (index !== null) this.unmake(index);
-    if (!isPaused || this.source.isDue) return false;
+    // While a note may be in the writer's hand the list is made of what is known.
+    if (!doing.isStill || (this.source.isDue && !doing.mayBeDragging)) return false;
     const until = Date.now() + MAKING_MS;
     let isNew = false;
     while (this.isReading && Date.now() < until) isNew = this.makeOne() || isNew;
@@ -121,7 +118,8 @@ export class LiveReading {
   private lookAtWriter(score: HostScore, isAsked: boolean): Doing {
     const now = Date.now();
     const selection = selectionNow(score);
-    if (selection !== this.selection) {
+    const hasMoved = selection !== this.selection;
+    if (hasMoved) {
       // What is selected when the panel opens was not moved.
       if (this.selection !== null) this.movedAt = now;
       this.selection = selection;
@@ -129,6 +127,7 @@ export class LiveReading {
     return {
       now,
       stillFor: now - Math.max(this.movedAt, this.changedAt),
+      isStill: isAsked || !hasMoved,
       mayBeDragging: !isAsked && this.changedAt >= this.movedAt && this.changedAt > 0,
       isAsked,
     };

@@ -7,8 +7,6 @@ import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 
 /** A score that takes the editor longer than this to write, in milliseconds, is written only when the user asks for a look. */
 const WRITING_LIMIT_MS = 80;
-/** Nobody types: what is asked for may take as long as it takes. */
-const PAUSE_MS = 250;
 /** How often a smaller score is written while somebody works on it, in milliseconds, and otherwise. */
 const WRITTEN_EVERY_MS = 700;
 const WRITTEN_AT_REST_EVERY_MS = 3000;
@@ -54,9 +52,10 @@ export class WrittenEvidence implements EvidenceSource {
     return null;
   }
 
-  private mayWrite({ now, stillFor, isAsked }: Doing): boolean {
-    if (this.isAskedFor) return isAsked || stillFor > PAUSE_MS;
-    if (!this.seesEveryEdit || stillFor < PAUSE_MS) return false;
+  private mayWrite({ now, stillFor, isStill }: Doing): boolean {
+    if (!isStill) return false;
+    if (this.isAskedFor) return true;
+    if (!this.seesEveryEdit) return false;
     const isWorking = stillFor < AT_WORK_MS;
     const ratio = isWorking ? LEAST_RATIO.atWork : LEAST_RATIO.atRest;
     const every = Math.max(isWorking ? WRITTEN_EVERY_MS : WRITTEN_AT_REST_EVERY_MS, ratio * this.took[1]);

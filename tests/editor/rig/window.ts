@@ -61,7 +61,7 @@ export interface EditorWindow {
   /** Takes hold of what is at a place, moves it and holds it there before letting go. */
   drag(from: { x: number; y: number }, by: { x: number; y: number }, holdMilliseconds: number): Promise<void>;
   /** Waits until a window of this title is there. @returns its id and place */
-  windowNamed(title: string): Promise<Shown>;
+  windowNamed(title: string, milliseconds?: number): Promise<Shown>;
   focus(id: string): void;
   /** Gives the score the keyboard, with a click beside its page, as a user does. */
   intoScore(): void;
@@ -118,8 +118,8 @@ export async function openEditor(
     });
     if (taken.status !== 0) throw new Error(taken.stderr);
   };
-  const windowNamed = async (title: string) => {
-    for (let i = 0; i < 150; i++) {
+  const windowNamed = async (title: string, milliseconds = 15_000) => {
+    for (let i = 0; i < milliseconds / 100; i++) {
       if (editor.exitCode !== null || editor.signalCode !== null) break;
       const id = tool('search', '--onlyvisible', '--name', title).split('\n')[0];
       if (id) {
@@ -144,7 +144,8 @@ export async function openEditor(
   };
   const click = (x: number, y: number) => void tool('mousemove', String(x), String(y), 'click', '1');
   const focus = (id: string) => void tool('windowactivate', '--sync', id);
-  const main = await windowNamed(title(score));
+  // A whole score takes its time to open.
+  const main = await windowNamed(title(score), 60_000);
   return {
     folder,
     display,
