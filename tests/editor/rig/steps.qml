@@ -247,6 +247,8 @@ MuseScore {
         "edits": function (step) {
             var panel = opened(step)
             return step.names.map(function (name) {
+                // What an edit left to be looked at is no news of what comes after it.
+                if (name === "nothing") for (var rest = 0; rest < 4; rest++) { wait(300); panel.tick() }
                 edits[name]()
                 for (var looks = 1; looks <= 6; looks++) { wait(300); if (panel.tick()) return looks }
                 return -1
