@@ -1,10 +1,7 @@
 /** Where what is known of signs and lines comes from, while the panel is open. */
 import type { BarWatch } from './barWatch.ts';
-import type { Host, HostScore } from './hostApi.ts';
-import { ListedEvidence } from './listedEvidence.ts';
+import type { HostScore } from './hostApi.ts';
 import type { PartEvidence } from './partEvidence.ts';
-import { isReadAsText } from './readPassages.ts';
-import { WrittenEvidence } from './writtenEvidence.ts';
 
 /** What the writer does, as far as it shows. Times in milliseconds. */
 export interface Doing {
@@ -31,10 +28,6 @@ export interface EvidenceSource {
   readAgain(): void;
   /** @returns the part of which something new is known, or `null` */
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null;
-}
-
-export function evidenceSource(host: Host): EvidenceSource {
-  return isReadAsText(host) ? new WrittenEvidence(host) : new ListedEvidence(host);
 }
 
 /** How long after the last move or change somebody still counts as working. */

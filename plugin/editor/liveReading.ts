@@ -5,10 +5,13 @@
 import { type Examination, examine, type Passage } from '../../core/index.ts';
 import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
-import { AT_WORK_MS, type Doing, evidenceSource } from './evidenceSource.ts';
+import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostElement, HostScore, HostSegment } from './hostApi.ts';
+import { ListedEvidence } from './listedEvidence.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { passageFromScore } from './passageFromScore.ts';
+import { isReadAsText } from './readPassages.ts';
+import { WrittenEvidence } from './writtenEvidence.ts';
 
 /** How long a look at the bars may take, in milliseconds: while all is read, while somebody works, and otherwise. */
 const STRIDE_MS = { reading: 40, atWork: 20, atRest: 5 } as const;
@@ -34,7 +37,7 @@ interface Made {
 export class LiveReading {
   private readonly host: Host;
   private readonly watch: BarWatch;
-  private readonly source;
+  private readonly source: EvidenceSource;
   private choice: Choice;
   private made: Made[] = [];
   private selection: string | null = null;
@@ -45,7 +48,7 @@ export class LiveReading {
     this.host = host;
     this.choice = choice;
     this.watch = new BarWatch(host);
-    this.source = evidenceSource(host);
+    this.source = isReadAsText(host) ? new WrittenEvidence(host) : new ListedEvidence(host);
   }
 
   /** True while the list is not what it could be. */

@@ -294,7 +294,7 @@ class Gathered {
 
   private takeOctaves(isStart: boolean, name: string, track: number, tick: number): void {
     if (isStart) {
-      this.openOctaves.push({ tick, track, octaves: OCTAVES[name] ?? 0 });
+      this.openOctaves.push({ tick, track, octaves: OCTAVES.get(name) ?? 0 });
       return;
     }
     const open = this.openOctaves.shift();
@@ -304,11 +304,11 @@ class Gathered {
 }
 
 /** What octave lines add, by the host's own names. */
-const OCTAVES: { readonly [name: string]: number | undefined } = {
-  '8va': 1,
-  '8vb': -1,
-  '15ma': 2,
-  '15mb': -2,
-  '22ma': 3,
-  '22mb': -3,
-};
+const OCTAVES: ReadonlyMap<string, number> = new Map([
+  ['8va', 1],
+  ['8vb', -1],
+  ['15ma', 2],
+  ['15mb', -2],
+  ['22ma', 3],
+  ['22mb', -3],
+]);
