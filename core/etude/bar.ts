@@ -56,35 +56,48 @@ export function quartersOf({ beats, beatType }: Meter): number {
 export interface Bar {
   readonly meter: Meter;
   readonly notes: readonly EtudeNote[];
+  /** True when a phrase begins here, which then has a line of the page to itself. */
+  readonly phraseStarts: boolean;
   /** True when a repeated passage begins here. */
   readonly repeatStarts: boolean;
   /** How often in all the passage that ends here is played; 0 where none ends. */
   readonly times: number;
 }
 
-const BARE = {
-  sign: null,
-  attack: null,
-  slur: null,
-  slides: false,
-  breath: false,
-  fermata: false,
-  dynamic: null,
-  hairpin: null,
-  hairpinEnds: false,
-} as const;
-
 /** A note with what the hand does at it. */
 export function note(written: Pitch, quarters: number, hand: HandSign): EtudeNote {
-  return { ...BARE, written, quarters, hand };
+  return bare(written, quarters, hand);
 }
 
 export function rest(quarters: number): EtudeNote {
-  return { ...BARE, written: null, quarters, hand: null };
+  return bare(null, quarters, null);
+}
+
+/** Field by field: études are made of many notes, and copying from a pattern is slow. */
+function bare(written: Pitch | null, quarters: number, hand: HandSign | null): EtudeNote {
+  return {
+    written,
+    quarters,
+    hand,
+    sign: null,
+    attack: null,
+    slur: null,
+    slides: false,
+    breath: false,
+    fermata: false,
+    dynamic: null,
+    hairpin: null,
+    hairpinEnds: false,
+  };
 }
 
 export function bar(meter: Meter, notes: readonly EtudeNote[]): Bar {
-  return { meter, notes, repeatStarts: false, times: 0 };
+  return { meter, notes, phraseStarts: false, repeatStarts: false, times: 0 };
+}
+
+/** The same bars as one phrase. */
+export function asPhrase(bars: readonly Bar[]): readonly Bar[] {
+  return bars.map((each, i) => ({ ...each, phraseStarts: i === 0 }));
 }
 
 /** The same bar with a breath after its last note. */

@@ -2,7 +2,7 @@
 import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
 import { checkSettings } from '../part/settings.ts';
 import { pitchCents, printPitch, printPitchClass } from '../pitch/pitch.ts';
-import { examine } from '../rules/examine.ts';
+import { type Examination, examine } from '../rules/examine.ts';
 import { difficultyOf } from './difficulty.ts';
 import {
   type Etude,
@@ -19,7 +19,7 @@ import { finished } from './finish.ts';
 import { asIn, scaleBetween } from './key.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
 import { ETUDE_KINDS } from './kinds.ts';
-import { brokenLaws, type Case } from './laws.ts';
+import { type Case, LAWS } from './laws.ts';
 import { LEVELS, planFor } from './levels.ts';
 import { bendsBetween, tonesOf } from './palette.ts';
 import { HIGHEST_SEED, seededRandom } from './random.ts';
@@ -85,8 +85,9 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       reason: `a ${player.horn.label} has no sure ${printPitchClass(key.tonic)} to come home to from ${printPitch(range.low)} to ${printPitch(range.high)}: choose another key or a wider range`,
     };
 
-  let best: { readonly it: Case; readonly broken: number } | null = null;
-  for (let attempt = 0; attempt < ATTEMPTS && (!best || best.broken > 0); attempt++) {
+  const isScant = found(range) < MANY[kind.needs];
+  let best: { readonly it: Case; readonly faults: number } | null = null;
+  for (let attempt = 0; attempt < ATTEMPTS && (!best || best.faults > 0); attempt++) {
     const random = seededRandom(seed + 7919 * attempt);
     // The first draws of neighbouring seeds lie close together.
     random();
@@ -112,6 +113,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     });
     const quarterSeconds = 60 / (tempo * made[0]!.meter.beatQuarters);
     const bars = finished(made, quarterSeconds);
+    let examination: Examination | null = null;
     const it: Case = {
       kind,
       key,
@@ -119,12 +121,18 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       bars,
       quarterSeconds,
       handSeconds,
-      isScant: found(range) < MANY[kind.needs],
+      bends,
+      isScant,
+      isNatural: player.horn.natural,
       isDaring: isAsked,
-      examination: examine(etudePassage(bars, transposition, tempo), player),
+      // Asked for by the last laws alone: what the others have turned away is not examined.
+      get examination() {
+        if (!examination) examination = examine(etudePassage(bars, transposition, tempo), player);
+        return examination;
+      },
     };
-    const broken = brokenLaws(it).reduce((sum, { isGrave }) => sum + (isGrave ? GRAVE : 1), 0);
-    if (!best || broken < best.broken) best = { it, broken };
+    const faults = faultsOf(it, best ? best.faults : Number.POSITIVE_INFINITY);
+    if (!best || faults < best.faults) best = { it, faults };
   }
   const { bars, examination } = best!.it;
   const isRisky = examination.notes.map(({ verdict }) => verdict !== 'sure');
@@ -141,6 +149,16 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     difficulty: difficultyOf(bars, key, tempo, isRisky),
   };
   return { ok: true, etude };
+}
+
+/** How much a case breaks; no more than `most` is counted. */
+function faultsOf(it: Case, most: number): number {
+  let faults = 0;
+  for (const law of LAWS) {
+    if (!law.keeps(it)) faults += law.isGrave ? GRAVE : 1;
+    if (faults >= most) return faults;
+  }
+  return faults;
 }
 
 /** A horn with fewer than these in the range has to leap between them, and to say them again. */

@@ -4,7 +4,6 @@ import { checkInteger } from '../guards/allowed.ts';
 import type { Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
-import { ETUDE_KINDS } from './kinds.ts';
 import { composeLesson } from './lesson.ts';
 import { keysOf, LEVELS, type Level } from './levels.ts';
 import { HIGHEST_SEED } from './random.ts';
@@ -34,8 +33,10 @@ export const MOST_WEEKS = 52;
 /** How quick the first and the last week of a level are, as factors of its usual tempo. */
 const SLOWEST_PACE = 0.9;
 const QUICKEST_PACE = 1.1;
-/** So many sheets are made for a week at most; the first that is harder than last week's is taken. */
-const ATTEMPTS = 12;
+/** So many sheets are made for a week at most; of those harder than last week's the easiest is taken. */
+const ATTEMPTS = 24;
+/** One that is harder by no more than this will do at once. */
+const SMALL_STEP = 1.5;
 
 /**
  * Composes a course from the first level to the third: range, keys, tempo and changes grow with the weeks.
@@ -59,7 +60,8 @@ export function composeCourse({
     const keys = keysOf(level, player.horn.natural);
     const last = sheets[week - 1];
     const lastScore = last ? meanDifficulty(last.etudes).score : 0;
-    const again = last?.etudes.filter(({ kind }) => kind === ETUDE_KINDS[week % ETUDE_KINDS.length]!.kind);
+    // From week to week another of the things practised comes back.
+    const again = last ? [last.etudes[week % last.etudes.length]!] : [];
     let best: { readonly sheet: Sheet; readonly score: number } | null = null;
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
       const made = composeLesson({
@@ -70,7 +72,7 @@ export function composeCourse({
         seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
         player,
         reader,
-        kept: again ?? [],
+        kept: again,
         week: week + 1,
         pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,
       });
@@ -79,8 +81,10 @@ export function composeCourse({
         return made;
       }
       const { score } = meanDifficulty(made.sheet.etudes);
-      if (!best || score > best.score) best = { sheet: made.sheet, score };
-      if (score > lastScore) break;
+      const isHarder = score > lastScore;
+      const isBest = !best || (isHarder && best.score > lastScore ? score < best.score : score > best.score);
+      if (isBest) best = { sheet: made.sheet, score };
+      if (isHarder && score <= lastScore + SMALL_STEP) break;
     }
     sheets.push(best!.sheet);
   }

@@ -63,14 +63,23 @@ export function printKey({ tonic, mode }: Key): string {
 export function scaleBetween(key: Key, low: Pitch, high: Pitch): readonly Degree[] {
   const from = pitchCents(low);
   const to = pitchCents(high);
+  const notes = NOTES.get(key) ?? notesOf(key);
+  NOTES.set(key, notes);
+  return notes.filter(({ written }) => {
+    const cents = pitchCents(written);
+    return cents >= from && cents <= to;
+  });
+}
+
+/** Every note of a key that was asked for; an étude asks again and again. */
+const NOTES = new WeakMap<Key, readonly Degree[]>();
+
+function notesOf(key: Key): readonly Degree[] {
   const notes: Degree[] = [];
-  for (let octave = -5; octave <= 5; octave++) {
+  for (let octave = -5; octave <= 5; octave++)
     STEPS_UP[key.mode].forEach((semitones, degree) => {
-      const written = movePitch(key.tonic, 7 * octave + degree, 12 * octave + semitones);
-      const cents = pitchCents(written);
-      if (cents >= from && cents <= to) notes.push({ written, degree });
+      notes.push({ written: movePitch(key.tonic, 7 * octave + degree, 12 * octave + semitones), degree });
     });
-  }
   return notes;
 }
 

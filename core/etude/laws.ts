@@ -1,11 +1,23 @@
 /** What every étude owes its player. The composer keeps to these, and the tests try them on études that break them. */
 import { pitchCents } from '../pitch/pitch.ts';
 import type { Examination } from '../rules/examine.ts';
+import type { Fingering } from '../stopping/fingering.ts';
 import { type Bar, type EtudeNote, quartersOf } from './bar.ts';
+import {
+  asksAndAnswers,
+  goesAwayAndComesHome,
+  goesOn,
+  goesSomewhere,
+  grows,
+  isHeardOpen,
+  sings,
+} from './interest.ts';
 import type { Key } from './key.ts';
 import { scaleBetween } from './key.ts';
+import { BEND_TUBES } from './kinds/bend.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
 import type { LevelPlan } from './levels.ts';
+import type { Bend } from './tone.ts';
 
 /** What a law looks at. */
 export interface Case {
@@ -19,6 +31,10 @@ export interface Case {
   readonly handSeconds: number;
   /** True on a horn whose hand makes so few notes that it has to leap, and to say them again. */
   readonly isScant: boolean;
+  /** The bends at hand. */
+  readonly bends: readonly Bend[];
+  /** True on a horn without valves. */
+  readonly isNatural: boolean;
   /** True where a range was asked for that has more risky notes than the level allows. */
   readonly isDaring: boolean;
   readonly examination: Examination;
@@ -43,20 +59,6 @@ export const LAWS: readonly Law[] = [
   {
     id: 'bars-are-full',
     keeps: ({ bars }) => bars.every(({ notes, meter }) => Math.abs(sum(notes) - quartersOf(meter)) < 1e-6),
-  },
-  {
-    id: 'nothing-impossible',
-    isGrave: true,
-    keeps: ({ examination }) =>
-      examination.findings.every(
-        ({ severity, id }) => severity !== 'impossible' && id !== 'hand-too-quick',
-      ) && examination.notes.every(({ verdict }) => verdict !== 'impossible'),
-  },
-  {
-    id: 'sure-by-default',
-    isGrave: true,
-    keeps: ({ examination: { notes }, plan, isDaring }) =>
-      isDaring || notes.filter(({ verdict }) => verdict !== 'sure').length <= plan.riskyShare * notes.length,
   },
   { id: 'the-hand-has-its-time', keeps: handHasTime },
   {
@@ -89,6 +91,44 @@ export const LAWS: readonly Law[] = [
     },
   },
   { id: 'breathes', keeps: breathes },
+  { id: 'goes-somewhere', keeps: ({ kind, bars, isScant }) => isScant || goesSomewhere(kind.kind, bars) },
+  {
+    id: 'heard-open-first',
+    keeps: ({ kind, bars, isNatural }) => isNatural || kind.kind !== 'match' || isHeardOpen(bars),
+  },
+  {
+    id: 'scales-go-on',
+    keeps: ({ kind, bars, isScant }) => isScant || kind.kind !== 'scale' || goesOn(bars),
+  },
+  {
+    id: 'asks-and-answers',
+    keeps: ({ kind, key, bars, isScant }) => isScant || kind.kind !== 'phrase' || asksAndAnswers(key, bars),
+  },
+  {
+    id: 'sings',
+    keeps: ({ kind, key, bars, isScant }) => isScant || kind.kind !== 'phrase' || sings(key, bars),
+  },
+  {
+    id: 'goes-away-and-comes-home',
+    keeps: ({ kind, key, bars, plan, isScant, isNatural }) =>
+      isScant || isNatural || !plan.isMixed || goesAwayAndComesHome(kind.kind, key, bars),
+  },
+  {
+    id: 'nothing-impossible',
+    isGrave: true,
+    keeps: ({ examination }) =>
+      examination.findings.every(
+        ({ severity, id }) => severity !== 'impossible' && id !== 'hand-too-quick',
+      ) && examination.notes.every(({ verdict }) => verdict !== 'impossible'),
+  },
+  {
+    id: 'sure-by-default',
+    isGrave: true,
+    keeps: ({ examination: { notes }, plan, isDaring }) =>
+      isDaring || notes.filter(({ verdict }) => verdict !== 'sure').length <= plan.riskyShare * notes.length,
+  },
+  { id: 'bends-grow', keeps: bendsGrow },
+  { id: 'bends-try-the-tubes', keeps: bendsTryTubes },
 ];
 
 /** The laws that a case breaks. */
@@ -173,6 +213,25 @@ function slursArePlain({ bars }: Case): boolean {
     else if (each.slur === 'stop') return false;
   }
   return under === null;
+}
+
+/** The bends as they are fingered: at each closed note, once for each time it comes after another. */
+function bendsOf({ examination }: Case): readonly Fingering[] {
+  const bends: Fingering[] = [];
+  for (const { fingering, reading } of examination.notes)
+    if (reading.state !== 'open' && fingering && fingering !== bends[bends.length - 1]) bends.push(fingering);
+  return bends;
+}
+
+function bendsGrow(it: Case): boolean {
+  // The last two bars of every eight come back to one of them.
+  return it.kind.needs !== 'bends' || it.isNatural || grows(bendsOf(it).map(({ dropCents }) => dropCents));
+}
+
+function bendsTryTubes(it: Case): boolean {
+  if (it.kind.needs !== 'bends' || it.isScant || it.isNatural || it.bars.length < BEND_TUBES) return true;
+  const tubes = new Set(it.bends.map(({ side, valves }) => `${side} ${valves}`)).size;
+  return new Set(bendsOf(it).map(({ printed }) => printed)).size >= Math.min(BEND_TUBES, tubes);
 }
 
 function breathes({ bars, quarterSeconds }: Case): boolean {

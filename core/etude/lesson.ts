@@ -12,7 +12,7 @@ import { ETUDE_KINDS, type EtudeKind } from './kinds.ts';
 import { barText } from './laws.ts';
 import { keysOf, type Level } from './levels.ts';
 import { countLines } from './pageLines.ts';
-import { HIGHEST_SEED, pick, seededRandom } from './random.ts';
+import { HIGHEST_SEED, seededRandom } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
 
 /** What is asked for. */
@@ -40,18 +40,35 @@ export type LessonResult =
   | { readonly ok: true; readonly sheet: Sheet }
   | { readonly ok: false; readonly reason: string };
 
-/** Bars of each kind on a page, in several orders of weight: a lesson takes the first that the page holds. */
-const PAGES: readonly { readonly [kind in EtudeKind]: number }[] = [
-  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 12, change: 8 },
-  { seal: 4, match: 8, bend: 8, scale: 4, phrase: 8, change: 8 },
-  { seal: 4, match: 4, bend: 8, scale: 8, phrase: 8, change: 8 },
-  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 12, change: 4 },
-  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
-  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 4 },
-  { seal: 4, match: 4, bend: 8, scale: 4, phrase: 4, change: 4 },
-];
+/** Bars of each kind on a page; 0 leaves it for another day. */
+type Page = { readonly [kind in EtudeKind]: number };
+
+/** Pages by level, each full: what one leaves out, the next has. The last is for a horn or range with little to offer. */
+const PAGES: { readonly [level in Level]: readonly Page[] } = {
+  1: [
+    { seal: 4, match: 8, bend: 8, scale: 0, phrase: 16, change: 4 },
+    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
+    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
+    { seal: 4, match: 4, bend: 8, scale: 8, phrase: 8, change: 4 },
+  ],
+  2: [
+    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
+    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
+    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
+    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
+  ],
+  3: [
+    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
+    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
+    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
+    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
+  ],
+};
 /** Lines of music that fit one page with their fingerings. */
 export const PAGE_LINES = 10;
+
+/** A page with a line less than that is full enough. */
+const FULL_LINES = PAGE_LINES - 1;
 
 /** Fewer exercises than this are no lesson. */
 const FEWEST_EXERCISES = 4;
@@ -63,34 +80,52 @@ const ATTEMPTS = 12;
  * @throws {TypeError} or {RangeError} when key, range, seed, level or player are not what they may be
  */
 export function composeLesson(request: LessonRequest): LessonResult {
-  const { level, seed, player, week = null, reader = ENGLISH_READER } = request;
+  const { level, seed, player, kept = [], week = null, reader = ENGLISH_READER } = request;
   const random = seededRandom(seed);
   random();
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
-  // Two keys on a page are enough to think about, and one is for a beginner.
-  const home = pick(random, keys);
-  const second = level === 1 ? home : pick(random, keys);
-  // Any of the first three; the rest are for pages that turn out too full.
-  const first = Math.floor(random() * 3);
-  let made: LessonResult | null = null;
-  for (let i = first; i < PAGES.length; i++) {
-    const exercises = exercisesOf(request, PAGES[i]!, home, second);
-    if (exercises.etudes.length < FEWEST_EXERCISES) return { ok: false, reason: exercises.reason };
-    made = { ok: true, sheet: sheetOf(exercises.etudes, player, lessonTitle(week, reader), seed, reader) };
-    if (countLines(exercises.etudes) <= PAGE_LINES + 1e-6) break;
+  const at = Math.floor(random() * keys.length);
+  const pages = PAGES[level].filter((page) => kept.every(({ kind }) => page[kind] > 0));
+  const first = Math.floor(random() * (pages.length - 1));
+  const isRelative = random() < 0.5;
+  let best: Exercises | null = null;
+  let reason = '';
+  // A horn that has no home in one key has it in another.
+  for (let k = 0; k < keys.length && !best; k++) {
+    const home = keys[(at + k) % keys.length]!;
+    // The second half may go to the relative key: two are enough to think about, and the signs stay.
+    const relative = keys.filter((each) => each.fifths === home.fifths && each !== home)[0];
+    for (let i = 0; i < pages.length && (!best || best.lines < FULL_LINES); i++) {
+      const page = pages[(first + i) % pages.length]!;
+      const made = exercisesOf(request, page, home, (isRelative && relative) || home);
+      reason = reason || made.reason;
+      const isLesson = made.etudes.length >= FEWEST_EXERCISES && made.lines <= PAGE_LINES;
+      if (isLesson && (!best || made.lines > best.lines)) best = made;
+    }
   }
-  return made!;
+  if (!best) return { ok: false, reason };
+  return { ok: true, sheet: sheetOf(best.etudes, player, lessonTitle(week, reader), seed, reader) };
+}
+
+/** The exercises of a page. */
+interface Exercises {
+  readonly etudes: readonly Etude[];
+  /** Lines of music. */
+  readonly lines: number;
+  /** Why one or more of them are not there; empty where all are. */
+  readonly reason: string;
 }
 
 function exercisesOf(
   { level, seed, player, low, high, kept = [], pace = 1 }: LessonRequest,
-  page: (typeof PAGES)[number],
+  page: Page,
   home: Key,
   second: Key,
-): { readonly etudes: readonly Etude[]; readonly reason: string } {
+): Exercises {
   const etudes: Etude[] = [];
   let reason = '';
   ETUDE_KINDS.forEach((kind, i) => {
+    if (page[kind.kind] === 0) return;
     const again = kept.filter((etude) => etude.kind === kind.kind)[0];
     if (again) {
       etudes.push(again);
@@ -117,7 +152,7 @@ function exercisesOf(
       return;
     }
   });
-  return { etudes, reason };
+  return { etudes, lines: countLines(etudes), reason };
 }
 
 /** True when a bar comes a third time, in exercises where repeating it is not the point. */

@@ -88,8 +88,8 @@ export function planFor(level: Level, isNatural: boolean): LevelPlan {
 /** Keys by their signs, from none on; keys of the first level have their tonic in its range. */
 const KEYS: readonly (readonly string[])[] = [
   ['C', 'Am'],
-  ['G', 'Dm'],
-  ['F', 'Em'],
+  ['G'],
+  ['F', 'Dm', 'Em'],
   ['D', 'Bb', 'Bm', 'Gm'],
   ['A', 'Eb', 'F#m', 'Cm'],
   ['E', 'Ab', 'C#m', 'Fm'],

@@ -41,6 +41,25 @@ export function drawLine<Note extends Degree>(
   return tryLine(random, notes, loose, from);
 }
 
+/** Lines drawn at most before one with too few different notes is taken. */
+const DRAWS = 16;
+
+/** Draws a line that moves over several notes, where it can. @param fewest different notes, at least */
+export function drawMovingLine<Note extends Degree>(
+  random: Random,
+  notes: readonly Note[],
+  places: readonly Place[],
+  from: Note | null,
+  fewest: number,
+): readonly Note[] {
+  let best: readonly Note[] = [];
+  for (let draw = 0; draw < DRAWS && new Set(best).size < fewest; draw++) {
+    const line = drawLine(random, notes, places, from);
+    if (draw === 0 || new Set(line).size > new Set(best).size) best = line;
+  }
+  return best;
+}
+
 function tryLine<Note extends Degree>(
   random: Random,
   notes: readonly Note[],

@@ -1,41 +1,41 @@
-/** Where the lines of a page begin: four bars to a line, fewer where they are too full for their fingerings. */
+/** Where the lines of a page begin: a phrase to a line, four bars where nobody says, fewer where fingerings would touch. */
 import type { Bar, EtudeNote } from './bar.ts';
 
 /** Notes on a line, as wide as they are under their fingerings; with more, fingerings would touch. */
 const MOST_ROOM = 34;
-/** Bars of a line, the best first. */
-const BARS = [4, 3, 2] as const;
+/** Bars of a line where nothing else is said; and at most, since a fingering stands over every note. */
+const USUAL_BARS = 4;
+const MOST_BARS = 5;
 
 /** True for each bar of an exercise that begins a line. */
 export function lineStarts(bars: readonly Bar[]): readonly boolean[] {
-  const count = BARS.filter((each) => bars.length % each === 0 && fullest(bars, each) <= MOST_ROOM)[0] ?? 2;
-  return bars.map((_, i) => i % count === 0);
-}
-
-/** What a line counts whose fingerings are set in columns, since its notes are too close for anything else. */
-const COLUMNS = 1.4;
-/** Notes closer than this, in quarters, have their fingerings in columns. */
-const COLUMN_QUARTERS = 0.4;
-
-/** The lines of several exercises, each beginning a line of its own; tall ones count for more. */
-export function countLines(etudes: readonly { readonly bars: readonly Bar[] }[]): number {
-  let lines = 0;
-  for (const { bars } of etudes) {
-    const starts = lineStarts(bars);
-    let tall = false;
-    bars.forEach(({ notes }, i) => {
-      if (starts[i]) tall = false;
-      if (starts[i]) lines += 1;
-      const isClose =
-        notes.filter(({ written, quarters }) => written && quarters < COLUMN_QUARTERS).length > 2;
-      if (isClose && !tall) lines += COLUMNS - 1;
-      tall = tall || isClose;
-    });
+  const starts = bars.map(() => false);
+  for (const [from, to] of phrasesOf(bars)) {
+    // A phrase too full for one line goes evenly on two or more.
+    let lines = Math.ceil((to - from) / MOST_BARS);
+    while (fullest(bars.slice(from, to), lines) > MOST_ROOM && lines < to - from) lines += 1;
+    const count = Math.ceil((to - from) / lines);
+    for (let i = from; i < to; i += count) starts[i] = true;
   }
-  return lines;
+  return starts;
 }
 
-function fullest(bars: readonly Bar[], count: number): number {
+/** The lines of several exercises, each beginning a line of its own. */
+export function countLines(etudes: readonly { readonly bars: readonly Bar[] }[]): number {
+  return etudes.reduce((sum, { bars }) => sum + lineStarts(bars).filter(Boolean).length, 0);
+}
+
+/** The phrases of some bars as the bars they begin with and go up to; by fours where none begins. */
+export function phrasesOf(bars: readonly Bar[]): readonly (readonly [from: number, to: number])[] {
+  const begins = bars.some(({ phraseStarts }) => phraseStarts)
+    ? bars.map(({ phraseStarts }, i) => phraseStarts || i === 0)
+    : bars.map((_, i) => i % USUAL_BARS === 0);
+  const firsts = begins.map((begins, i) => (begins ? i : -1)).filter((i) => i >= 0);
+  return firsts.map((from, i) => [from, firsts[i + 1] ?? bars.length] as const);
+}
+
+function fullest(bars: readonly Bar[], lines: number): number {
+  const count = Math.ceil(bars.length / lines);
   let most = 0;
   for (let i = 0; i < bars.length; i += count)
     most = Math.max(
@@ -45,7 +45,7 @@ function fullest(bars: readonly Bar[], count: number): number {
   return most;
 }
 
-/** A quarter takes the room of its fingering and some air; sixteenths are set in columns. */
+/** A quarter takes the room of its fingering and some air; quicker notes have their valves alone. */
 function roomOf(notes: readonly EtudeNote[]): number {
-  return notes.reduce((sum, { quarters }) => sum + (quarters >= 1 ? 1.2 : quarters >= 0.5 ? 1.1 : 0.9), 0);
+  return notes.reduce((sum, { quarters }) => sum + (quarters >= 1 ? 1.2 : quarters >= 0.5 ? 1.1 : 0.7), 0);
 }

@@ -88,20 +88,26 @@ export function bendsBetween(
 ): readonly Bend[] {
   const all = BENDS.get(player) ?? allBends(player, transposition);
   BENDS.set(player, all);
-  return all
-    .filter(
-      ({ open, stopped }) => pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low),
-    )
-    .map((bend) => ({
-      ...bend,
-      open: spellInKey(key, pitchCents(bend.open)),
-      stopped: spellInKey(key, pitchCents(bend.stopped)),
-      hand: player.horn.natural ? naturalHornSign(bend.stopped, player, transposition) : ('stopped' as const),
-    }));
+  const spelled = SPELLED.get(all) ?? new WeakMap<Key, readonly Bend[]>();
+  SPELLED.set(all, spelled);
+  const inKey = spelled.get(key) ?? all.map((bend) => spelledIn(key, bend));
+  spelled.set(key, inKey);
+  return inKey.filter(
+    ({ open, stopped }) => pitchCents(open) <= pitchCents(high) && pitchCents(stopped) >= pitchCents(low),
+  );
 }
 
-/** What a player can bend does not change, and asking is dear. */
+/** What a player can bend does not change, and asking is dear; nor does how it is spelled in a key. */
 const BENDS = new WeakMap<Settings, readonly Bend[]>();
+const SPELLED = new WeakMap<readonly Bend[], WeakMap<Key, readonly Bend[]>>();
+
+function spelledIn(key: Key, bend: Bend): Bend {
+  return {
+    ...bend,
+    open: spellInKey(key, pitchCents(bend.open)),
+    stopped: spellInKey(key, pitchCents(bend.stopped)),
+  };
+}
 
 function allBends(player: Settings, transposition: Transposition): readonly Bend[] {
   const crooked = playerAt(player, transposition);
@@ -124,7 +130,7 @@ function allBends(player: Settings, transposition: Transposition): readonly Bend
         const bend: Bend = {
           open,
           stopped,
-          hand: 'stopped',
+          hand: player.horn.natural ? naturalHornSign(stopped, player, transposition) : 'stopped',
           harmonic,
           side: side.name,
           valves,

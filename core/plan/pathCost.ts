@@ -39,6 +39,8 @@ const COST = {
   /** A harmonic that stands badly, where the standard one does not: worse than all of the above and below together. */
   badHarmonic: 5_000,
   rarerValves: 60,
+  /** A closed note on another side of the horn than its standard one: rather two open notes beside it leave theirs. */
+  closedElsewhere: 200,
   /** For each step to a tube further from the open one. */
   longerTube: 10,
   unplayable: 100_000,
@@ -78,7 +80,8 @@ export function fingeringCosts(options: readonly Fingering[]): readonly number[]
       : COST.notStandard +
         i +
         Math.max(0, shortcomings(fingering) - shortcomings(standard)) +
-        (standard.standsWell && !fingering.standsWell ? COST.badHarmonic : 0),
+        (standard.standsWell && !fingering.standsWell ? COST.badHarmonic : 0) +
+        (standard.dropCents > 0 && fingering.tube.side !== standard.tube.side ? COST.closedElsewhere : 0),
   );
   FINGERING_COSTS.set(options, costs);
   return costs;

@@ -378,14 +378,17 @@ const etudes: EtudeWords = {
   naturalHornIn: (key) => `Naturhorn in ${key}`,
   key: { major: (tonic) => `${tonic}-Dur`, minor: (tonic) => `${tonic.toLowerCase()}-Moll` },
   level: (level, seed, difficulty) => `Stufe ${level}, Startzahl ${seed}, Schwierigkeit ${difficulty}.`,
-  numbers: (keys, semitones, changes, risk) =>
-    `${keys}, Umfang ${counted(semitones, 'Halbton', 'Halbtöne')}, ${counted(changes, 'Handwechsel', 'Handwechsel')} in der Minute, ${risk}.`,
-  noRisk: 'kein unsicherer Ton',
+  numbers: (keys, semitones, changes) =>
+    `${keys}, Umfang ${counted(semitones, 'Halbton', 'Halbtöne')}, ${counted(changes, 'Handwechsel', 'Handwechsel')} in der Minute.`,
+  noRisk: 'Kein unsicherer Ton.',
   risks: (count) =>
-    `${counted(count, 'unsicherer Ton', 'unsichere Töne')} (blau, ≈), wo der Ton nach oben rutschen kann`,
+    `${counted(count, 'unsicherer Ton', 'unsichere Töne')} (blau, ≈), wo der Ton nach oben rutschen kann.`,
   naturalLegend: 'o offen, ¼ ½ ¾ und + geschlossen, jeweils bis zum nächsten Zeichen.',
   valveLegend: 'Die Ventile über gestopften Tönen gelten mit dem Stopfventil.',
-  advice: 'So lange ruhen, wie gespielt wurde. Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
+  advice: [
+    'So lange ruhen, wie gespielt wurde.',
+    'Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
+  ],
 };
 
 const panel: PanelWords = {

@@ -355,13 +355,13 @@ const etudes: EtudeWords = {
   naturalHornIn: (key) => `Natural horn in ${key}`,
   key: { major: (tonic) => `${tonic} major`, minor: (tonic) => `${tonic} minor` },
   level: (level, seed, difficulty) => `Level ${level}, seed ${seed}, difficulty ${difficulty}.`,
-  numbers: (keys, semitones, changes, risk) =>
-    `${keys}, range of ${counted(semitones, 'semitone', 'semitones')}, ${counted(changes, 'change', 'changes')} of the hand a minute, ${risk}.`,
-  noRisk: 'no risky note',
-  risks: (count) => `${counted(count, 'risky note', 'risky notes')} (blue, ≈) where the tone may slip up`,
+  numbers: (keys, semitones, changes) =>
+    `${keys}, range of ${counted(semitones, 'semitone', 'semitones')}, ${counted(changes, 'change', 'changes')} of the hand a minute.`,
+  noRisk: 'No risky note.',
+  risks: (count) => `${counted(count, 'risky note', 'risky notes')} (blue, ≈), where the tone may slip up.`,
   naturalLegend: 'o open, ¼ ½ ¾ and + closed, each until the next sign.',
   valveLegend: 'Valves over a stopped note go with the stopping valve.',
-  advice: 'Rest as long as you have played. Stop when the lip tires or the hand hurts.',
+  advice: ['Rest as long as you have played.', 'Stop when the lip tires or the hand hurts.'],
 };
 
 const panel: PanelWords = {

@@ -373,14 +373,14 @@ const etudes: EtudeWords = {
   naturalHornIn: (key) => `Trompa natural en ${key}`,
   key: { major: (tonic) => `${tonic} mayor`, minor: (tonic) => `${tonic} menor` },
   level: (level, seed, difficulty) => `Nivel ${level}, semilla ${seed}, dificultad ${difficulty}.`,
-  numbers: (keys, semitones, changes, risk) =>
-    `${keys}, extensión de ${counted(semitones, 'semitono', 'semitonos')}, ${counted(changes, 'cambio', 'cambios')} de mano por minuto, ${risk}.`,
-  noRisk: 'ninguna nota arriesgada',
+  numbers: (keys, semitones, changes) =>
+    `${keys}, extensión de ${counted(semitones, 'semitono', 'semitonos')}, ${counted(changes, 'cambio', 'cambios')} de mano por minuto.`,
+  noRisk: 'Ninguna nota arriesgada.',
   risks: (count) =>
-    `${counted(count, 'nota arriesgada', 'notas arriesgadas')} (en azul, ≈), donde el sonido puede escaparse hacia arriba`,
+    `${counted(count, 'nota arriesgada', 'notas arriesgadas')} (en azul, ≈), donde el sonido puede escaparse hacia arriba.`,
   naturalLegend: 'o abierto, ¼ ½ ¾ y + cerrado, cada uno hasta el signo siguiente.',
   valveLegend: 'Los cilindros sobre las notas tapadas van con el cilindro de tapar.',
-  advice: 'Descansar tanto como se ha tocado. Parar cuando el labio se canse o duela la mano.',
+  advice: ['Descansar tanto como se ha tocado.', 'Parar cuando el labio se canse o duela la mano.'],
 };
 
 const panel: PanelWords = {

@@ -50,9 +50,12 @@ export interface SheetFacts {
   readonly risky: number;
 }
 
+/** Letters of a line at the head of a page at most; more would run off it. */
+const LONGEST_LINE = 118;
+
 /**
- * What stands at the head of a page, two lines: the horn, how hard it is, and when to rest; how it is read, what makes
- * it hard, and what is risky in it.
+ * What stands at the head of a page, in two or three lines: the horn, how hard it is, and when to rest; how it is read,
+ * what makes it hard, and what is risky in it.
  */
 export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] {
   const words = WORDS[reader.language].etudes;
@@ -60,14 +63,28 @@ export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] 
   const keyTexts = keys
     .map((key) => keyInModeText(key, reader))
     .filter((each, i, all) => all.indexOf(each) === i);
-  const risk = risky === 0 ? words.noRisk : words.risks(risky);
   const legend = horn.natural
     ? words.naturalLegend
     : sidesForStopping(horn)[0]!.stoppingValveCents > 0
       ? words.valveLegend
       : `${capital(hornText(horn, reader))}.`;
-  return [
-    `${instrumentText(horn, reader)}. ${words.level(level, seed, Math.round(difficulty))} ${words.advice}`,
-    `${legend} ${capital(words.numbers(listText(keyTexts, reader), rangeSemitones, Math.round(changesPerMinute), risk))}`,
-  ];
+  return inLines([
+    `${instrumentText(horn, reader)}.`,
+    words.level(level, seed, Math.round(difficulty)),
+    ...words.advice,
+    legend,
+    capital(words.numbers(listText(keyTexts, reader), rangeSemitones, Math.round(changesPerMinute))),
+    risky === 0 ? words.noRisk : words.risks(risky),
+  ]);
+}
+
+/** Sentence after sentence, a new line where one would run off. */
+function inLines(sentences: readonly string[]): readonly string[] {
+  const lines: string[] = [];
+  for (const sentence of sentences) {
+    const longer = `${lines[lines.length - 1] ?? ''} ${sentence}`.trim();
+    if (lines.length === 0 || longer.length > LONGEST_LINE) lines.push(sentence);
+    else lines[lines.length - 1] = longer;
+  }
+  return lines;
 }

@@ -379,15 +379,17 @@ const etudes: EtudeWords = {
   naturalHornIn: (key) => `Cor naturel en ${key}`,
   key: { major: (tonic) => `${tonic} majeur`, minor: (tonic) => `${tonic} mineur` },
   level: (level, seed, difficulty) => `Niveau ${level}, graine ${seed}, difficulté ${difficulty}.`,
-  numbers: (keys, semitones, changes, risk) =>
-    `${keys}, étendue de ${counted(semitones, 'demi-ton', 'demi-tons')}, ${counted(changes, 'changement', 'changements')} de main par minute, ${risk}.`,
-  noRisk: 'aucune note risquée',
+  numbers: (keys, semitones, changes) =>
+    `${keys}, étendue de ${counted(semitones, 'demi-ton', 'demi-tons')}, ${counted(changes, 'changement', 'changements')} de main par minute.`,
+  noRisk: 'Aucune note risquée.',
   risks: (count) =>
-    `${counted(count, 'note risquée', 'notes risquées')} (en bleu, ≈), où le son peut glisser vers le haut`,
+    `${counted(count, 'note risquée', 'notes risquées')} (en bleu, ≈), où le son peut glisser vers le haut.`,
   naturalLegend: 'o ouvert, ¼ ½ ¾ et + fermé, chacun jusqu’au signe suivant.',
   valveLegend: 'Au-dessus des notes bouchées, les pistons se prennent avec le piston à sons bouchés.',
-  advice:
-    'Se reposer aussi longtemps qu’on a joué. Arrêter quand les lèvres fatiguent ou que la main fait mal.',
+  advice: [
+    'Se reposer aussi longtemps qu’on a joué.',
+    'Arrêter quand les lèvres fatiguent ou que la main fait mal.',
+  ],
 };
 
 const panel: PanelWords = {

@@ -380,14 +380,14 @@ const etudes: EtudeWords = {
   naturalHornIn: (key) => `Corno naturale in ${key}`,
   key: { major: (tonic) => `${tonic} maggiore`, minor: (tonic) => `${tonic} minore` },
   level: (level, seed, difficulty) => `Livello ${level}, seme ${seed}, difficoltà ${difficulty}.`,
-  numbers: (keys, semitones, changes, risk) =>
-    `${keys}, estensione di ${counted(semitones, 'semitono', 'semitoni')}, ${counted(changes, 'cambio', 'cambi')} della mano al minuto, ${risk}.`,
-  noRisk: 'nessuna nota rischiosa',
+  numbers: (keys, semitones, changes) =>
+    `${keys}, estensione di ${counted(semitones, 'semitono', 'semitoni')}, ${counted(changes, 'cambio', 'cambi')} della mano al minuto.`,
+  noRisk: 'Nessuna nota rischiosa.',
   risks: (count) =>
-    `${counted(count, 'nota rischiosa', 'note rischiose')} (in blu, ≈), dove il suono può scivolare in su`,
+    `${counted(count, 'nota rischiosa', 'note rischiose')} (in blu, ≈), dove il suono può scivolare in su.`,
   naturalLegend: 'o aperto, ¼ ½ ¾ e + chiuso, ciascuno fino al segno seguente.',
   valveLegend: 'I cilindri sopra le note chiuse valgono con la macchina per i suoni chiusi.',
-  advice: 'Riposare quanto si è suonato. Smettere quando il labbro si stanca o la mano fa male.',
+  advice: ['Riposare quanto si è suonato.', 'Smettere quando il labbro si stanca o la mano fa male.'],
 };
 
 const panel: PanelWords = {

@@ -1,12 +1,55 @@
 /** How a sheet lies on its page: A4, its head, and systems so far apart that they fill it. */
-import { countLines, type Sheet } from '../../core/index.ts';
+import { countLines, pitchCents, type Sheet } from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
-/** A4 with a staff of 5.6 mm, in tenths of a staff space; the margins are 13 mm. */
-export const PAGE = { millimeters: 5.6, tenths: 40, width: 1500, height: 2121, margin: 93 } as const;
+/** A page as scores measure it: in tenths of a staff space. */
+export interface Page {
+  /** A staff, in millimetres. */
+  readonly staffMillimetres: number;
+  readonly widthTenths: number;
+  readonly heightTenths: number;
+  readonly marginTenths: number;
+}
+
+/** Staves, in millimetres: as large as the page allows. Low notes and a third line at the head take room. */
+const STAFF = { usual: 5.6, longHead: 5.4, low: 5.2, fewLines: 6.6 } as const;
+/** So many lines leave room for larger staves. */
+const FEW_LINES = 8;
+/** A head of more lines than this is long. */
+const HEAD_LINES = 2;
+/** Written A3: notes below it stand well under the staff. */
+const LOW_CENTS = 5700;
+
+/** The page of a sheet. */
+export function pageFor({ etudes, lines }: Sheet): Page {
+  const isLow = etudes.some(({ bars }) =>
+    bars.some(({ notes }) => notes.some(({ written }) => written && pitchCents(written) < LOW_CENTS)),
+  );
+  const staffMillimetres =
+    countLines(etudes) <= FEW_LINES
+      ? STAFF.fewLines
+      : isLow
+        ? STAFF.low
+        : lines.length > HEAD_LINES
+          ? STAFF.longHead
+          : STAFF.usual;
+  return a4(staffMillimetres);
+}
+
+/** A4, its margins 13 mm. */
+function a4(staffMillimetres: number): Page {
+  const tenths = (millimetres: number) => Math.round((millimetres * TENTHS) / staffMillimetres);
+  return { staffMillimetres, widthTenths: tenths(210), heightTenths: tenths(297), marginTenths: tenths(13) };
+}
+
+/** Four spaces, the staff. */
+const TENTHS = 40;
+
+/** What other scores of ours are printed on. */
+export const USUAL_PAGE: Page = a4(STAFF.usual);
 
 /** How high the head of a page is: its title, and each line below it, in tenths. */
-const TITLE_TENTHS = 100;
+const TITLE_TENTHS = 136;
 const LINE_TENTHS = 32;
 /** What a system takes without its distance to the next: two lines of fingerings, signs and a staff, in tenths. */
 const SYSTEM_TENTHS = 95;
@@ -18,13 +61,14 @@ const FURTHEST_TENTHS = 180;
 
 /** The `defaults` of a sheet's score. */
 export function defaults(sheet: Sheet): XmlElement {
+  const page = pageFor(sheet);
   const lines = countLines(sheet.etudes);
   const head = headHeight(sheet.lines.length);
-  const free = PAGE.height - 2 * PAGE.margin - head - HEADING_TENTHS * sheet.etudes.length;
+  const free = page.heightTenths - 2 * page.marginTenths - head - HEADING_TENTHS * sheet.etudes.length;
   const distance = Math.round(
     Math.min(FURTHEST_TENTHS, Math.max(NEAREST_TENTHS, free / lines - SYSTEM_TENTHS)),
   );
-  return pageDefaults(distance, sheet.lines.length);
+  return pageDefaults(page, distance, sheet.lines.length);
 }
 
 /**
@@ -32,18 +76,27 @@ export function defaults(sheet: Sheet): XmlElement {
  * @param distance from one system to the next, in tenths
  * @param headLines lines below the title
  */
-export function pageDefaults(distance: number, headLines: number): XmlElement {
+export function pageDefaults(page: Page, distance: number, headLines: number): XmlElement {
   const margins = ['left-margin', 'right-margin', 'top-margin', 'bottom-margin'];
   return element(
     'defaults',
     {},
-    element('scaling', {}, element('millimeters', {}, PAGE.millimeters), element('tenths', {}, PAGE.tenths)),
+    element(
+      'scaling',
+      {},
+      element('millimeters', {}, page.staffMillimetres),
+      element('tenths', {}, TENTHS),
+    ),
     element(
       'page-layout',
       {},
-      element('page-height', {}, PAGE.height),
-      element('page-width', {}, PAGE.width),
-      element('page-margins', { type: 'both' }, ...margins.map((name) => element(name, {}, PAGE.margin))),
+      element('page-height', {}, page.heightTenths),
+      element('page-width', {}, page.widthTenths),
+      element(
+        'page-margins',
+        { type: 'both' },
+        ...margins.map((name) => element(name, {}, page.marginTenths)),
+      ),
     ),
     element(
       'system-layout',

@@ -32,12 +32,14 @@ class PartWriter {
   private readonly sheet: Sheet;
   private fifths: number | null = null;
   private meter: Meter | null = null;
-  private clef: Clef | null = null;
   private before: EtudeNote | null = null;
   private number = 0;
+  /** The clef of each measure. */
+  private readonly clefs: readonly Clef[];
 
   constructor(sheet: Sheet) {
     this.sheet = sheet;
+    this.clefs = clefsOf(([] as Bar[]).concat(...sheet.etudes.map(({ bars }) => bars)));
   }
 
   measures(): XmlElement[] {
@@ -68,6 +70,10 @@ class PartWriter {
       }
       accidentals.startBar();
       children.push(...this.notes(bar, accidentals));
+      // A new clef stands at the end of the bar before: set after a bar line, some editors print both at a line's beginning.
+      const clef = this.clefs[this.number]!;
+      const next = this.clefs[this.number + 1] ?? clef;
+      if (next !== clef) children.push(element('attributes', {}, clefElement(next)));
       if (bar.times > 0) children.push(repeatSign('right', bar.times));
       else if (i === etude.bars.length - 1)
         children.push(element('barline', { location: 'right' }, element('bar-style', {}, 'light-heavy')));
@@ -91,9 +97,8 @@ class PartWriter {
   }
 
   /** What changes at the beginning of a bar, or null. */
-  private attributes({ key, transposition }: Etude, { meter, notes }: Bar): XmlElement | null {
+  private attributes({ key, transposition }: Etude, { meter }: Bar): XmlElement | null {
     const isFirst = this.fifths === null;
-    const clef = clefFor(notes, this.clef);
     const children = [
       isFirst ? element('divisions', {}, DIVISIONS) : null,
       key.fifths === this.fifths
@@ -102,9 +107,7 @@ class PartWriter {
       isSame(meter, this.meter)
         ? null
         : element('time', {}, element('beats', {}, meter.beats), element('beat-type', {}, meter.beatType)),
-      clef === this.clef
-        ? null
-        : element('clef', {}, element('sign', {}, clef), element('line', {}, clef === 'G' ? 2 : 4)),
+      isFirst ? clefElement(this.clefs[0]!) : null,
       isFirst
         ? element(
             'transpose',
@@ -119,23 +122,36 @@ class PartWriter {
     ].filter((child) => child !== null);
     this.fifths = key.fifths;
     this.meter = meter;
-    this.clef = clef;
     return children.length > 0 ? element('attributes', {}, ...children) : null;
   }
 }
 
 type Clef = 'G' | 'F';
 
-/** Written G3, below which notes want the bass clef, and G4, above which they want the treble clef again. */
+/** Written G3, below which notes want the bass clef, and C4, from which on they want the treble clef again. */
 const BASS_BELOW_CENTS = 5500;
-const TREBLE_ABOVE_CENTS = 6700;
+const TREBLE_FROM_CENTS = 6000;
+/** Written A4: above it even a bar with low notes keeps the treble clef. */
+const BASS_UP_TO_CENTS = 6900;
 
-/** The bass clef, in new notation, for bars that lie below the treble staff; it stays until a bar leads above it. */
+/** The bass clef, in new notation, for bars that lie below the treble staff; it stays until a bar lies on that again. */
 function clefFor(notes: readonly EtudeNote[], before: Clef | null): Clef {
   const cents = notes.filter(({ written }) => written !== null).map(({ written }) => pitchCents(written!));
   const [low, high] = [Math.min(...cents), Math.max(...cents)];
-  if (high > TREBLE_ABOVE_CENTS) return 'G';
+  if (low >= TREBLE_FROM_CENTS || high > BASS_UP_TO_CENTS) return 'G';
   return low < BASS_BELOW_CENTS ? 'F' : (before ?? 'G');
+}
+
+function clefsOf(bars: readonly Bar[]): readonly Clef[] {
+  let clef: Clef | null = null;
+  return bars.map(({ notes }) => {
+    clef = clefFor(notes, clef);
+    return clef;
+  });
+}
+
+function clefElement(clef: Clef): XmlElement {
+  return element('clef', {}, element('sign', {}, clef), element('line', {}, clef === 'G' ? 2 : 4));
 }
 
 function isSame(a: Meter, b: Meter | null): boolean {

@@ -1,7 +1,7 @@
 /** What every chart's score has around its notes: title, one horn part, clef and key of the part. */
 import { type Settings, transpositionOf } from '../../core/index.ts';
 import { documentText } from '../etude/documentText.ts';
-import { pageDefaults } from '../etude/pageLayout.ts';
+import { pageDefaults, USUAL_PAGE } from '../etude/pageLayout.ts';
 import { heading } from '../etude/scoreHead.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 
@@ -42,8 +42,8 @@ export function chartText(
       { version: '4.0' },
       element('work', {}, element('work-title', {}, title)),
       element('identification', {}, element('encoding', {}, element('software', {}, 'Bellhand'))),
-      pageDefaults(SYSTEM_DISTANCE, lines.length + MARK_LINES),
-      heading(title, lines),
+      pageDefaults(USUAL_PAGE, SYSTEM_DISTANCE, lines.length + MARK_LINES),
+      heading(title, lines, USUAL_PAGE),
       partList(),
       element('part', { id: 'P1' }, ...measures),
     ),

@@ -303,7 +303,7 @@ describe('the kinds', () => {
 
   test('change: the notes get shorter, as far as level and tempo let them; a quick hand gets sixteenths', () => {
     for (const [level, tempo, shortest] of [
-      [1, 60, 1],
+      [1, 60, 0.5],
       [2, 60, 0.5],
       [3, 90, 0.5],
       [3, 72, 1 / 3],

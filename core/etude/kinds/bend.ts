@@ -62,15 +62,20 @@ function compose(workshop: Workshop): Draft {
   const two = fitting(IN_TWO_BARS[level], workshop);
   const bars: Bar[] = [];
   let treated: Treatment | null = null;
+  const said: { readonly bend: Bend; readonly treatment: Treatment }[] = [];
   chosen.forEach((bend, i) => {
     const isDouble = bars.length % 8 === 6;
-    const fresh = one.filter((each) => each !== treated || one.length === 1);
+    const isSaid = (each: Treatment | null) =>
+      said.some((one) => one.bend === bend && one.treatment === each);
+    const fresh = one.filter((each) => each !== treated && !isSaid(each));
     // The first goes down, as the hand closes.
     const falling = fresh.filter((each) => i > 1 || each.bars[0]![0]!.hand === 'open');
-    const choice: readonly Treatment[] = isDouble ? two : falling.length > 0 ? falling : fresh;
+    const choice = isDouble ? two : falling.length > 0 ? falling : fresh.length > 0 ? fresh : one;
     // A treatment is kept for two bends, so that the hand learns it.
-    const made = isDouble || i % 2 === 0 || !treated ? pick(random, choice) : treated;
+    const made: Treatment =
+      isDouble || i % 2 === 0 || !treated || isSaid(treated) ? pick(random, choice) : treated;
     treated = isDouble ? null : made;
+    said.push({ bend, treatment: made });
     made.bars.forEach((strokes, j) => {
       const each = barOf(bend, strokes, made.meter);
       bars.push(j === 0 && bars.length % 4 === 0 ? withDynamic(each, 'mf') : each);
@@ -119,12 +124,8 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
   );
   // A harmonic that is in tune on a tube or two is left to them.
   const long = all.filter((run) => run.length >= FEWEST_TUBES);
-  const runs = long.length > 0 ? long : all;
-  const tubes = ([] as Bend[])
-    .concat(...runs)
-    .sort((a, b) => a.semitones - b.semitones)
-    .map(({ valves }) => valves)
-    .filter((valves, i, all) => all.indexOf(valves) === i);
+  const runs = tubesOf(long).length >= Math.min(BEND_TUBES, tubesOf(all).length) ? long : all;
+  const tubes = tubesOf(runs);
   // The smallest that has all its tubes, and from there on those that drop further.
   const first = Math.max(
     0,
@@ -148,6 +149,12 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
     chosen.push(best ?? run.filter(({ valves }) => valves === wanted)[0] ?? fresh[0] ?? run[i % run.length]!);
   }
   return sorted(chosen, runs);
+}
+
+/** The valves of some runs, from the shortest tube. */
+function tubesOf(runs: readonly Run[]): readonly string[] {
+  const bends = ([] as Bend[]).concat(...runs).sort((a, b) => a.semitones - b.semitones);
+  return distinct(bends.map(({ valves }) => valves));
 }
 
 /** Harmonic after harmonic, the tubes of each as they came. */

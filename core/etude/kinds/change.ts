@@ -3,7 +3,7 @@ import { type Bar, FOUR_FOUR, repeated, withBreath, withDynamic } from '../bar.t
 import { type Figure, figure, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
-import { drawLine, type Place } from '../line.ts';
+import { drawMovingLine, type Place } from '../line.ts';
 import { pick } from '../random.ts';
 import { pairsOf, type Tone } from '../tone.ts';
 import { type Draft, fits, hasTimeFor, type Workshop } from '../workshop.ts';
@@ -13,7 +13,11 @@ const read = (texts: readonly string[]) => texts.map(figure);
 
 /** From the slowest: each step is quicker than the one before. In each the hand ends on something longer. */
 const STEPS: { readonly [level in Level]: readonly (readonly Figure[])[] } = {
-  1: [read(['o4', 's4']), read(['o2 s2>', 's2 o2']), read(['o1 r1 s1> r1', 's1> r1 o1 r1'])],
+  1: [
+    read(['o2 s2>', 's2> o2']),
+    read(['o1 r1 s1> r1', 's1> r1 o1 r1']),
+    read(['o.5 r.5 s.5> r.5 o1 r1', 's.5> r.5 o.5 r.5 s1> r1']),
+  ],
   2: [
     read(['o2 s2>', 's2> o2']),
     read(['o1 s1> o2', 'o1 s1> o1 s1>', 's1> o1 s2']),
@@ -26,6 +30,9 @@ const STEPS: { readonly [level in Level]: readonly (readonly Figure[])[] } = {
     read(['o.25 s.25 o.25 s.25 o1 s1> o1', 'o1 s.25 o.25 s.25 o.25 s2>', 's.25 o.25 s.25 o.25 s1> o1 s1>']),
   ],
 };
+
+/** Different notes in a phrase, at least. */
+const FEWEST_NOTES = 3;
 
 /** So often are the quickest bars by level. */
 const TIMES: { readonly [level in Level]: number } = { 1: 2, 2: 3, 3: 3 };
@@ -47,8 +54,8 @@ function compose(workshop: Workshop): Draft {
   planPhrases(random, count, key, plan.isMixed).forEach(({ chords, ends, heights, keys }, i) => {
     const places = chords.map((chord, bar): Place => ({ chord, firm: true, height: heights[bar]! }));
     places[3] = { chord: ends, firm: true, height: heights[3]! };
-    const line: readonly Tone[] = drawLine(random, pairs, places, before).map((tone, bar) =>
-      workshop.toneIn(tone, keys[bar]!),
+    const line: readonly Tone[] = drawMovingLine(random, pairs, places, before, FEWEST_NOTES).map(
+      (tone, bar) => workshop.toneIn(tone, keys[bar]!),
     );
     const phrase: Bar[] = [];
     let used: Figure | null = null;
@@ -70,7 +77,7 @@ function compose(workshop: Workshop): Draft {
     );
     phrase.push(played(rests, [line[3]!], FOUR_FOUR));
     // The quickest come last and again.
-    bars.push(...(i === count - 1 && count > 1 ? repeated(phrase, TIMES[level]) : phrase));
+    bars.push(...(i === count - 1 ? repeated(phrase, TIMES[level]) : phrase));
     before = line[3]!;
   });
   return bars;

@@ -3,7 +3,7 @@ import { type Bar, FOUR_FOUR, type Meter, THREE_FOUR, withBreath, withDynamic } 
 import { type Figure, figure, notesTaken, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
-import { drawLine, type Place } from '../line.ts';
+import { drawMovingLine, type Place } from '../line.ts';
 import { pick } from '../random.ts';
 import { pairsOf, type Tone } from '../tone.ts';
 import { type Draft, fits, hasTimeFor, pickFitting, type Workshop } from '../workshop.ts';
@@ -11,26 +11,26 @@ import type { KindOfEtude } from './kind.ts';
 
 const read = (texts: readonly string[]) => texts.map(figure);
 
-/** What a bar may be, by meter and level; the calmest last. */
+/** What a bar may be, by meter and level, each note open before it is closed; the calmest last. */
 const FOURS: { readonly [level in Level]: readonly Figure[] } = {
-  1: read(['s2_ o2', 'o1 r1 s1_ r1', 's1 r1 o1 r1', 'o2 s2_']),
+  1: read(['o1 r1 s1_ r1', 'o1 r1 s2_', 'o2 s1_ r1', 'o2 s2_']),
   2: read([
     'o1 s2_ o1',
     "o1 s1_ 'o1 s1_",
     "o1( 'o1) s2_",
-    "s1_ o1 's1_ o1",
+    "o1 s1_ 'o2",
     'o1 s1_ o2',
     "o.5( 'o.5 'o1) s1_ o1",
-    's1 o1 r1 s1_',
+    'o1 s1_ r1 s1_',
     'o2 s2_',
   ]),
   3: read([
     "o.5 s.5_ 'o.5 s.5_ 'o1 s1_",
     "o1 s1_ 'o.5 s.5_ 'o1",
-    "o1/3( 'o1/3 'o1/3) s1_ o1 s1",
-    "s.5 o.5 's.5 o.5 's1 o1",
+    "o1/3( 'o1/3 'o1/3) s1_ o1 s1_",
+    "o.5 s.5_ 'o.5 s.5_ 'o.5( 'o.5) s1_",
     'o1.5 s.5> o1 s1_',
-    "s1 o1 's1/3 s1/3 s1/3 o1",
+    "o1 s1_ 'o1/3 s1/3_ s1/3 s1_",
     'o1 s2_ o1',
     'o2 s2_',
   ]),
@@ -38,18 +38,21 @@ const FOURS: { readonly [level in Level]: readonly Figure[] } = {
 const THREES: readonly Figure[] = read([
   'o1 s1_ o1',
   "o.5 s.5_ 'o1 s1_",
-  's1 o.5 s.5 o1',
+  "o1 s.5_ 'o.5 s1_",
   "o.5( 'o.5) s1_ o1",
   'o1 s2_',
 ]);
 const CLOSES: { readonly [level in Level]: readonly Figure[] } = {
-  1: read(['o2 s1_ r1']),
+  1: read(['o2 s1_ r1', 'o1 r1 s1_ r1']),
   2: read(['o1 s2_ r1', 'o2 s1_ r1']),
   3: read(['o1 s2_ r1', 'o.5 s1.5_ o1 r1', 'o2 s1_ r1']),
 };
 
 /** Where the tonic is an open note of a natural horn. */
 const OPEN_CLOSES: readonly Figure[] = read(['s1 o2 r1', 's2 o1 r1']);
+
+/** Different notes in a phrase, at least. */
+const FEWEST_NOTES = 3;
 
 function compose(workshop: Workshop): Draft {
   const { random, key, level, plan, tones, length } = workshop;
@@ -75,7 +78,7 @@ function compose(workshop: Workshop): Draft {
         places.push({ chord: chords[bar]!, firm: i === 0, height: heights[bar]! });
     });
     places[places.length - 1] = { ...places[places.length - 1]!, chord: ends, firm: true };
-    const line: readonly Tone[] = drawLine(random, pairs, places, before);
+    const line: readonly Tone[] = drawMovingLine(random, pairs, places, before, FEWEST_NOTES);
     let next = 0;
     figures.forEach((strokes, i) => {
       const made = played(strokes, line.slice(next), i < 3 ? meters[i]! : FOUR_FOUR);

@@ -2,6 +2,7 @@
 
 import { pitchCents } from '../../pitch/pitch.ts';
 import {
+  asPhrase,
   type Bar,
   bar,
   type Dynamic,
@@ -147,13 +148,14 @@ function compose(workshop: Workshop): Draft {
   const lengths = lengthsOf(random, length / 2, level);
   const rhythms = pick(random, METERS[level]);
   const away = plan.isMixed ? neighbourKeys(key) : [];
+  const way = Math.floor(random() * 2);
   const bars: Bar[] = [];
   let before: Tone | null = null;
   let opening: Wish | null = null;
   lengths.forEach((count, i) => {
     const isAnswer = i % 2 === 1 || i === lengths.length - 1;
     const isLast = i === lengths.length - 1;
-    const abroad = !isLast && away.length > 0 ? away[i % away.length]! : key;
+    const abroad = !isLast && away.length > 0 ? away[(way + i) % away.length]! : key;
     const wish = wishFor(random, rhythms, level, count, isAnswer, opening, key, abroad);
     opening = isAnswer ? null : wish;
     let shown: readonly Tone[] = [];
@@ -163,18 +165,18 @@ function compose(workshop: Workshop): Draft {
       const faults = melodyFaults(melodyOf(wish, line)).length;
       if (faults < fewest) [shown, fewest] = [line, faults];
     }
-    bars.push(...voiced(workshop, wish, shown, 'open', i === 0 ? 'mf' : isLast ? 'f' : 'mf'));
-    bars.push(...voiced(workshop, wish, shown, 'closed', isLast ? 'pp' : 'p'));
+    bars.push(...asPhrase(voiced(workshop, wish, shown, 'open', 'mf')));
+    bars.push(...asPhrase(voiced(workshop, wish, shown, 'closed', isLast ? 'pp' : 'p')));
     before = shown[shown.length - 1]!;
   });
   return bars;
 }
 
-/** Bars of each phrase: threes, fours and, for the experienced, fives, in pairs where they can be. */
+/** Bars of each phrase: threes, fours and, after the first weeks, fives; two phrases at least where there is room, to ask and answer. */
 function lengthsOf(random: Random, bars: number, level: Level): readonly number[] {
   if (bars <= 5) return [bars];
   const found: number[][] = [];
-  const sizes = level === 3 ? [3, 4, 5] : [3, 4];
+  const sizes = level === 1 ? [3, 4] : [3, 4, 5];
   const fill = (left: number, taken: number[]): void => {
     if (left === 0) found.push(taken);
     else if (found.length < 200)

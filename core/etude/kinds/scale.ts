@@ -1,5 +1,15 @@
 /** Stopped scales and broken chords in a key. */
-import { type Bar, bar, type EtudeNote, FOUR_FOUR, note, rest, withBreath, withDynamic } from '../bar.ts';
+import {
+  asPhrase,
+  type Bar,
+  bar,
+  type EtudeNote,
+  FOUR_FOUR,
+  note,
+  rest,
+  withBreath,
+  withDynamic,
+} from '../bar.ts';
 import { type PhrasePlan, planPhrases } from '../harmony.ts';
 import { type Key, neighbourKeys } from '../key.ts';
 import type { Level } from '../levels.ts';
@@ -47,17 +57,20 @@ const SHORTEST_SECONDS = 0.15;
 function compose(workshop: Workshop): Draft {
   const { random, key, level, plan, length, isNatural } = workshop;
   const isByPairs = level === 1 && !isNatural;
-  const barsIn = isByPairs ? 2 : 4;
-  const plans = planPhrases(random, length / 4, key, plan.isMixed);
+  // Four bars a phrase; where each is heard open first, what is left over makes a pair of two.
+  const counts = isByPairs
+    ? [...new Array<number>(Math.floor(length / 8)).fill(4), ...(length % 8 > 0 ? [2] : [])]
+    : new Array<number>(length / 4).fill(4);
+  const plans = planPhrases(random, counts.length, key, plan.isMixed);
   const bars: Bar[] = [];
   const cells: (Cell | null)[] = [];
   plans.forEach((phrase, i) => {
     let cell = i % 3 === 0 ? CELLS.scale : pick(random, i % 3 === 1 ? CHORDS_FIRST : FIGURES);
     if (cell === cells[cells.length - 1]) cell = CELLS.turns;
     cells.push(cell);
-    const closed = phraseOf(workshop, phrase, cell, barsIn);
-    if (isByPairs) bars.push(...closed.map(opened));
-    bars.push(...closed);
+    const closed = phraseOf(workshop, phrase, cell, counts[i]!);
+    if (isByPairs) bars.push(...asPhrase(closed.map(opened)));
+    bars.push(...asPhrase(closed));
   });
   return bars;
 }
@@ -71,8 +84,9 @@ function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, cou
   const moving = count - 1;
   const rhythms = rhythmsFor(workshop);
   const main = pick(random, rhythms);
-  const other = pick(random, rhythms);
-  const used = Array.from({ length: moving }, (_, i) => (i === 1 && level > 1 ? other : main));
+  const others = rhythms.filter((each) => each !== main);
+  const other = others.length > 0 ? pick(random, others) : main;
+  const used = Array.from({ length: moving }, (_, i) => (i === 1 ? other : main));
   const barLengths = used.map((rhythm) => rhythm.length);
   const total = barLengths.reduce((sum, each) => sum + each, 0);
   const wish = { length: total, barLengths, begins: [0, 2, 4], ends: phrase.ends };
@@ -103,18 +117,26 @@ function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, cou
   return marked(joined, walk, tones);
 }
 
-/** A minor scale goes up by its raised sixth and seventh and comes down without them. */
+/** A minor scale goes up to its tonic by its raised sixth and seventh, and turns or comes down without them. */
 function melodic(workshop: Workshop, line: readonly Tone[]): readonly Tone[] {
   const { key } = workshop;
   if (key.mode === 'major') return line;
   const raised: Key = { ...key, mode: 'major', fifths: key.fifths + 3 };
-  return line.map((tone, i) => {
-    const next = line[i + 1]?.degree;
-    const leadsUp = tone.degree === 5 && next === 6;
-    const comesDown = tone.degree === 6 && next === 5 && line[i + 2]?.degree !== 6;
-    if (leadsUp && raised.fifths <= 7) return workshop.toneIn(tone, raised);
-    return comesDown ? workshop.toneIn(tone, neighbourKeys(key)[0]!) : tone;
-  });
+  const lowered = neighbourKeys(key)[0]!;
+  const isUpper = (tone: Tone | undefined) => tone !== undefined && tone.degree >= 5;
+  const made: Tone[] = [];
+  for (let from = 0; from < line.length; ) {
+    let to = from;
+    while (isUpper(line[to])) to += 1;
+    const run = line.slice(from, to);
+    const both = run.some(({ degree }) => degree === 5) && run.some(({ degree }) => degree === 6);
+    const leadsHome = run[run.length - 1]?.degree === 6 && line[to]?.degree !== 4;
+    const way = !both ? null : leadsHome ? (raised.fifths <= 7 ? raised : null) : lowered;
+    made.push(...run.map((tone) => (way ? workshop.toneIn(tone, way) : tone)));
+    if (to === from) made.push(line[to++]!);
+    from = to;
+  }
+  return made;
 }
 
 /** Rhythms for level and tempo: on a natural horn the hand moves from note to note and needs its time. */

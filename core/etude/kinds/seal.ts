@@ -3,7 +3,7 @@ import { type Bar, type Dynamic, FOUR_FOUR, type Meter, THREE_FOUR, withDynamic 
 import { type Figure, figure, notesTaken, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
-import { drawLine, type Place } from '../line.ts';
+import { drawMovingLine, type Place } from '../line.ts';
 import { pick } from '../random.ts';
 import type { Tone } from '../tone.ts';
 import type { Draft, Workshop } from '../workshop.ts';
@@ -111,8 +111,11 @@ const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
   ],
 };
 
+/** Different notes in a phrase, at least: a bell is sealed on all of them, or on none. */
+const FEWEST_NOTES = 3;
+
 /** How far from the arch of the phrase a tone may lie, as a share of the range. */
-const REACH: { readonly [level in Level]: number } = { 1: 0, 2: 0.6, 3: 0.6 };
+const REACH: { readonly [level in Level]: number } = { 1: 0.6, 2: 0.6, 3: 0.6 };
 
 function compose({ random, key, level, tones, length }: Workshop): Draft {
   const bars: Bar[] = [];
@@ -126,7 +129,7 @@ function compose({ random, key, level, tones, length }: Workshop): Draft {
         places.push({ chord: chords[i]!, firm: k === 0, height: heights[i]! + reach });
     });
     places[places.length - 1] = { ...places[places.length - 1]!, chord: ends, firm: true };
-    const line: readonly Tone[] = drawLine(random, tones, places, before);
+    const line: readonly Tone[] = drawMovingLine(random, tones, places, before, FEWEST_NOTES);
     let next = 0;
     long.forEach(({ figure: strokes, meter, dynamic }, i) => {
       if (keeps.indexOf(i) >= 0) next -= 1;

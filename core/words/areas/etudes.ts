@@ -23,13 +23,12 @@ export interface EtudeWords {
   /** `C major`. @param tonic as noteNames names it */
   readonly key: { readonly [mode in 'major' | 'minor']: (tonic: string) => string };
   level(level: number, seed: number, difficulty: number): string;
-  /** @param risk as `noRisk` or `risks` says it */
-  numbers(keys: string, semitones: number, changesPerMinute: number, risk: string): string;
+  numbers(keys: string, semitones: number, changesPerMinute: number): string;
   readonly noRisk: string;
   risks(count: number): string;
   /** How the marks are read on a natural horn, and on one with a stopping valve. */
   readonly naturalLegend: string;
   readonly valveLegend: string;
-  /** When to rest and when to stop. */
-  readonly advice: string;
+  /** When to rest, and when to stop. */
+  readonly advice: readonly [string, string];
 }

@@ -49,7 +49,7 @@ function writeCourse(options: CourseOptions, reader: Reader): void {
     const text = sheetText(sheet, player, copy, documentText);
     const written = writeOwnText(path, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
     warnLines(written.map((say) => say(wordsFor(reader))));
-    return `${path}: ${sheet.lines.slice(0, 2).join('; ')}`;
+    return `${path}: ${sheet.lines.join(' ')}`;
   });
   printLines(lines);
 }

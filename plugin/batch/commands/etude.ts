@@ -61,7 +61,7 @@ export function etudeCommand(reader: Reader): Command {
       new Option('--key <key>', options.etudeKey).argParser(keyOf(words)).default(parseKey('C'), 'C'),
     )
     .addOption(new Option('--level <level>', options.level).argParser(levelOf(words)).default(1, '1'))
-    .option('--bars <number>', options.bars(PHRASE_BARS), barsOf(words), 16)
+    .option('--bars <number>', options.bars(PHRASE_BARS), barsOf(words), 32)
     .option('--tempo <beats>', options.tempo, numberBetween(words, SLOWEST_TEMPO, FASTEST_TEMPO, 'beats'));
   withComposingOptions(command, words).option(
     '-o, --output <path>',
@@ -93,7 +93,7 @@ function writeEtude(options: EtudeOptions, reader: Reader): void {
   const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
   warnLines(written.map((say) => say(wordsFor(reader))));
   const tell = isStandardOutput(output) ? warnLines : printLines;
-  tell([`${output}: ${sheet.title} (${sheet.lines.slice(0, 2).join('; ')})`]);
+  tell([`${output}: ${sheet.title} (${sheet.lines.join(' ')})`]);
 }
 
 function barsOf({ usage }: CommandLineWords): (text: string) => number {

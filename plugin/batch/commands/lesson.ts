@@ -53,5 +53,5 @@ function writeLesson(options: LessonOptions, reader: Reader): void {
   const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
   warnLines(written.map((say) => say(wordsFor(reader))));
   const tell = isStandardOutput(output) ? warnLines : printLines;
-  tell([`${output}: ${sheet.title} (${sheet.lines.slice(0, 2).join('; ')})`]);
+  tell([`${output}: ${sheet.title} (${sheet.lines.join(' ')})`]);
 }

@@ -71,7 +71,7 @@ ColumnLayout {
             from: form.view ? form.view.etudeBars.from : 4
             to: form.view ? form.view.etudeBars.to : 64
             stepSize: form.view ? form.view.etudeBars.step : 4
-            value: 16
+            value: 32
             Accessible.name: form.view ? form.view.words.etudeLength : ""
         }
         BellhandText {

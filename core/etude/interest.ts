@@ -1,0 +1,110 @@
+/** What keeps an étude from being dull: laws of its music, tried by `laws.ts` beside those of playing. */
+import { movePitch, type Pitch, pitchCents, signatureAlter } from '../pitch/pitch.ts';
+import type { Bar, EtudeNote } from './bar.ts';
+import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
+import { asIn, type Key, scaleBetween } from './key.ts';
+import { melodyFaults } from './melody.ts';
+import { phrasesOf } from './pageLines.ts';
+
+/** Fewer bars than this are no room for a question and its answer, each with an echo. */
+const ROOM_BARS = 12;
+/** Nor fewer than this to go to another key and come home. */
+const AWAY_BARS: { readonly [kind: string]: number } = { scale: 8, phrase: ROOM_BARS };
+/** Bars of a phrase at least: two are a call, and no phrase. */
+const SHORTEST_PHRASE = 3;
+/** Different notes in four bars at least. */
+const FEWEST_NOTES = { seal: 3, match: 3, change: 3 } as const;
+
+/** True when every four bars move over several notes. */
+export function goesSomewhere(kind: string, bars: readonly Bar[]): boolean {
+  const fewest = FEWEST_NOTES[kind as keyof typeof FEWEST_NOTES] ?? 0;
+  return phrasesOf(bars).every(([from, to]) => {
+    const cents = notesOf(bars.slice(from, to)).map(({ written }) => pitchCents(written!));
+    return to - from < 4 || new Set(cents).size >= fewest;
+  });
+}
+
+/** True when every note is heard open before it is found again with the hand closed. */
+export function isHeardOpen(bars: readonly Bar[]): boolean {
+  const notes = notesOf(bars);
+  return notes.every(({ written, hand }, i) => {
+    const before = notes[i - 1];
+    return hand === 'open' || (before !== undefined && pitchCents(before.written!) === pitchCents(written!));
+  });
+}
+
+/** True when no phrase begins as another has begun; the same phrase open and then closed is one. */
+export function goesOn(bars: readonly Bar[]): boolean {
+  const starts = phrasesOf(bars)
+    .filter(([from]) => notesOf(bars.slice(from, from + 1)).some(({ hand }) => hand !== 'open'))
+    .map(([from]) =>
+      notesOf(bars.slice(from, from + 1))
+        .map(({ written, quarters }) => `${pitchCents(written!)}/${quarters}`)
+        .join(' '),
+    );
+  return new Set(starts).size === starts.length;
+}
+
+/** True when phrases are more than calls, the first of them asks, and the last answers: where there is room for two. */
+export function asksAndAnswers(key: Key, bars: readonly Bar[]): boolean {
+  const phrases = phrasesOf(bars);
+  const endsOn = (at: number, degrees: readonly number[]) => {
+    const [from, to] = phrases[at]!;
+    return degrees.indexOf(lastDegree(key, bars.slice(from, to))) >= 0;
+  };
+  return (
+    phrases.every(([from, to]) => to - from >= SHORTEST_PHRASE) &&
+    endsOn(phrases.length - 1, CLOSE_DEGREES) &&
+    (bars.length < ROOM_BARS || (phrases.length >= 4 && endsOn(0, PAUSE_DEGREES)))
+  );
+}
+
+/** True when every phrase has one high point, moves, and comes to its end by step. */
+export function sings(key: Key, bars: readonly Bar[]): boolean {
+  return phrasesOf(bars).every(([from, to]) => {
+    const phrase = bars.slice(from, to);
+    const notes = notesOf(phrase).map(({ written }) => ({ written: written!, degree: 0 }));
+    const barLengths = phrase.map((bar) => notesOf([bar]).length);
+    const last = lastDegree(key, phrase);
+    return (
+      last >= 0 &&
+      melodyFaults({ notes, barLengths, ends: [0] }).every(
+        (fault) => fault !== 'no-high-point' && fault !== 'no-cadence' && fault !== 'stands-still',
+      )
+    );
+  });
+}
+
+/** True when there is a note of another key on the way, and none of one in the last two bars. */
+export function goesAwayAndComesHome(kind: string, key: Key, bars: readonly Bar[]): boolean {
+  if (bars.length < (AWAY_BARS[kind] ?? Number.POSITIVE_INFINITY)) return true;
+  const raised = movePitch(key.tonic, -2, -3);
+  const isOwn = ({ step, alter }: Pitch) =>
+    asIn(key, { step, alter, octave: 4 }).alter === alter || (step === raised.step && alter === raised.alter);
+  const isNear = (pitch: Pitch) => isOwn(pitch) || signatureAlter(pitch.step, key.fifths) === pitch.alter;
+  return (
+    notesOf(bars).some(({ written }) => !isOwn(written!)) &&
+    notesOf(bars.slice(-2)).every(({ written }) => isNear(written!))
+  );
+}
+
+/** True when no bend is smaller than the one before. @param dropsCents of the closed notes in turn */
+export function grows(dropsCents: readonly number[]): boolean {
+  return dropsCents.every((drop, i) => i === 0 || drop >= dropsCents[i - 1]! - ROUNDING_CENTS);
+}
+
+/** Two tubes of the same step differ by their slides. */
+const ROUNDING_CENTS = 5;
+
+function notesOf(bars: readonly Bar[]): readonly EtudeNote[] {
+  return ([] as EtudeNote[])
+    .concat(...bars.map(({ notes }) => notes))
+    .filter(({ written }) => written !== null);
+}
+
+/** The degree of the last note; −1 where it is none of the key. */
+function lastDegree(key: Key, bars: readonly Bar[]): number {
+  const notes = notesOf(bars);
+  const last = notes[notes.length - 1]?.written;
+  return last ? (scaleBetween(key, last, last)[0]?.degree ?? -1) : -1;
+}
