@@ -20,7 +20,7 @@ const FOLDER = fileURLToPath(new URL('pictures/', import.meta.url));
 const DEMO = new URL('../plugin/batch/demo/low-water.musicxml', import.meta.url);
 
 /** The lesson that is shown. */
-const LESSON_SEED = 5;
+const LESSON_SEED = 6;
 
 /** A picture's file stays below this, in bytes. */
 const MOST_BYTES = 250_000;

@@ -34,13 +34,13 @@ const DOWN_UP = treatment(FOUR_FOUR, 'o1~ s1~ o1^ r1');
 /** One bar each, the calmest last. */
 const IN_ONE_BAR: { readonly [level in Level]: readonly Treatment[] } = {
   1: [treatment(FOUR_FOUR, 'o2~ s1^ r1'), treatment(FOUR_FOUR, 's2~ o2^,'), CLOSE],
-  2: [DOWN_UP, treatment(FOUR_FOUR, 'o1~ s2^ r1'), treatment(FOUR_FOUR, 'o2~ s1 r1'), CLOSE],
+  2: [DOWN_UP, treatment(FOUR_FOUR, 'o1~ s2^ r1'), treatment(FOUR_FOUR, 'o2~ s1^ r1'), CLOSE],
   3: [
     treatment(FOUR_FOUR, 'o.5~ s.5~ o.5~ s.5~ o1^ r1'),
     treatment(FOUR_FOUR, 'o1/3~ s1/3~ o1/3~ s1~ o1 r1'),
     treatment(THREE_FOUR, 'o.5~ s.5~ o1^ r1'),
     treatment(FOUR_FOUR, 's1>~ o1~ s1^ r1'),
-    treatment(THREE_FOUR, 's1~ o1 r1'),
+    treatment(THREE_FOUR, 's1~ o1^ r1'),
     DOWN_UP,
     CLOSE,
   ],

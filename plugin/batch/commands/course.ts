@@ -35,7 +35,13 @@ function writeCourse(options: CourseOptions, reader: Reader): void {
   const player = settingsOf(options);
   const { copy } = options;
   const seed = seedFrom(options);
-  const result = composeCourse({ weeks: Math.round(options.weeks), ...endsOf(options), seed, player });
+  const result = composeCourse({
+    weeks: Math.round(options.weeks),
+    ...endsOf(options),
+    seed,
+    player,
+    reader,
+  });
   if (!result.ok) throw new Failure(() => result.reason);
   const folder = options.output ?? `course-${seed}`;
   try {

@@ -87,7 +87,7 @@ function writeEtude(options: EtudeOptions, reader: Reader): void {
     player,
   });
   if (!result.ok) throw new Failure(() => result.reason);
-  const sheet = etudeSheet(result.etude);
+  const sheet = etudeSheet(result.etude, reader);
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
   const text = sheetText(sheet, player, copy, documentText);
   const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });

@@ -44,7 +44,7 @@ function writeLesson(options: LessonOptions, reader: Reader): void {
   const player = settingsOf(options);
   const { level, key, copy } = options;
   const seed = seedFrom(options);
-  const result = composeLesson({ level, key: key ?? null, ...endsOf(options), seed, player });
+  const result = composeLesson({ level, key: key ?? null, ...endsOf(options), seed, player, reader });
   if (!result.ok) throw new Failure(() => result.reason);
   const { sheet } = result;
   const ending = copy === 'plain' ? '-plain' : '';
