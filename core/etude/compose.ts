@@ -28,10 +28,12 @@ import { tempoWords } from './tempo.ts';
 import type { Tone } from './tone.ts';
 import { transpositionOf } from './transposition.ts';
 
-/** What is unplayable counts as much as all that is dull. */
-const GRAVE = 10;
+/** What is unplayable counts more than all that is wrong, and that more than what is dull. */
+const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
 const ATTEMPTS = 24;
+/** So often on a horn with too little to offer to do better. */
+const SCANT_ATTEMPTS = 8;
 /** In the first of them, levels that allow risky notes use some. */
 const DARING_ATTEMPTS = 6;
 
@@ -87,7 +89,9 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
 
   const isScant = found(range) < MANY[kind.needs];
   let best: { readonly it: Case; readonly faults: number } | null = null;
-  for (let attempt = 0; attempt < ATTEMPTS && (!best || best.faults > 0); attempt++) {
+  const isGood = (faults: number, attempt: number) =>
+    faults === 0 || (isScant && attempt >= SCANT_ATTEMPTS && faults < WEIGHTS.wrong);
+  for (let attempt = 0; attempt < ATTEMPTS && !(best && isGood(best.faults, attempt)); attempt++) {
     const random = seededRandom(seed + 7919 * attempt);
     // The first draws of neighbouring seeds lie close together.
     random();
@@ -155,7 +159,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
 function faultsOf(it: Case, most: number): number {
   let faults = 0;
   for (const law of LAWS) {
-    if (!law.keeps(it)) faults += law.isGrave ? GRAVE : 1;
+    if (!law.keeps(it)) faults += WEIGHTS[law.fault];
     if (faults >= most) return faults;
   }
   return faults;

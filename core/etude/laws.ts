@@ -43,8 +43,8 @@ export interface Case {
 /** A law: its name, and whether a case keeps it. */
 export interface Law {
   readonly id: string;
-  /** True where breaking it makes the étude unplayable, and not only dull. */
-  readonly isGrave?: boolean;
+  /** What breaking it makes of the étude. One that is dull is forgiven a horn with too little to offer. */
+  readonly fault: 'unplayable' | 'wrong' | 'dull';
   keeps(it: Case): boolean;
 }
 
@@ -58,22 +58,22 @@ const PAGE_BARS = 16;
 export const LAWS: readonly Law[] = [
   {
     id: 'bars-are-full',
+    fault: 'wrong',
     keeps: ({ bars }) => bars.every(({ notes, meter }) => Math.abs(sum(notes) - quartersOf(meter)) < 1e-6),
   },
-  { id: 'the-hand-has-its-time', keeps: handHasTime },
+  { id: 'the-hand-has-its-time', fault: 'wrong', keeps: handHasTime },
   {
     id: 'no-bar-thrice',
-    keeps: ({ kind, bars, isScant }) =>
-      isScant ||
-      kind.isRepetition === true ||
-      mostOfOneBar(bars) <= MOST_TIMES * Math.max(1, bars.length / PAGE_BARS),
+    fault: 'dull',
+    keeps: ({ kind, bars }) =>
+      kind.isRepetition === true || mostOfOneBar(bars) <= MOST_TIMES * Math.max(1, bars.length / PAGE_BARS),
   },
-  { id: 'every-change-is-signed', keeps: isSigned },
-  { id: 'slurs-keep-the-hand-still', keeps: slursArePlain },
+  { id: 'every-change-is-signed', fault: 'wrong', keeps: isSigned },
+  { id: 'slurs-keep-the-hand-still', fault: 'wrong', keeps: slursArePlain },
   {
     id: 'moves-as-a-singer',
-    keeps: ({ bars, isScant }) =>
-      isScant ||
+    fault: 'dull',
+    keeps: ({ bars }) =>
       neighbours(bars).every(
         ([a, b]) =>
           !a.written || !b.written || Math.abs(pitchCents(a.written) - pitchCents(b.written)) <= 1200,
@@ -81,6 +81,7 @@ export const LAWS: readonly Law[] = [
   },
   {
     id: 'comes-home',
+    fault: 'wrong',
     keeps: ({ kind, key, bars }) => {
       const notes = eventsOf(bars).filter(({ written }) => written !== null);
       const last = notes[notes.length - 1]?.written;
@@ -90,32 +91,37 @@ export const LAWS: readonly Law[] = [
       );
     },
   },
-  { id: 'breathes', keeps: breathes },
-  { id: 'goes-somewhere', keeps: ({ kind, bars, isScant }) => isScant || goesSomewhere(kind.kind, bars) },
+  { id: 'breathes', fault: 'wrong', keeps: breathes },
+  { id: 'goes-somewhere', fault: 'dull', keeps: ({ kind, bars }) => goesSomewhere(kind.kind, bars) },
   {
     id: 'heard-open-first',
+    fault: 'wrong',
     keeps: ({ kind, bars, isNatural }) => isNatural || kind.kind !== 'match' || isHeardOpen(bars),
   },
   {
     id: 'scales-go-on',
-    keeps: ({ kind, bars, isScant }) => isScant || kind.kind !== 'scale' || goesOn(bars),
+    fault: 'dull',
+    keeps: ({ kind, bars }) => kind.kind !== 'scale' || goesOn(bars),
   },
   {
     id: 'asks-and-answers',
-    keeps: ({ kind, key, bars, isScant }) => isScant || kind.kind !== 'phrase' || asksAndAnswers(key, bars),
+    fault: 'dull',
+    keeps: ({ kind, key, bars }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars),
   },
   {
     id: 'sings',
-    keeps: ({ kind, key, bars, isScant }) => isScant || kind.kind !== 'phrase' || sings(key, bars),
+    fault: 'dull',
+    keeps: ({ kind, key, bars }) => kind.kind !== 'phrase' || sings(key, bars),
   },
   {
     id: 'goes-away-and-comes-home',
-    keeps: ({ kind, key, bars, plan, isScant, isNatural }) =>
-      isScant || isNatural || !plan.isMixed || goesAwayAndComesHome(kind.kind, key, bars),
+    fault: 'dull',
+    keeps: ({ kind, key, bars, plan, isNatural }) =>
+      isNatural || !plan.isMixed || goesAwayAndComesHome(kind.kind, key, bars),
   },
   {
     id: 'nothing-impossible',
-    isGrave: true,
+    fault: 'unplayable',
     keeps: ({ examination }) =>
       examination.findings.every(
         ({ severity, id }) => severity !== 'impossible' && id !== 'hand-too-quick',
@@ -123,17 +129,17 @@ export const LAWS: readonly Law[] = [
   },
   {
     id: 'sure-by-default',
-    isGrave: true,
+    fault: 'unplayable',
     keeps: ({ examination: { notes }, plan, isDaring }) =>
       isDaring || notes.filter(({ verdict }) => verdict !== 'sure').length <= plan.riskyShare * notes.length,
   },
-  { id: 'bends-grow', keeps: bendsGrow },
-  { id: 'bends-try-the-tubes', keeps: bendsTryTubes },
+  { id: 'bends-grow', fault: 'wrong', keeps: bendsGrow },
+  { id: 'bends-try-the-tubes', fault: 'dull', keeps: bendsTryTubes },
 ];
 
 /** The laws that a case breaks. */
 export function brokenLaws(it: Case): readonly Law[] {
-  return LAWS.filter((law) => !law.keeps(it));
+  return LAWS.filter((law) => !(it.isScant && law.fault === 'dull') && !law.keeps(it));
 }
 
 /** A bar by all that is played in it. */
@@ -229,7 +235,7 @@ function bendsGrow(it: Case): boolean {
 }
 
 function bendsTryTubes(it: Case): boolean {
-  if (it.kind.needs !== 'bends' || it.isScant || it.isNatural || it.bars.length < BEND_TUBES) return true;
+  if (it.kind.needs !== 'bends' || it.isNatural || it.bars.length < BEND_TUBES) return true;
   const tubes = new Set(it.bends.map(({ side, valves }) => `${side} ${valves}`)).size;
   return new Set(bendsOf(it).map(({ printed }) => printed)).size >= Math.min(BEND_TUBES, tubes);
 }

@@ -53,7 +53,7 @@ export function drawMovingLine<Note extends Degree>(
   fewest: number,
 ): readonly Note[] {
   let best: readonly Note[] = [];
-  for (let draw = 0; draw < DRAWS && new Set(best).size < fewest; draw++) {
+  for (let draw = 0; draw < DRAWS && new Set(best).size < Math.min(fewest, notes.length); draw++) {
     const line = drawLine(random, notes, places, from);
     if (draw === 0 || new Set(line).size > new Set(best).size) best = line;
   }

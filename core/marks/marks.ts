@@ -41,7 +41,8 @@ export const SHOW_ALL: Show = {
 };
 
 /**
- * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them.
+ * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them, or where
+ * a natural horn's hand opens.
  * @param reader in whose language notes and verdicts are named; English by default
  * @throws {RangeError} when `show.repeat` is neither of its values
  * @example
@@ -55,11 +56,13 @@ export function marksFor(
   checkOneOf('repeat', show.repeat, REPEATS);
   const worst = worstFindings(examination.findings);
   const printed = new Map<string, string>();
+  const closed = new Set<string>();
   const marks: Mark[] = [];
   for (const examined of examination.notes) {
     const finding = worst.get(examined.note.index);
-    const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible';
-    const mark = isMarked ? markFor(examined, finding, show, reader) : null;
+    const isOpened = opensAgain(examined, closed);
+    const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible' || isOpened;
+    const mark = isMarked ? markFor(examined, finding, isOpened, show, reader) : null;
     const kept =
       mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
     if (show.repeat === 'changes') printed.set(lineNameOf(examined.note), mark?.lines.join('\n') ?? '');
@@ -98,8 +101,30 @@ function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, 
   return printed.get(lineNameOf(note)) === lines.join('\n');
 }
 
-function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Show, reader: Reader): Mark {
-  const lines = isHandState(examined.reading.state) ? fingeringLines(examined, show, reader) : [];
+/**
+ * True where a natural horn's hand opens and the part does not say so: there every change of the hand is marked.
+ * @param closed whose hand is in the bell; kept from note to note
+ */
+function opensAgain({ note, reading, player }: ExaminedNote, closed: Set<string>): boolean {
+  const who = playerOf(note);
+  const wasClosed = closed.has(who);
+  if (isHandState(reading.state)) closed.add(who);
+  else closed.delete(who);
+  return player.horn.natural && wasClosed && reading.state === 'open' && note.sign === null;
+}
+
+/** The open hand, as the sign has it. */
+const OPEN = 'o';
+
+function markFor(
+  examined: ExaminedNote,
+  finding: Finding | undefined,
+  isOpened: boolean,
+  show: Show,
+  reader: Reader,
+): Mark {
+  const isClosed = isHandState(examined.reading.state);
+  const lines = isClosed ? fingeringLines(examined, show, reader) : isOpened ? [OPEN] : [];
   if (show.verdict) {
     if (examined.verdict === 'impossible')
       lines.unshift(finding ? `× ${findingText(finding, reader).brief}` : '×');
@@ -115,7 +140,8 @@ function markFor(examined: ExaminedNote, finding: Finding | undefined, show: Sho
 
 /**
  * From the top: the natural pitch in brackets (`(C♯)`), then, nearest the note, the fingered note and valves (`B 2`). A horn
- * without valves fingers nothing: there the degree of closing stands alone (`½`, or `+` where the part has no sign).
+ * without valves fingers nothing: there the degree of closing stands alone (`½`, or `+` for a full stop), where the part
+ * has no + of its own.
  */
 function fingeringLines(
   { note, namedFrom, fingering, player }: ExaminedNote,
@@ -124,13 +150,12 @@ function fingeringLines(
 ): string[] {
   if (!fingering) return [];
   const fingered = [
-    fingering.band === 'full'
-      ? note.sign === 'stopped'
-        ? ''
-        : '+'
-      : fingering.band
-        ? closingText(fingering.band, reader)
-        : '',
+    // Beside a part's own + nothing is said of how far: it would say two things at once.
+    fingering.band === null || note.sign === 'stopped'
+      ? ''
+      : fingering.band === 'full'
+        ? '+'
+        : closingText(fingering.band, reader),
     show.fingered && !player.horn.natural ? noteClassName(fingeredPitch(namedFrom, fingering), reader) : '',
     show.valves ? fingering.printed : '',
   ].filter((part) => part !== '');

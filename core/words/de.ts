@@ -384,7 +384,8 @@ const etudes: EtudeWords = {
   risks: (count) =>
     `${counted(count, 'unsicherer Ton', 'unsichere Töne')} (blau, ≈), wo der Ton nach oben rutschen kann.`,
   naturalLegend: 'o offen, ¼ ½ ¾ und + geschlossen, jeweils bis zum nächsten Zeichen.',
-  valveLegend: 'Die Ventile über gestopften Tönen gelten mit dem Stopfventil.',
+  valveLegend:
+    'Schallbecher zu, Stopfventil gedrückt: über gestopften Tönen stehen die Griffe des geschriebenen Tons auf der B-Seite.',
   advice: [
     'So lange ruhen, wie gespielt wurde.',
     'Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
@@ -690,6 +691,9 @@ export const commandLine: CommandLineWords = {
     finger: 'Griff',
     naturalPitch: 'Naturton',
     handCloses: 'Hand schließt',
+    stoppingValve: 'Stopfventil',
+    stoppingValveDown: (cents) =>
+      `gedrückt: senkt das Horn um ${cents} Cent, um so viel der geschlossene Schallbecher erhöht; greifen wie geschrieben`,
     drop: 'Absenkung',
     comesOut: 'klingt',
     otherWays: 'Andere Griffe, der beste zuerst',

@@ -360,7 +360,8 @@ const etudes: EtudeWords = {
   noRisk: 'No risky note.',
   risks: (count) => `${counted(count, 'risky note', 'risky notes')} (blue, ≈), where the tone may slip up.`,
   naturalLegend: 'o open, ¼ ½ ¾ and + closed, each until the next sign.',
-  valveLegend: 'Valves over a stopped note go with the stopping valve.',
+  valveLegend:
+    'Bell closed, stopping valve down: the fingerings over stopped notes are those of the note as written, on the B♭ side.',
   advice: ['Rest as long as you have played.', 'Stop when the lip tires or the hand hurts.'],
 };
 
@@ -648,6 +649,9 @@ export const commandLine: CommandLineWords = {
     finger: 'finger',
     naturalPitch: 'natural pitch',
     handCloses: 'hand closes',
+    stoppingValve: 'stopping valve',
+    stoppingValveDown: (cents) =>
+      `pressed: it lowers the horn by ${cents} cents, what the closed bell adds, so finger the note as written`,
     drop: 'drop',
     comesOut: 'comes out',
     otherWays: 'Other ways, best first',

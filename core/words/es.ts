@@ -379,7 +379,8 @@ const etudes: EtudeWords = {
   risks: (count) =>
     `${counted(count, 'nota arriesgada', 'notas arriesgadas')} (en azul, ≈), donde el sonido puede escaparse hacia arriba.`,
   naturalLegend: 'o abierto, ¼ ½ ¾ y + cerrado, cada uno hasta el signo siguiente.',
-  valveLegend: 'Los cilindros sobre las notas tapadas van con el cilindro de tapar.',
+  valveLegend:
+    'Pabellón cerrado y cilindro de tapado pulsado: sobre las notas tapadas, las posiciones de la nota escrita, lado si♭.',
   advice: ['Descansar tanto como se ha tocado.', 'Parar cuando el labio se canse o duela la mano.'],
 };
 
@@ -675,6 +676,9 @@ export const commandLine: CommandLineWords = {
     finger: 'digitación',
     naturalPitch: 'sonido natural',
     handCloses: 'la mano cierra',
+    stoppingValve: 'cilindro tapado',
+    stoppingValveDown: (cents) =>
+      `pulsado: baja la trompa ${cents} cents, lo que sube el pabellón cerrado; digitar la nota escrita`,
     drop: 'descenso',
     comesOut: 'suena',
     otherWays: 'Otras digitaciones, la mejor primero',

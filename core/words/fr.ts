@@ -385,7 +385,8 @@ const etudes: EtudeWords = {
   risks: (count) =>
     `${counted(count, 'note risquée', 'notes risquées')} (en bleu, ≈), où le son peut glisser vers le haut.`,
   naturalLegend: 'o ouvert, ¼ ½ ¾ et + fermé, chacun jusqu’au signe suivant.',
-  valveLegend: 'Au-dessus des notes bouchées, les pistons se prennent avec le piston à sons bouchés.',
+  valveLegend:
+    'Pavillon fermé, piston de bouché enfoncé : les doigtés des notes bouchées sont ceux de la note écrite, côté si♭.',
   advice: [
     'Se reposer aussi longtemps qu’on a joué.',
     'Arrêter quand les lèvres fatiguent ou que la main fait mal.',
@@ -692,6 +693,9 @@ export const commandLine: CommandLineWords = {
     finger: 'doigté',
     naturalPitch: 'son naturel',
     handCloses: 'la main ferme',
+    stoppingValve: 'piston de bouché',
+    stoppingValveDown: (cents) =>
+      `enfoncé : il baisse le cor de ${cents} cents, ce que le pavillon fermé ajoute ; doigter la note écrite`,
     drop: 'abaissement',
     comesOut: 'sonne',
     otherWays: 'Autres doigtés, le meilleur d’abord',

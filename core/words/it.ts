@@ -386,7 +386,8 @@ const etudes: EtudeWords = {
   risks: (count) =>
     `${counted(count, 'nota rischiosa', 'note rischiose')} (in blu, ≈), dove il suono può scivolare in su.`,
   naturalLegend: 'o aperto, ¼ ½ ¾ e + chiuso, ciascuno fino al segno seguente.',
-  valveLegend: 'I cilindri sopra le note chiuse valgono con la macchina per i suoni chiusi.',
+  valveLegend:
+    'Padiglione chiuso, pistone per i chiusi premuto: sulle note chiuse stanno le posizioni della nota scritta, lato si♭.',
   advice: ['Riposare quanto si è suonato.', 'Smettere quando il labbro si stanca o la mano fa male.'],
 };
 
@@ -684,6 +685,9 @@ export const commandLine: CommandLineWords = {
     finger: 'posizione',
     naturalPitch: 'suono naturale',
     handCloses: 'la mano chiude',
+    stoppingValve: 'pistone chiusi',
+    stoppingValveDown: (cents) =>
+      `premuto: abbassa il corno di ${cents} cent, quanto il padiglione chiuso alza; diteggiare la nota scritta`,
     drop: 'abbassamento',
     comesOut: 'risulta',
     otherWays: 'Altre posizioni, la migliore per prima',

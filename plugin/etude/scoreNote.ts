@@ -130,6 +130,15 @@ export function noteElement(
   );
 }
 
+/** The `notations` of a note that has a sign for the hand and nothing else; null without one. */
+export function signElement(sign: HandSign | null): XmlElement | null {
+  return sign && element('notations', {}, technical(sign));
+}
+
+function technical(sign: HandSign): XmlElement {
+  return element('technical', {}, element(SIGN_ELEMENTS[sign]));
+}
+
 /** A `pitch` element. */
 export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
   return element(
@@ -148,7 +157,7 @@ function notations(note: EtudeNote, isSlidTo: boolean, { tuplet }: Grouping): Xm
   if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes', placement: 'below' }));
   if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
   if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
-  if (note.sign) children.push(element('technical', {}, element(SIGN_ELEMENTS[note.sign])));
+  if (note.sign) children.push(technical(note.sign));
   const articulations = [
     note.attack ? element(note.attack) : null,
     note.breath ? element('breath-mark', {}, 'comma') : null,

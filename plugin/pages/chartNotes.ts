@@ -33,14 +33,21 @@ export interface ChartNote {
 export function chartNotes(player: Settings): readonly ChartNote[] {
   const notes: ChartNote[] = [];
   const transposition = transpositionOf(player);
-  const sign = player.horn.natural ? '' : '+';
   for (let cents = pitchCents(LOWEST); cents <= pitchCents(HIGHEST); cents += 100) {
     const written = nameNear(LOWEST, cents);
-    const examination = examine(passageOf(`${formatPitch(written)}${sign}/4`, { transposition }), player);
+    const examinedAs = (sign: string) =>
+      examine(passageOf(`${formatPitch(written)}${sign}/4`, { transposition }), player);
+    const examination = examinedAs(player.horn.natural ? signFor(examinedAs('')) : '+');
     const examined = examination.notes[0]!;
     if (examined.fingering && examined.verdict !== 'impossible') notes.push({ examination, examined });
   }
   return notes;
+}
+
+/** The sign for what a natural horn's hand does at an unmarked note: none for part of the way, which a mark says. */
+function signFor({ notes: [examined] }: Examination): string {
+  const { state } = examined!.reading;
+  return state === 'open' ? 'o' : state === 'stopped' ? '+' : '';
 }
 
 /** A chart's notes by how they are shown: those that players live on large, the others smaller beside them. */

@@ -12,7 +12,7 @@ import {
   type Settings,
   SHOW_ALL,
 } from '../../core/index.ts';
-import { pitchElement } from '../etude/scoreNote.ts';
+import { pitchElement, signElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
@@ -91,7 +91,7 @@ function othersOf({ examined: { candidates, fingering } }: ChartNote): readonly 
   return candidates.filter((other) => other !== fingering).slice(0, MOST_OTHERS);
 }
 
-function noteElement({ examined: { note, reading } }: ChartNote): XmlElement {
+function noteElement({ examined: { note } }: ChartNote): XmlElement {
   const { alter } = note.written;
   return element(
     'note',
@@ -101,12 +101,7 @@ function noteElement({ examined: { note, reading } }: ChartNote): XmlElement {
     element('voice', {}, 1),
     element('type', {}, 'whole'),
     accidental(alter),
-    element(
-      'notations',
-      {},
-      // The same small circle as `open`, and of the two the one that editors and engravers draw.
-      element('technical', {}, element(reading.state === 'open' ? 'open-string' : 'stopped')),
-    ),
+    signElement(note.sign),
   );
 }
 

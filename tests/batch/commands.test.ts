@@ -247,6 +247,14 @@ describe('check', () => {
 });
 
 describe('explain', () => {
+  test('says what a stopping valve does, and what to finger with it', () => {
+    const said = (horn: string) => bellhand(folderWith(), ['explain', 'C5', '--horn', horn]).stdout;
+    expect(said('double-stop-valve')).toMatch(
+      /\n {2}stopping valve {3}pressed: it lowers the horn by 150 cents, .*finger the note as written\n/,
+    );
+    expect(said('double')).not.toContain('stopping valve');
+  });
+
   // smalley: the F-horn chart, all 18 rows; fingered a semitone below on the F side: common practice, no source.
   test.each([
     ['F5', '0', 'E5'],

@@ -88,7 +88,7 @@ describe('a lesson', () => {
         ' ',
       );
     expect(lines('natural-eb')).toMatch(/^Natural horn in E♭\..*o open, ¼ ½ ¾ and \+ closed/);
-    expect(lines('double-stop-valve')).toMatch(/^Horn in F\..*with the stopping valve/);
+    expect(lines('double-stop-valve')).toMatch(/^Horn in F\..*stopping valve down: the fingerings/);
   });
 
   test('is the same for the same seed, and another for another', () => {

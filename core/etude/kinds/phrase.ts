@@ -140,8 +140,10 @@ interface Wish {
   readonly height: number;
 }
 
-/** Drafts of a phrase at most; the first that sings is taken. */
+/** Drafts of a phrase at most; the first that sings is taken. With few tones none may, and it is soon known. */
 const DRAFTS = 60;
+const FEW_TONES = 6;
+const DRAFTS_OF_FEW = 12;
 
 function compose(workshop: Workshop): Draft {
   const { random, key, level, plan, tones, length } = workshop;
@@ -160,7 +162,8 @@ function compose(workshop: Workshop): Draft {
     opening = isAnswer ? null : wish;
     let shown: readonly Tone[] = [];
     let fewest = Number.POSITIVE_INFINITY;
-    for (let draft = 0; draft < DRAFTS && fewest > 0; draft++) {
+    const drafts = tones.length < FEW_TONES ? DRAFTS_OF_FEW : DRAFTS;
+    for (let draft = 0; draft < drafts && fewest > 0; draft++) {
       const line: readonly Tone[] = drawLine(random, tones, placesOf(wish), before);
       const faults = melodyFaults(melodyOf(wish, line)).length;
       if (faults < fewest) [shown, fewest] = [line, faults];

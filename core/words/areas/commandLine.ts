@@ -214,6 +214,9 @@ export interface CommandLineWords {
     readonly finger: string;
     readonly naturalPitch: string;
     readonly handCloses: string;
+    readonly stoppingValve: string;
+    /** What it does and what to finger. @param cents how much it lowers the horn; above 0 */
+    stoppingValveDown(cents: number): string;
     readonly drop: string;
     readonly comesOut: string;
     readonly otherWays: string;

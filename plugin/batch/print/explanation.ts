@@ -68,6 +68,9 @@ function facts({ namedFrom }: ExaminedNote, fingering: Fingering, reader: Reader
     const closing = other ? explain.twoClosings(byRule, closingText(other, reader)) : byRule;
     lines.push(fact(explain.handCloses, closing));
   }
+  const { stoppingValveCents } = tube.side;
+  if (stoppingValveCents > 0 && dropCents >= 0.5)
+    lines.push(fact(explain.stoppingValve, explain.stoppingValveDown(Math.round(stoppingValveCents))));
   if (dropCents >= 0.5) lines.push(fact(explain.drop, explain.cents(Math.round(dropCents))));
   lines.push(fact(explain.comesOut, deviationText(deviationCents, reader)));
   return lines;
