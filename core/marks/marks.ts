@@ -106,7 +106,7 @@ function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, 
  * @param closed whose hand is in the bell; kept from note to note
  */
 function opensAgain({ note, reading, player }: ExaminedNote, closed: Set<string>): boolean {
-  const who = playerOf(note);
+  const who = lineNameOf(note);
   const wasClosed = closed.has(who);
   if (isHandState(reading.state)) closed.add(who);
   else closed.delete(who);
