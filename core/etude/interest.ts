@@ -9,15 +9,22 @@ import { phrasesOf } from './pageLines.ts';
 /** Fewer bars than this are no room for a question and its answer, each with an echo. */
 const ROOM_BARS = 12;
 /** Nor fewer than this to go to another key and come home. */
-const AWAY_BARS: { readonly [kind: string]: number } = { scale: 8, phrase: ROOM_BARS };
+const AWAY_BARS: ReadonlyMap<string, number> = new Map([
+  ['scale', 8],
+  ['phrase', ROOM_BARS],
+]);
 /** Bars of a phrase at least: two are a call, and no phrase. */
 const SHORTEST_PHRASE = 3;
 /** Different notes in four bars at least. */
-const FEWEST_NOTES = { seal: 3, match: 3, change: 3 } as const;
+const FEWEST_NOTES: ReadonlyMap<string, number> = new Map([
+  ['seal', 3],
+  ['match', 3],
+  ['change', 3],
+]);
 
 /** True when every four bars move over several notes. */
 export function goesSomewhere(kind: string, bars: readonly Bar[]): boolean {
-  const fewest = FEWEST_NOTES[kind as keyof typeof FEWEST_NOTES] ?? 0;
+  const fewest = FEWEST_NOTES.get(kind) ?? 0;
   return phrasesOf(bars).every(([from, to]) => {
     const cents = notesOf(bars.slice(from, to)).map(({ written }) => pitchCents(written!));
     return to - from < 4 || new Set(cents).size >= fewest;
@@ -77,7 +84,7 @@ export function sings(key: Key, bars: readonly Bar[]): boolean {
 
 /** True when there is a note of another key on the way, and none of one in the last two bars. */
 export function goesAwayAndComesHome(kind: string, key: Key, bars: readonly Bar[]): boolean {
-  if (bars.length < (AWAY_BARS[kind] ?? Number.POSITIVE_INFINITY)) return true;
+  if (bars.length < (AWAY_BARS.get(kind) ?? Number.POSITIVE_INFINITY)) return true;
   const raised = movePitch(key.tonic, -2, -3);
   const isOwn = ({ step, alter }: Pitch) =>
     asIn(key, { step, alter, octave: 4 }).alter === alter || (step === raised.step && alter === raised.alter);

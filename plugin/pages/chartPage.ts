@@ -3,8 +3,8 @@
  * on large enough for a metre's distance; on the back what one looks up.
  */
 import {
+  type ClosingBand,
   chartWords,
-  closingText,
   ENGLISH_READER,
   noteName,
   type Reader,
@@ -114,8 +114,13 @@ function widthOf(text: string): number {
 /** What stands large below a note: note and valves, with the sign for luck; on a natural horn how far the hand closes. */
 function fingeredOn({ examined }: ChartNote, reader: Reader): string {
   const { namedFrom, fingering, verdict, player, reading } = examined;
-  if (player.horn.natural) return reading.state === 'open' ? 'o' : closingText(fingering!.band!, reader);
+  if (player.horn.natural) return reading.state === 'open' ? 'o' : closedBy(fingering!.band);
   return signed(verdict, fingeredText(namedFrom, fingering!, reader));
+}
+
+/** How far a natural horn's hand closes, as its parts have it. */
+function closedBy(band: ClosingBand | null): string {
+  return band === null || band === 'full' ? '+' : band;
 }
 
 function signed(verdict: Verdict, text: string): string {
