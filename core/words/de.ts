@@ -708,7 +708,7 @@ const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Gestopfte Töne: ${horn}`,
   notesOn: (horn) => `Die Hand im Schalltrichter: ${horn}`,
   fingeredReading: 'Fett: der gegriffene Ton und die Ventile.',
-  naturalReading: 'Fett: o offen; ¼ bis ganz, wie weit die Hand schließt.',
+  naturalReading: 'Fett: o offen; ¼ ½ ¾ so weit geschlossen; + gestopft.',
   naturalPitchReading: 'In Klammern: was klingt, wenn die Hand öffnet.',
   arrows: '↑ ↓: fast einen Viertelton darüber oder darunter.',
   bassClef: 'Der Bassschlüssel gilt, wie er dasteht.',

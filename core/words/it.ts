@@ -701,7 +701,7 @@ const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Suoni chiusi: ${horn}`,
   notesOn: (horn) => `La mano nella campana: ${horn}`,
   fingeredReading: 'In grassetto: la nota da diteggiare e i pistoni.',
-  naturalReading: 'In grassetto: o aperto; da ¼ a tutto, quanto chiude la mano.',
+  naturalReading: 'In grassetto: o aperto; ¼ ½ ¾ chiuso di tanto; + chiuso del tutto.',
   naturalPitchReading: 'Tra parentesi: ciò che suona quando la mano apre.',
   arrows: '↑ ↓: quasi un quarto di tono sopra o sotto.',
   bassClef: 'La chiave di basso vale come sta scritta.',

@@ -81,12 +81,7 @@ export function pageDefaults(page: Page, distance: number, headLines: number): X
   return element(
     'defaults',
     {},
-    element(
-      'scaling',
-      {},
-      element('millimeters', {}, page.staffMillimetres),
-      element('tenths', {}, TENTHS),
-    ),
+    element('scaling', {}, element('millimeters', {}, page.staffMillimetres), element('tenths', {}, TENTHS)),
     element(
       'page-layout',
       {},

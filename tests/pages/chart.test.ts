@@ -149,7 +149,7 @@ describeInBrowser('the chart page', () => {
     ['double', /T is the B♭ side/, /stopping valve/],
     ['double-stop-valve', /On the B♭ side the stopping valve goes down with the hand/, /nothing/],
     ['single-f', /↑ ↓: nearly a quarter tone/, /T is the|stopping valve/],
-    ['natural-f', /¼ to full, how far the hand closes/, /valves|T is the/],
+    ['natural-f', /¼ ½ ¾ so far closed; \+ stopped/, /valves|T is the/],
   ])('explains what %s needs, and nothing else', async (id, wanted, unwanted) => {
     const page = await chartPage(player(id));
     const legend = /<p class="legend">([^<]*)/.exec(page)![1]!;
