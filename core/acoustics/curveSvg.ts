@@ -1,7 +1,11 @@
 /** A closing curve as a picture: closing to the right, pitch falling down the page, one line for each harmonic. */
 import { escapedText } from '../marks/markup.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
-import { signedCents } from '../words/fingerings.ts';
+import { CLOSING_BANDS } from '../stopping/stopping.ts';
+import type { CurveWords } from '../words/areas/curves.ts';
+import { curveWords } from '../words/curves.ts';
+import { closingText, fixedText, signedCents } from '../words/fingerings.ts';
+import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import type { ClosingCurve, HarmonicCurve } from './closingCurve.ts';
 import { closingForDrop } from './closingForDrop.ts';
 
@@ -9,6 +13,8 @@ import { closingForDrop } from './closingForDrop.ts';
 export interface CurveSvgOptions {
   /** Heading, also read out by screen readers. Default names the fundamental in hertz. */
   readonly title?: string;
+  /** In whose language it is written; English by default. */
+  readonly reader?: Reader;
   /** A pitch to point out: where this harmonic has come down by so many cents. */
   readonly wanted?: { readonly harmonicNumber: number; readonly dropCents: number };
 }
@@ -41,18 +47,19 @@ const STYLE = `
  * @returns an SVG element as text, 720 × 480
  */
 export function curveSvg(curve: ClosingCurve, options: CurveSvgOptions = {}): string {
-  const title =
-    options.title ?? `Closing the hand on a tube of ${frequencyHz(curve.fundamentalCents).toFixed(1)} Hz`;
+  const { reader = ENGLISH_READER } = options;
+  const words = curveWords(reader);
+  const title = options.title ?? words.pictured(fixedText(frequencyHz(curve.fundamentalCents), 1, reader));
   const id = `closing-${Math.round(curve.fundamentalCents)}-${curve.harmonics.map((h) => h.harmonicNumber).join('-')}`;
   const scale = verticalScale(curve);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
     `<title id="${id}-title">${escapedText(title)}</title>`,
-    `<desc id="${id}-desc">${escapedText(inWords(curve))}</desc>`,
+    `<desc id="${id}-desc">${escapedText(inWords(curve, words))}</desc>`,
     `<style>${STYLE}</style>`,
     `<rect class="cc-panel" width="${WIDTH}" height="${HEIGHT}"/>`,
     text(LEFT, 30, title, 'start', ' cc-title'),
-    ...grid(scale),
+    ...grid(scale, reader),
     ...curve.harmonics.map((harmonic, i) => line(curve, harmonic, i, scale)),
     ...labels(curve, scale),
     ...wantedPoint(curve, options.wanted, scale),
@@ -86,9 +93,8 @@ function x(closing: number): number {
   return LEFT + closing * (RIGHT - LEFT);
 }
 
-const CLOSING_NAMES = ['open', '¼', '½', '¾', 'sealed'] as const;
-
-function grid({ highest, lowest, gridCents, y }: VerticalScale): string[] {
+function grid({ highest, lowest, gridCents, y }: VerticalScale, reader: Reader): string[] {
+  const { howFar, cents: centsWord, harmonic, sealed } = curveWords(reader);
   const parts: string[] = [];
   for (let cents = gridCents * Math.floor(highest / gridCents); cents >= lowest; cents -= gridCents) {
     parts.push(
@@ -96,7 +102,8 @@ function grid({ highest, lowest, gridCents, y }: VerticalScale): string[] {
       text(LEFT - 8, y(cents) + 4, signedCents(cents), 'end'),
     );
   }
-  CLOSING_NAMES.forEach((name, i) => {
+  CLOSING_BANDS.forEach((band, i) => {
+    const name = band === 'full' ? sealed : closingText(band, reader);
     const at = round(x(i / 4));
     parts.push(
       `<path class="cc-grid" d="M${at} ${TOP}V${BOTTOM}"/>`,
@@ -104,9 +111,9 @@ function grid({ highest, lowest, gridCents, y }: VerticalScale): string[] {
     );
   });
   parts.push(
-    text((LEFT + RIGHT) / 2, BOTTOM + 44, 'how far the hand is closed', 'middle'),
-    text(LEFT - 8, TOP - 10, 'cents', 'end'),
-    text(RIGHT + 24, TOP - 10, 'harmonic', 'start'),
+    text((LEFT + RIGHT) / 2, BOTTOM + 44, howFar, 'middle'),
+    text(LEFT - 8, TOP - 10, centsWord, 'end'),
+    text(RIGHT + 24, TOP - 10, harmonic, 'start'),
   );
   return parts;
 }
@@ -160,14 +167,14 @@ function wantedPoint(curve: ClosingCurve, wanted: CurveSvgOptions['wanted'], { y
   ];
 }
 
-function inWords({ harmonics }: ClosingCurve): string {
-  if (harmonics.length === 0) return 'The bell holds none of these harmonics.';
-  const falls = harmonics.map(({ harmonicNumber, centsFromOpen }) => {
+function inWords({ harmonics }: ClosingCurve, words: CurveWords): string {
+  if (harmonics.length === 0) return `${words.none}.`;
+  const ways = harmonics.map(({ harmonicNumber, centsFromOpen }) => {
     const sealed = Math.round(centsFromOpen[centsFromOpen.length - 1]!);
-    const way = sealed < 0 ? `falls ${-sealed} cents` : sealed > 0 ? `rises ${sealed} cents` : 'stays';
-    return `harmonic ${harmonicNumber} ${way}`;
+    if (sealed === 0) return words.stays(harmonicNumber);
+    return sealed < 0 ? words.falls(harmonicNumber, -sealed) : words.rises(harmonicNumber, sealed);
   });
-  return `From the open hand to the full stop, ${falls.join(', ')}.`;
+  return words.described(ways.join(', '));
 }
 
 function text(at: number, baseline: number, words: string, anchor: string, more = ''): string {

@@ -3,6 +3,7 @@
 import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
+import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
@@ -10,9 +11,12 @@ import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
-import { listed } from './listed.ts';
+import { groupedBy, listed } from './listed.ts';
+
+const grouped = (value: number) => groupedBy(value, '.', 5);
 
 /** `1 Ton`, `0 Töne`, `5 Töne`. */
 function counted(count: number, one: string, many: string): string {
@@ -392,6 +396,64 @@ const etudes: EtudeWords = {
   ],
 };
 
+const scores: ScoreWords = {
+  place: (line, column) => `Zeile ${line}, Spalte ${column}`,
+  cutShort: (plain) => `die Datei bricht ab (${plain}): noch einmal holen oder exportieren`,
+  unmatchedClosing: (plain) =>
+    `ein schließendes Tag hat kein öffnendes (${plain}): die Partitur mit dem Programm, das sie schrieb, neu exportieren`,
+  notXml: (plain) => `das ist kein XML (${plain}): die Partitur als MusicXML exportieren`,
+  secondDocument: (plain) =>
+    `in derselben Datei steht ein zweites Dokument (${plain}): für jede Partitur eine eigene Datei nehmen`,
+  undeclaredEntity: (plain) =>
+    `die Datei benutzt eine Entität, die sie nicht erklärt (${plain}): das Zeichen selbst schreiben, oder &amp; für &`,
+  attributeTwice: (plain) =>
+    `ein Attribut steht doppelt (${plain}): die Partitur mit dem Programm, das sie schrieb, neu exportieren`,
+  disallowedCharacter: (plain) =>
+    `ein Zeichen steht, wo XML es nicht erlaubt (${plain}): < und & als &lt; und &amp; schreiben, oder die Partitur mit dem Programm, das sie schrieb, neu exportieren`,
+  malformed: (plain) =>
+    `das ist kein wohlgeformtes XML (${plain}): die Partitur mit dem Programm, das sie schrieb, neu exportieren`,
+  doctypeTooLong: (most) =>
+    `der Dokumenttyp ist länger als ${grouped(most)} Zeichen: prüfen, woher die Datei kommt`,
+  entityTooLong: (name, most) =>
+    `die Entität „${name}“ steht für mehr als ${grouped(most)} Zeichen: prüfen, woher die Datei kommt`,
+  entitiesTooLong: (name, most) =>
+    `Entitäten wie „${name}“ stehen zusammen für mehr als ${grouped(most)} Zeichen: prüfen, woher die Datei kommt`,
+  entityInCircle: (name) =>
+    `die Entität „${name}“ steht für sich selbst, oder beinahe: prüfen, woher die Datei kommt`,
+  notMusicXml: (element) => `<${element}> ist keine MusicXML-Partitur: die Noten als MusicXML exportieren`,
+  partTwice: (part) =>
+    `die Stimme „${part}“ steht hier zweimal: eine davon behalten, oder einer eine andere Id geben`,
+  idTwice: (id) => `zwei Stimmen haben die Id „${id}“: jeder Stimme eine eigene geben`,
+  noPart: (request, parts) =>
+    `es gibt keine Stimme „${request}“: eine der Stimmen dieser Partitur wählen (${parts.length > 0 ? parts.map((part) => `„${part}“`).join(', ') : 'keine'})`,
+  tooMuchMusic: (most) =>
+    `die zu lesenden Stimmen haben mehr als ${grouped(most)} Noten, Pausen und Wörter, mehr als es gibt: prüfen, woher die Datei kommt`,
+  chordTooLarge: (most) => `ein Akkord hat mehr als ${grouped(most)} Noten: prüfen, woher die Datei kommt`,
+  halfCharacter: (encoding) =>
+    `der Text in ${encoding} endet mit einem halben Zeichen: die Datei noch einmal holen`,
+  unknownEncoding: (encoding) =>
+    `die Kodierung ${encoding} kann Bellhand nicht zurückschreiben: die Datei als UTF-8 speichern`,
+  whichFile:
+    'das ZIP-Archiv sagt nicht, welche Datei darin die Partitur ist: die Noten als .mxl oder .musicxml exportieren',
+  fileMissing: (path) => `der Container nennt „${path}“, das nicht darin ist: die Noten neu exportieren`,
+  containerMalformed: 'META-INF/container.xml ist kein wohlgeformtes XML: die Noten neu exportieren',
+  noScoreInside: 'das ZIP-Archiv enthält kein MusicXML: die Noten als .mxl oder .musicxml exportieren',
+  zip64: 'das ist ein ZIP64-Archiv: die Partitur als gewöhnliches ZIP neu packen',
+  directoryDamaged:
+    'das ZIP-Archiv ist beschädigt: sein Verzeichnis stimmt nicht mit seinen Prüfsummen überein: die Datei noch einmal holen oder exportieren',
+  entryDamaged: (name) =>
+    `das ZIP-Archiv ist beschädigt: „${name}“ stimmt nicht mit seinen Prüfsummen überein: die Datei noch einmal holen oder exportieren`,
+  encrypted: (name) => `„${name}“ ist verschlüsselt: die Partitur ohne Passwort neu packen`,
+  unpacksTo: (name, megabytes, most) =>
+    `„${name}“ wird entpackt ${grouped(megabytes)} MB groß, geöffnet werden höchstens ${most} MB: prüfen, woher die Datei kommt, oder nur die Hornstimmen exportieren`,
+  growsTo: (name, times, most) =>
+    `„${name}“ wird beim Entpacken ${grouped(times)}-mal so groß, geöffnet wird höchstens das ${most}-Fache: prüfen, woher die Datei kommt, oder sie ungepackt als .musicxml speichern`,
+  packedBy: (name, method) =>
+    `„${name}“ ist mit Verfahren ${method} gepackt: die Partitur als gewöhnliches ZIP neu packen`,
+  archiveCutShort:
+    'das ZIP-Archiv hat kein Ende: die Datei noch einmal holen oder exportieren: sie scheint abgeschnitten',
+};
+
 const panel: PanelWords = {
   labels: {
     horn: 'Horn',
@@ -453,6 +515,7 @@ const panel: PanelWords = {
 };
 
 export const commandLine: CommandLineWords = {
+  scores,
   help: {
     program: 'Griffe und Naturtöne für die gestopften Töne von Hornstimmen, und was keine Hand kann',
     version: 'gibt die Version aus',
@@ -755,6 +818,24 @@ const chart: ChartWords = {
   madeBy: 'Mit Bellhand gemacht.',
 };
 
+const curves: CurveWords = {
+  none: 'Der Becher hält keinen dieser Naturtöne',
+  plotted: (harmonic, hz) =>
+    `Naturton ${harmonic}, offen bei ${hz} Hz; Cent vom offenen Ton, während die Hand schließt`,
+  closing: 'zu',
+  cents: 'Cent',
+  tabled: 'Cent vom offenen Ton, während die Hand schließt',
+  openHz: 'Hz offen',
+  pictured: (hz) => `Die Hand schließt ein Rohr von ${hz} Hz`,
+  howFar: 'wie weit die Hand geschlossen ist',
+  sealed: 'dicht',
+  harmonic: 'Naturton',
+  described: (ways) => `Von der offenen Hand bis zur ganz geschlossenen: ${ways}.`,
+  falls: (harmonic, cents) => `Naturton ${harmonic} fällt um ${cents} Cent`,
+  rises: (harmonic, cents) => `Naturton ${harmonic} steigt um ${cents} Cent`,
+  stays: (harmonic) => `Naturton ${harmonic} bleibt`,
+};
+
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'german',
@@ -765,8 +846,9 @@ export const words: Words = {
   repairs,
   answers,
   etudes,
+  scores,
   panel,
 };
 
 /** What pages say. */
-export const pages: PageWords = { report, chart };
+export const pages: PageWords = { report, chart, curves };

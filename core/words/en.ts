@@ -3,6 +3,7 @@
 import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
+import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
@@ -10,9 +11,12 @@ import type { HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
-import { listed } from './listed.ts';
+import { groupedBy, listed } from './listed.ts';
+
+const grouped = (value: number) => groupedBy(value, ',', 4);
 
 /** `1 cent`, `0 cents`, `5 cents`. */
 function counted(count: number, one: string, many: string): string {
@@ -365,6 +369,60 @@ const etudes: EtudeWords = {
   advice: ['Rest as long as you have played.', 'Stop when the lip tires or the hand hurts.'],
 };
 
+const scores: ScoreWords = {
+  place: (line, column) => `line ${line}, column ${column}`,
+  cutShort: (plain) => `the file is cut short (${plain}): fetch or export it again`,
+  unmatchedClosing: (plain) =>
+    `a closing tag has no opening tag to match (${plain}): export the score again from the program that wrote it`,
+  notXml: (plain) => `this is not XML (${plain}): export the score as MusicXML`,
+  secondDocument: (plain) =>
+    `there is a second document in the same file (${plain}): keep one score in each file`,
+  undeclaredEntity: (plain) =>
+    `an entity is used that the file does not declare (${plain}): write the character itself, or &amp; for &`,
+  attributeTwice: (plain) =>
+    `an attribute is given twice (${plain}): export the score again from the program that wrote it`,
+  disallowedCharacter: (plain) =>
+    `a character stands where XML does not allow it (${plain}): write < and & as &lt; and &amp;, or export the score again from the program that wrote it`,
+  malformed: (plain) =>
+    `this is not well-formed XML (${plain}): export the score again from the program that wrote it`,
+  doctypeTooLong: (most) =>
+    `the document type is longer than ${grouped(most)} characters: check where the file comes from`,
+  entityTooLong: (name, most) =>
+    `the entity "${name}" stands for more than ${grouped(most)} characters: check where the file comes from`,
+  entitiesTooLong: (name, most) =>
+    `entities such as "${name}" stand for more than ${grouped(most)} characters in all: check where the file comes from`,
+  entityInCircle: (name) =>
+    `the entity "${name}" stands for itself, or nearly: check where the file comes from`,
+  notMusicXml: (element) => `<${element}> is not a MusicXML score: export the music as MusicXML`,
+  partTwice: (part) => `the part "${part}" stands here twice: keep one of the two, or give one another id`,
+  idTwice: (id) => `two parts have the id "${id}": give each part an id of its own`,
+  noPart: (request, parts) =>
+    `there is no part "${request}": choose one of the parts of this score (${parts.length > 0 ? parts.map((part) => `"${part}"`).join(', ') : 'none'})`,
+  tooMuchMusic: (most) =>
+    `there are more than ${grouped(most)} notes, rests and words in the parts to read, more than any parts have: check where the file comes from`,
+  chordTooLarge: (most) => `a chord has more than ${grouped(most)} notes: check where the file comes from`,
+  halfCharacter: (encoding) => `the ${encoding} text ends in half a character: fetch the file again`,
+  unknownEncoding: (encoding) =>
+    `the encoding ${encoding} is not one Bellhand can write back: save the file as UTF-8`,
+  whichFile:
+    'the ZIP archive does not say which file in it is the score: export the music as .mxl or .musicxml',
+  fileMissing: (path) => `the container names "${path}", which is not in it: export the music again`,
+  containerMalformed: 'META-INF/container.xml is not well-formed XML: export the music again',
+  noScoreInside: 'the ZIP archive holds no MusicXML: export the music as .mxl or .musicxml',
+  zip64: 'this is a ZIP64 archive: pack the score again as plain ZIP',
+  directoryDamaged:
+    'the ZIP archive is damaged: its directory does not match its checks: fetch or export the file again',
+  entryDamaged: (name) =>
+    `the ZIP archive is damaged: "${name}" does not match its checks: fetch or export the file again`,
+  encrypted: (name) => `"${name}" is encrypted: pack the score again without a password`,
+  unpacksTo: (name, megabytes, most) =>
+    `"${name}" unpacks to ${grouped(megabytes)} MB, and ${most} MB is the most that is opened: check where the file comes from, or export the horn parts alone`,
+  growsTo: (name, times, most) =>
+    `"${name}" unpacks to ${grouped(times)} times its size, and ${most} times is the most that is opened: check where the file comes from, or save it uncompressed as .musicxml`,
+  packedBy: (name, method) => `"${name}" is packed by method ${method}: pack the score again as plain ZIP`,
+  archiveCutShort: 'the ZIP archive has no end: fetch or export the file again: it seems cut short',
+};
+
 const panel: PanelWords = {
   labels: {
     horn: 'Horn',
@@ -424,6 +482,7 @@ const panel: PanelWords = {
 };
 
 export const commandLine: CommandLineWords = {
+  scores,
   help: {
     program: 'Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do',
     version: 'print the version',
@@ -712,6 +771,24 @@ const chart: ChartWords = {
   madeBy: 'Made by Bellhand.',
 };
 
+const curves: CurveWords = {
+  none: 'The bell holds none of these harmonics',
+  plotted: (harmonic, hz) =>
+    `Harmonic ${harmonic}, open at ${hz} Hz; cents from the open note as the hand closes`,
+  closing: 'closing',
+  cents: 'cents',
+  tabled: 'Cents from the open note as the hand closes',
+  openHz: 'open Hz',
+  pictured: (hz) => `Closing the hand on a tube of ${hz} Hz`,
+  howFar: 'how far the hand is closed',
+  sealed: 'sealed',
+  harmonic: 'harmonic',
+  described: (ways) => `From the open hand to the full stop, ${ways}.`,
+  falls: (harmonic, cents) => `harmonic ${harmonic} falls ${counted(cents, 'cent', 'cents')}`,
+  rises: (harmonic, cents) => `harmonic ${harmonic} rises ${counted(cents, 'cent', 'cents')}`,
+  stays: (harmonic) => `harmonic ${harmonic} stays`,
+};
+
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'english',
@@ -722,8 +799,9 @@ export const words: Words = {
   repairs,
   answers,
   etudes,
+  scores,
   panel,
 };
 
 /** What pages say. */
-export const pages: PageWords = { report, chart };
+export const pages: PageWords = { report, chart, curves };

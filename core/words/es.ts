@@ -3,6 +3,7 @@
 import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
+import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
@@ -10,9 +11,12 @@ import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
-import { listed } from './listed.ts';
+import { groupedBy, listed } from './listed.ts';
+
+const grouped = (value: number) => groupedBy(value, ' ', 5);
 
 /** `1 nota`, `0 notas`, `2 notas`. */
 function counted(count: number, one: string, many: string): string {
@@ -384,6 +388,62 @@ const etudes: EtudeWords = {
   advice: ['Descansar tanto como se ha tocado.', 'Parar cuando el labio se canse o duela la mano.'],
 };
 
+const scores: ScoreWords = {
+  place: (line, column) => `línea ${line}, columna ${column}`,
+  cutShort: (plain) => `el archivo está cortado (${plain}): traerlo o exportarlo de nuevo`,
+  unmatchedClosing: (plain) =>
+    `una etiqueta de cierre no tiene la suya de apertura (${plain}): exportar de nuevo la partitura con el programa que la escribió`,
+  notXml: (plain) => `esto no es XML (${plain}): exportar la partitura como MusicXML`,
+  secondDocument: (plain) =>
+    `hay un segundo documento en el mismo archivo (${plain}): dejar una partitura en cada archivo`,
+  undeclaredEntity: (plain) =>
+    `el archivo usa una entidad que no declara (${plain}): escribir el carácter mismo, o &amp; por &`,
+  attributeTwice: (plain) =>
+    `un atributo se da dos veces (${plain}): exportar de nuevo la partitura con el programa que la escribió`,
+  disallowedCharacter: (plain) =>
+    `un carácter está donde XML no lo permite (${plain}): escribir < y & como &lt; y &amp;, o exportar de nuevo la partitura con el programa que la escribió`,
+  malformed: (plain) =>
+    `esto no es XML bien formado (${plain}): exportar de nuevo la partitura con el programa que la escribió`,
+  doctypeTooLong: (most) =>
+    `el tipo de documento pasa de ${grouped(most)} caracteres: comprobar de dónde viene el archivo`,
+  entityTooLong: (name, most) =>
+    `la entidad «${name}» vale por más de ${grouped(most)} caracteres: comprobar de dónde viene el archivo`,
+  entitiesTooLong: (name, most) =>
+    `entidades como «${name}» valen en total por más de ${grouped(most)} caracteres: comprobar de dónde viene el archivo`,
+  entityInCircle: (name) =>
+    `la entidad «${name}» vale por sí misma, o casi: comprobar de dónde viene el archivo`,
+  notMusicXml: (element) => `<${element}> no es una partitura MusicXML: exportar la música como MusicXML`,
+  partTwice: (part) => `la parte «${part}» está aquí dos veces: dejar una de las dos, o dar a una otro id`,
+  idTwice: (id) => `dos partes tienen el id «${id}»: dar a cada parte el suyo`,
+  noPart: (request, parts) =>
+    `no hay ninguna parte «${request}»: elegir una de las partes de esta partitura (${parts.length > 0 ? parts.map((part) => `«${part}»`).join(', ') : 'ninguna'})`,
+  tooMuchMusic: (most) =>
+    `las partes por leer tienen más de ${grouped(most)} notas, silencios y palabras, más que parte alguna: comprobar de dónde viene el archivo`,
+  chordTooLarge: (most) =>
+    `un acorde tiene más de ${grouped(most)} notas: comprobar de dónde viene el archivo`,
+  halfCharacter: (encoding) => `el texto en ${encoding} acaba en medio carácter: traer de nuevo el archivo`,
+  unknownEncoding: (encoding) =>
+    `Bellhand no sabe reescribir la codificación ${encoding}: guardar el archivo en UTF-8`,
+  whichFile:
+    'el archivo ZIP no dice cuál de los suyos es la partitura: exportar la música como .mxl o .musicxml',
+  fileMissing: (path) => `el contenedor nombra «${path}», que no está: exportar de nuevo la música`,
+  containerMalformed: 'META-INF/container.xml no es XML bien formado: exportar de nuevo la música',
+  noScoreInside: 'el archivo ZIP no contiene MusicXML: exportar la música como .mxl o .musicxml',
+  zip64: 'esto es un archivo ZIP64: comprimir de nuevo la partitura como ZIP corriente',
+  directoryDamaged:
+    'el archivo ZIP está dañado: su índice no concuerda con sus comprobaciones: traer o exportar de nuevo el archivo',
+  entryDamaged: (name) =>
+    `el archivo ZIP está dañado: «${name}» no concuerda con sus comprobaciones: traer o exportar de nuevo el archivo`,
+  encrypted: (name) => `«${name}» está cifrado: comprimir de nuevo la partitura sin contraseña`,
+  unpacksTo: (name, megabytes, most) =>
+    `«${name}» ocupa ${grouped(megabytes)} MB descomprimido, y no se abren más de ${most} MB: comprobar de dónde viene el archivo, o exportar solo las partes de trompa`,
+  growsTo: (name, times, most) =>
+    `«${name}» crece ${grouped(times)} veces al descomprimirse, y no se abre más allá de ${most} veces: comprobar de dónde viene el archivo, o guardarlo sin comprimir como .musicxml`,
+  packedBy: (name, method) =>
+    `«${name}» está comprimido por el método ${method}: comprimir de nuevo la partitura como ZIP corriente`,
+  archiveCutShort: 'el archivo ZIP no tiene fin: traer o exportar de nuevo el archivo: parece cortado',
+};
+
 const panel: PanelWords = {
   labels: {
     horn: 'Trompa',
@@ -443,6 +503,7 @@ const panel: PanelWords = {
 };
 
 export const commandLine: CommandLineWords = {
+  scores,
   help: {
     program:
       'Digitaciones y sonidos naturales para las notas tapadas de las partes de trompa, y lo que ninguna mano puede hacer',
@@ -741,6 +802,24 @@ const chart: ChartWords = {
   madeBy: 'Hecho con Bellhand.',
 };
 
+const curves: CurveWords = {
+  none: 'El pabellón no sostiene ninguno de estos armónicos',
+  plotted: (harmonic, hz) =>
+    `Armónico ${harmonic}, abierto a ${hz} Hz; cents desde la nota abierta mientras la mano se cierra`,
+  closing: 'cierre',
+  cents: 'cents',
+  tabled: 'Cents desde la nota abierta mientras la mano se cierra',
+  openHz: 'Hz ab.',
+  pictured: (hz) => `La mano se cierra en un tubo de ${hz} Hz`,
+  howFar: 'cuánto se cierra la mano',
+  sealed: 'sellada',
+  harmonic: 'armónico',
+  described: (ways) => `De la mano abierta al tapado completo: ${ways}.`,
+  falls: (harmonic, cents) => `el armónico ${harmonic} baja ${counted(cents, 'cent', 'cents')}`,
+  rises: (harmonic, cents) => `el armónico ${harmonic} sube ${counted(cents, 'cent', 'cents')}`,
+  stays: (harmonic) => `el armónico ${harmonic} no se mueve`,
+};
+
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
@@ -751,8 +830,9 @@ export const words: Words = {
   repairs,
   answers,
   etudes,
+  scores,
   panel,
 };
 
 /** What pages say. */
-export const pages: PageWords = { report, chart };
+export const pages: PageWords = { report, chart, curves };

@@ -129,6 +129,15 @@ export function decimalText(value: number, digits: number, { language }: Reader)
   return String(Math.round(value * scale) / scale).replace('.', WORDS[language].fingerings.decimalSign);
 }
 
+/**
+ * A number with the language's decimal sign and all its decimals, as columns have them: `348.0`.
+ * @param value in whatever unit is named beside it
+ * @param digits decimals, from 0
+ */
+export function fixedText(value: number, digits: number, { language }: Reader): string {
+  return value.toFixed(digits).replace('.', WORDS[language].fingerings.decimalSign);
+}
+
 /** `a`, `a or b`, `a, b or c`. */
 export function choicesText(items: readonly string[], { language }: Reader): string {
   return listed(items, WORDS[language].fingerings.or);

@@ -3,6 +3,7 @@
 import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
+import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
@@ -10,9 +11,12 @@ import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
-import { listed } from './listed.ts';
+import { groupedBy, listed } from './listed.ts';
+
+const grouped = (value: number) => groupedBy(value, ' ', 5);
 
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
 function counted(count: number, one: string, many: string): string {
@@ -393,6 +397,64 @@ const etudes: EtudeWords = {
   ],
 };
 
+const scores: ScoreWords = {
+  place: (line, column) => `ligne ${line}, colonne ${column}`,
+  cutShort: (plain) => `le fichier est tronqué (${plain}) : le chercher ou l’exporter de nouveau`,
+  unmatchedClosing: (plain) =>
+    `une balise fermante n’a pas d’ouvrante (${plain}) : exporter de nouveau la partition avec le programme qui l’a écrite`,
+  notXml: (plain) => `ce n’est pas du XML (${plain}) : exporter la partition en MusicXML`,
+  secondDocument: (plain) =>
+    `il y a un second document dans le même fichier (${plain}) : garder une partition par fichier`,
+  undeclaredEntity: (plain) =>
+    `le fichier emploie une entité qu’il ne déclare pas (${plain}) : écrire le caractère même, ou &amp; pour &`,
+  attributeTwice: (plain) =>
+    `un attribut est donné deux fois (${plain}) : exporter de nouveau la partition avec le programme qui l’a écrite`,
+  disallowedCharacter: (plain) =>
+    `un caractère se trouve là où XML ne le permet pas (${plain}) : écrire < et & comme &lt; et &amp;, ou exporter de nouveau la partition avec le programme qui l’a écrite`,
+  malformed: (plain) =>
+    `ce n’est pas du XML bien formé (${plain}) : exporter de nouveau la partition avec le programme qui l’a écrite`,
+  doctypeTooLong: (most) =>
+    `le type de document dépasse ${grouped(most)} caractères : vérifier d’où vient le fichier`,
+  entityTooLong: (name, most) =>
+    `l’entité « ${name} » représente plus de ${grouped(most)} caractères : vérifier d’où vient le fichier`,
+  entitiesTooLong: (name, most) =>
+    `des entités comme « ${name} » représentent en tout plus de ${grouped(most)} caractères : vérifier d’où vient le fichier`,
+  entityInCircle: (name) =>
+    `l’entité « ${name} » se représente elle-même, ou presque : vérifier d’où vient le fichier`,
+  notMusicXml: (element) => `<${element}> n’est pas une partition MusicXML : exporter la musique en MusicXML`,
+  partTwice: (part) =>
+    `la partie « ${part} » se trouve ici deux fois : en garder une, ou donner un autre id à l’une d’elles`,
+  idTwice: (id) => `deux parties ont l’id « ${id} » : donner à chacune le sien`,
+  noPart: (request, parts) =>
+    `il n’y a pas de partie « ${request} » : choisir une des parties de cette partition (${parts.length > 0 ? parts.map((part) => `« ${part} »`).join(', ') : 'aucune'})`,
+  tooMuchMusic: (most) =>
+    `les parties à lire ont plus de ${grouped(most)} notes, silences et mots, plus qu’aucune partie n’en a : vérifier d’où vient le fichier`,
+  chordTooLarge: (most) => `un accord a plus de ${grouped(most)} notes : vérifier d’où vient le fichier`,
+  halfCharacter: (encoding) =>
+    `le texte en ${encoding} finit par un demi-caractère : chercher de nouveau le fichier`,
+  unknownEncoding: (encoding) =>
+    `Bellhand ne sait pas réécrire l’encodage ${encoding} : enregistrer le fichier en UTF-8`,
+  whichFile:
+    'l’archive ZIP ne dit pas quel fichier est la partition : exporter la musique en .mxl ou .musicxml',
+  fileMissing: (path) => `le conteneur nomme « ${path} », qui n’y est pas : exporter de nouveau la musique`,
+  containerMalformed: 'META-INF/container.xml n’est pas du XML bien formé : exporter de nouveau la musique',
+  noScoreInside: 'l’archive ZIP ne contient pas de MusicXML : exporter la musique en .mxl ou .musicxml',
+  zip64: 'c’est une archive ZIP64 : comprimer de nouveau la partition en ZIP ordinaire',
+  directoryDamaged:
+    'l’archive ZIP est endommagée : son répertoire ne répond pas à ses contrôles : chercher ou exporter de nouveau le fichier',
+  entryDamaged: (name) =>
+    `l’archive ZIP est endommagée : « ${name} » ne répond pas à ses contrôles : chercher ou exporter de nouveau le fichier`,
+  encrypted: (name) => `« ${name} » est chiffré : comprimer de nouveau la partition sans mot de passe`,
+  unpacksTo: (name, megabytes, most) =>
+    `« ${name} » fait ${grouped(megabytes)} Mo décomprimé, et on n’ouvre pas plus de ${most} Mo : vérifier d’où vient le fichier, ou n’exporter que les parties de cor`,
+  growsTo: (name, times, most) =>
+    `« ${name} » grandit ${grouped(times)} fois en se décomprimant, et on n’ouvre pas au-delà de ${most} fois : vérifier d’où vient le fichier, ou l’enregistrer non comprimé en .musicxml`,
+  packedBy: (name, method) =>
+    `« ${name} » est comprimé par la méthode ${method} : comprimer de nouveau la partition en ZIP ordinaire`,
+  archiveCutShort:
+    'l’archive ZIP n’a pas de fin : chercher ou exporter de nouveau le fichier : il semble tronqué',
+};
+
 const panel: PanelWords = {
   labels: {
     horn: 'Cor',
@@ -453,6 +515,7 @@ const panel: PanelWords = {
 };
 
 export const commandLine: CommandLineWords = {
+  scores,
   help: {
     program:
       'Doigtés et sons naturels pour les notes bouchées des parties de cor, et ce qu’aucune main ne peut faire',
@@ -756,6 +819,24 @@ const chart: ChartWords = {
   madeBy: 'Fait avec Bellhand.',
 };
 
+const curves: CurveWords = {
+  none: 'Le pavillon ne tient aucune de ces harmoniques',
+  plotted: (harmonic, hz) =>
+    `Harmonique ${harmonic}, ouverte à ${hz} Hz ; cents depuis la note ouverte, la main se fermant`,
+  closing: 'fermé',
+  cents: 'cents',
+  tabled: 'Cents depuis la note ouverte, la main se fermant',
+  openHz: 'Hz ouv.',
+  pictured: (hz) => `La main se ferme sur un tube de ${hz} Hz`,
+  howFar: 'degré de fermeture de la main',
+  sealed: 'étanche',
+  harmonic: 'harmonique',
+  described: (ways) => `De la main ouverte au bouché complet : ${ways}.`,
+  falls: (harmonic, cents) => `l’harmonique ${harmonic} descend de ${counted(cents, 'cent', 'cents')}`,
+  rises: (harmonic, cents) => `l’harmonique ${harmonic} monte de ${counted(cents, 'cent', 'cents')}`,
+  stays: (harmonic) => `l’harmonique ${harmonic} ne bouge pas`,
+};
+
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
@@ -766,8 +847,9 @@ export const words: Words = {
   repairs,
   answers,
   etudes,
+  scores,
   panel,
 };
 
 /** What pages say. */
-export const pages: PageWords = { report, chart };
+export const pages: PageWords = { report, chart, curves };

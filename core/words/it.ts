@@ -3,6 +3,7 @@
 import type { AnswerWords } from './areas/answers.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { CommandLineWords } from './areas/commandLine.ts';
+import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
@@ -10,9 +11,12 @@ import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
+import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
-import { listed } from './listed.ts';
+import { groupedBy, listed } from './listed.ts';
+
+const grouped = (value: number) => groupedBy(value, '.', 5);
 
 /** `1 nota`, `0 note`, `5 note`. */
 function counted(count: number, one: string, many: string): string {
@@ -391,6 +395,61 @@ const etudes: EtudeWords = {
   advice: ['Riposare quanto si è suonato.', 'Smettere quando il labbro si stanca o la mano fa male.'],
 };
 
+const scores: ScoreWords = {
+  place: (line, column) => `riga ${line}, colonna ${column}`,
+  cutShort: (plain) => `il file è troncato (${plain}): prenderlo o esportarlo di nuovo`,
+  unmatchedClosing: (plain) =>
+    `un tag di chiusura non ha il suo di apertura (${plain}): esportare di nuovo la partitura con il programma che l’ha scritta`,
+  notXml: (plain) => `questo non è XML (${plain}): esportare la partitura come MusicXML`,
+  secondDocument: (plain) =>
+    `nello stesso file c’è un secondo documento (${plain}): tenere una partitura per file`,
+  undeclaredEntity: (plain) =>
+    `il file usa un’entità che non dichiara (${plain}): scrivere il carattere stesso, o &amp; per &`,
+  attributeTwice: (plain) =>
+    `un attributo è dato due volte (${plain}): esportare di nuovo la partitura con il programma che l’ha scritta`,
+  disallowedCharacter: (plain) =>
+    `un carattere sta dove XML non lo permette (${plain}): scrivere < e & come &lt; e &amp;, o esportare di nuovo la partitura con il programma che l’ha scritta`,
+  malformed: (plain) =>
+    `questo non è XML ben formato (${plain}): esportare di nuovo la partitura con il programma che l’ha scritta`,
+  doctypeTooLong: (most) =>
+    `il tipo di documento supera i ${grouped(most)} caratteri: controllare da dove viene il file`,
+  entityTooLong: (name, most) =>
+    `l’entità «${name}» sta per più di ${grouped(most)} caratteri: controllare da dove viene il file`,
+  entitiesTooLong: (name, most) =>
+    `entità come «${name}» stanno in tutto per più di ${grouped(most)} caratteri: controllare da dove viene il file`,
+  entityInCircle: (name) =>
+    `l’entità «${name}» sta per sé stessa, o quasi: controllare da dove viene il file`,
+  notMusicXml: (element) => `<${element}> non è una partitura MusicXML: esportare la musica come MusicXML`,
+  partTwice: (part) => `la parte «${part}» sta qui due volte: tenerne una, o dare a una un altro id`,
+  idTwice: (id) => `due parti hanno l’id «${id}»: dare a ogni parte il suo`,
+  noPart: (request, parts) =>
+    `non c’è una parte «${request}»: scegliere una delle parti di questa partitura (${parts.length > 0 ? parts.map((part) => `«${part}»`).join(', ') : 'nessuna'})`,
+  tooMuchMusic: (most) =>
+    `le parti da leggere hanno più di ${grouped(most)} note, pause e parole, più di quante ne abbia qualsiasi parte: controllare da dove viene il file`,
+  chordTooLarge: (most) => `un accordo ha più di ${grouped(most)} note: controllare da dove viene il file`,
+  halfCharacter: (encoding) =>
+    `il testo in ${encoding} finisce con mezzo carattere: prendere di nuovo il file`,
+  unknownEncoding: (encoding) =>
+    `Bellhand non sa riscrivere la codifica ${encoding}: salvare il file in UTF-8`,
+  whichFile: 'l’archivio ZIP non dice quale file sia la partitura: esportare la musica come .mxl o .musicxml',
+  fileMissing: (path) => `il contenitore nomina «${path}», che non c’è: esportare di nuovo la musica`,
+  containerMalformed: 'META-INF/container.xml non è XML ben formato: esportare di nuovo la musica',
+  noScoreInside: 'l’archivio ZIP non contiene MusicXML: esportare la musica come .mxl o .musicxml',
+  zip64: 'questo è un archivio ZIP64: comprimere di nuovo la partitura come ZIP comune',
+  directoryDamaged:
+    'l’archivio ZIP è danneggiato: il suo indice non corrisponde ai controlli: prendere o esportare di nuovo il file',
+  entryDamaged: (name) =>
+    `l’archivio ZIP è danneggiato: «${name}» non corrisponde ai controlli: prendere o esportare di nuovo il file`,
+  encrypted: (name) => `«${name}» è cifrato: comprimere di nuovo la partitura senza password`,
+  unpacksTo: (name, megabytes, most) =>
+    `«${name}» decompresso fa ${grouped(megabytes)} MB, e non se ne aprono più di ${most} MB: controllare da dove viene il file, o esportare solo le parti di corno`,
+  growsTo: (name, times, most) =>
+    `«${name}» decomprimendosi cresce ${grouped(times)} volte, e non si apre oltre le ${most} volte: controllare da dove viene il file, o salvarlo non compresso come .musicxml`,
+  packedBy: (name, method) =>
+    `«${name}» è compresso con il metodo ${method}: comprimere di nuovo la partitura come ZIP comune`,
+  archiveCutShort: 'l’archivio ZIP non ha fine: prendere o esportare di nuovo il file: sembra troncato',
+};
+
 const panel: PanelWords = {
   labels: {
     horn: 'Corno',
@@ -450,6 +509,7 @@ const panel: PanelWords = {
 };
 
 export const commandLine: CommandLineWords = {
+  scores,
   help: {
     program:
       'Posizioni e suoni naturali per le note chiuse delle parti di corno, e ciò che nessuna mano può fare',
@@ -748,6 +808,24 @@ const chart: ChartWords = {
   madeBy: 'Fatto con Bellhand.',
 };
 
+const curves: CurveWords = {
+  none: 'Il padiglione non tiene nessuno di questi armonici',
+  plotted: (harmonic, hz) =>
+    `Armonico ${harmonic}, aperto a ${hz} Hz; cent dalla nota aperta mentre la mano chiude`,
+  closing: 'chiuso',
+  cents: 'cent',
+  tabled: 'Cent dalla nota aperta mentre la mano chiude',
+  openHz: 'Hz ap.',
+  pictured: (hz) => `La mano chiude un tubo di ${hz} Hz`,
+  howFar: 'quanto la mano è chiusa',
+  sealed: 'a tenuta',
+  harmonic: 'armonico',
+  described: (ways) => `Dalla mano aperta alla chiusura completa: ${ways}.`,
+  falls: (harmonic, cents) => `l’armonico ${harmonic} scende di ${cents} cent`,
+  rises: (harmonic, cents) => `l’armonico ${harmonic} sale di ${cents} cent`,
+  stays: (harmonic) => `l’armonico ${harmonic} resta`,
+};
+
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
@@ -758,8 +836,9 @@ export const words: Words = {
   repairs,
   answers,
   etudes,
+  scores,
   panel,
 };
 
 /** What pages say. */
-export const pages: PageWords = { report, chart };
+export const pages: PageWords = { report, chart, curves };

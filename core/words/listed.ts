@@ -10,3 +10,14 @@ export function listed(items: readonly string[], last: string): string {
 export function capital(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
+
+/**
+ * A whole number in groups of three digits: `500,000`.
+ * @param value from 0, whole
+ * @param sign between the groups
+ * @param from so many digits; below, they stay together
+ */
+export function groupedBy(value: number, sign: string, from: number): string {
+  const digits = String(value);
+  return digits.length < from ? digits : digits.replace(/\B(?=(?:\d{3})+$)/g, sign);
+}

@@ -1,5 +1,6 @@
 /** What each command does with good input, run as a user runs it. */
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { bellhand, folderWith, score, textOf } from './bellhand.ts';
 
@@ -478,6 +479,12 @@ describe('in the reader’s language', () => {
       expect(help).toContain(word);
     const fault = (...args: string[]) => bellhand(folder, args).stderr;
     expect(fault('check', 'no.musicxml', '--language', 'fr')).toContain('ce fichier n’existe pas');
+    writeFileSync(join(folder, 'cut.musicxml'), '<score-partwise><part');
+    expect(fault('check', 'cut.musicxml', '--language', 'de')).toMatch(
+      /^bellhand: cut\.musicxml: Zeile 1, Spalte \d+: die Datei bricht ab \(.*\): noch einmal holen oder exportieren\n$/,
+    );
+    const curve = bellhand(folder, ['explain', 'C5', '--curve', '--language', 'fr']).stdout;
+    expect(curve).toMatch(/Harmonique \d+, ouverte à \d+,\d Hz ; cents depuis la note ouverte/);
     expect(fault('explain', 'Q5', '--language=it')).toContain('«Q5» non è una nota');
     expect(fault('explian', '--language', 'es')).toContain('orden desconocida «explian» (¿Quizá explain?)');
     expect(fault('check', 'part.musicxml', '--language', 'xx')).toContain(

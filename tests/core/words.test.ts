@@ -142,7 +142,8 @@ const SHARED: { readonly [language in Language]: readonly string[] } = {
   es: [],
 };
 /** Names, unit signs and the like, the same in every language. */
-const NO_WORDS = /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|fingerings\.decimalSign)$/;
+const NO_WORDS =
+  /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|curves\.cents|fingerings\.decimalSign)$/;
 
 /** Every area of a language. */
 function allOf(language: Language): { readonly [area: string]: unknown } {
@@ -247,10 +248,19 @@ const ONE_FORM: { readonly [language in Language]: readonly string[] } = {
     'fingerings.flat 0',
     'summary.signs 0',
     'etudes.numbers 2',
+    'curves.falls 1',
+    'curves.rises 1',
     'commandLine.explain.cents 0',
   ],
   fr: [],
-  it: ['fingerings.sharp 0', 'fingerings.flat 0', 'commandLine.told.files 0', 'commandLine.explain.cents 0'],
+  it: [
+    'fingerings.sharp 0',
+    'fingerings.flat 0',
+    'curves.falls 1',
+    'curves.rises 1',
+    'commandLine.told.files 0',
+    'commandLine.explain.cents 0',
+  ],
   es: [],
 };
 

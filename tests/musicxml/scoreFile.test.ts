@@ -214,7 +214,7 @@ describe('compressed files', () => {
     [
       'that unpacks to too much',
       spoiled(CENTRAL, 24, 0, 0, 0, 0x40),
-      /unpacks to 1024 MB, and 128 MB is the most/,
+      /unpacks to 1,024 MB, and 128 MB is the most/,
     ],
     ['of ZIP64', spoiled([0x50, 0x4b, 5, 6], 16, 255, 255, 255, 255), /ZIP64/],
     ['with a lost directory', spoiled([0x50, 0x4b, 5, 6], 16, 7, 0, 0, 0), /damaged: its directory/],

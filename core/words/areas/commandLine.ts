@@ -1,7 +1,10 @@
 /** What the command line says: its help, its tables, its faults. Options, file names and JSON are the same in every language. */
+import type { ScoreWords } from './scores.ts';
 
 /** Texts of the command line. Faults are one line that says what is wrong and what to do, without a full stop. */
 export interface CommandLineWords {
+  /** Of score files that cannot be read, as every door says it. */
+  readonly scores: ScoreWords;
   readonly help: {
     readonly program: string;
     readonly version: string;

@@ -2,6 +2,7 @@
 import type { NoteNaming } from '../noteNaming.ts';
 import type { AnswerWords } from './answers.ts';
 import type { ChartWords } from './chart.ts';
+import type { CurveWords } from './curves.ts';
 import type { EtudeWords } from './etudes.ts';
 import type { FindingWords } from './findings.ts';
 import type { FingeringWords } from './fingerings.ts';
@@ -9,6 +10,7 @@ import type { HornWords } from './horns.ts';
 import type { PanelWords } from './panel.ts';
 import type { RepairWords } from './repairs.ts';
 import type { ReportWords } from './report.ts';
+import type { ScoreWords } from './scores.ts';
 import type { SummaryWords } from './summary.ts';
 
 /** What both doors say. */
@@ -22,6 +24,7 @@ export interface Words {
   readonly repairs: RepairWords;
   readonly answers: AnswerWords;
   readonly etudes: EtudeWords;
+  readonly scores: ScoreWords;
   readonly panel: PanelWords;
 }
 
@@ -29,4 +32,5 @@ export interface Words {
 export interface PageWords {
   readonly report: ReportWords;
   readonly chart: ChartWords;
+  readonly curves: CurveWords;
 }

@@ -21,7 +21,7 @@ export function named<T>(path: string, work: () => T): T {
   try {
     return work();
   } catch (fault) {
-    if (fault instanceof ScoreError) throw new Failure(() => `${path}: ${fault.message}`);
+    if (fault instanceof ScoreError) throw new Failure(({ scores }) => `${path}: ${fault.in(scores)}`);
     throw fault;
   }
 }

@@ -20,7 +20,7 @@ import { wordsFor } from '../reader.ts';
 
 /** The curve of a note's fingering as lines for a terminal. */
 export function closingLines(examined: ExaminedNote, reader: Reader): readonly string[] {
-  return curveText(curveOf(curvable(examined, reader)));
+  return curveText(curveOf(curvable(examined, reader)), reader);
 }
 
 /** The same as a picture, with the written note pointed out where the hand only bends the open one. */
@@ -29,6 +29,7 @@ export function closingPicture(examined: ExaminedNote, reader: Reader): string {
   const { written } = examined.note;
   const natural = noteName(naturalPitch(written, fingering).pitch, reader);
   return curveSvg(curveOf(fingering), {
+    reader,
     title: wordsFor(reader).explain.curveTitle(
       noteName(written, reader),
       natural,

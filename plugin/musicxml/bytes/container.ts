@@ -99,15 +99,12 @@ function findScore(archive: ZipArchive): ZipEntry {
       ({ name }) => /\.(?:musicxml|xml)$/i.test(name) && !/^meta-inf\//i.test(plainPath(name)),
     );
     if (scores.length === 1) return scores[0]!;
-    throw new ScoreError(
-      'the ZIP archive does not say which file in it is the score',
-      'export the music as .mxl or .musicxml',
-    );
+    throw new ScoreError(({ whichFile }) => whichFile);
   }
   const path = rootPath(readEntry(archive, container, LARGEST_CONTAINER));
   const entry = entries.filter(({ name }) => plainPath(name) === plainPath(path))[0];
   if (entry) return entry;
-  throw new ScoreError(`the container names "${path}", which is not in it`, 'export the music again');
+  throw new ScoreError(({ fileMissing }) => fileMissing(path));
 }
 
 function rootPath(container: Uint8Array): string {
@@ -121,10 +118,9 @@ function rootPath(container: Uint8Array): string {
   try {
     parser.write(decodeText(container).text).close();
   } catch {
-    throw new ScoreError('META-INF/container.xml is not well-formed XML', 'export the music again');
+    throw new ScoreError(({ containerMalformed }) => containerMalformed);
   }
-  if (paths[0] === undefined)
-    throw new ScoreError('the ZIP archive holds no MusicXML', 'export the music as .mxl or .musicxml');
+  if (paths[0] === undefined) throw new ScoreError(({ noScoreInside }) => noScoreInside);
   return paths[0];
 }
 

@@ -19,8 +19,6 @@ interface Encoding {
   encode(pieces: readonly string[]): Uint8Array;
 }
 
-const SAVE_AS_UTF8 = 'save the file as UTF-8';
-
 /**
  * Reads a text by its byte order mark, by the shape of its first characters, then by what its XML declaration says. A
  * declaration that cannot be true (UTF-16 in single bytes) is not believed.
@@ -94,7 +92,7 @@ function utf16(name: string, isBigEndian: boolean): Encoding {
     name,
     decode(bytes) {
       if (bytes.length % 2 === 1) {
-        throw new ScoreError(`the ${name} text ends in half a character`, 'fetch the file again');
+        throw new ScoreError(({ halfCharacter }) => halfCharacter(name));
       }
       const codes = new Uint16Array(bytes.length / 2);
       for (let i = 0; i < codes.length; i++) codes[i] = bytes[2 * i + high]! * 256 + bytes[2 * i + 1 - high]!;
@@ -174,5 +172,5 @@ function declaredEncoding(bytes: Uint8Array): string {
 }
 
 function unknown(label: string): ScoreError {
-  return new ScoreError(`the encoding ${label} is not one Bellhand can write back`, SAVE_AS_UTF8);
+  return new ScoreError(({ unknownEncoding }) => unknownEncoding(label));
 }

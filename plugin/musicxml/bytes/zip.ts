@@ -18,7 +18,6 @@ const CENTRAL = 0x02014b50;
 export const END = 0x06054b50;
 export const END_LENGTH = 22;
 const CENTRAL_LENGTH = 46;
-const FETCH_AGAIN = 'fetch or export the file again';
 
 export interface ZipEntry {
   readonly name: string;
@@ -56,22 +55,21 @@ export function openZip(input: Uint8Array): ZipArchive {
   const end = findEnd(view);
   const count = view.getUint16(end + 10, true);
   const directory = view.getUint32(end + 16, true);
-  if (directory === 0xffffffff || count === 0xffff)
-    throw new ScoreError('this is a ZIP64 archive', 'pack the score again as plain ZIP');
+  if (directory === 0xffffffff || count === 0xffff) throw new ScoreError(({ zip64 }) => zip64);
   const entries: ZipEntry[] = [];
   let record = directory;
   for (let i = 0; i < count; i++) {
     if (record + CENTRAL_LENGTH > end || view.getUint32(record, true) !== CENTRAL)
-      throw damaged('its directory');
+      throw new ScoreError(({ directoryDamaged }) => directoryDamaged);
     const nameLength = view.getUint16(record + 28, true);
     const name = decodeName(bytes.subarray(record + CENTRAL_LENGTH, record + CENTRAL_LENGTH + nameLength));
     const offset = view.getUint32(record + 42, true);
-    if (offset + 30 > directory || view.getUint32(offset, true) !== LOCAL) throw damaged(`"${name}"`);
+    if (offset + 30 > directory || view.getUint32(offset, true) !== LOCAL) throw damaged(name);
     const recordLength =
       CENTRAL_LENGTH + nameLength + view.getUint16(record + 30, true) + view.getUint16(record + 32, true);
     entries.push({ name, record, recordLength, crc: view.getUint32(record + 16, true), offset });
     record += recordLength;
-    if (record > end) throw damaged('its directory');
+    if (record > end) throw new ScoreError(({ directoryDamaged }) => directoryDamaged);
   }
   return { bytes, entries, directory, end };
 }
@@ -88,31 +86,23 @@ export function readEntry(
 ): Uint8Array {
   const view = viewOf(bytes);
   const isEncrypted = (view.getUint16(record + 8, true) & 1) === 1;
-  if (isEncrypted) throw new ScoreError(`"${name}" is encrypted`, 'pack the score again without a password');
+  if (isEncrypted) throw new ScoreError(({ encrypted }) => encrypted(name));
   const method = view.getUint16(record + 10, true);
   const packedLength = view.getUint32(record + 20, true);
   const length = view.getUint32(record + 24, true);
   if (length > mostBytes) {
-    throw new ScoreError(
-      `"${name}" unpacks to ${megabytes(length)}, and ${megabytes(mostBytes)} is the most that is opened`,
-      'check where the file comes from, or export the horn parts alone',
-    );
+    throw new ScoreError(({ unpacksTo }) => unpacksTo(name, megabytes(length), megabytes(mostBytes)));
   }
   if (length > HARMLESS && length > MOST_GROWTH * packedLength) {
     const growth = Math.round(length / Math.max(1, packedLength));
-    throw new ScoreError(
-      `"${name}" unpacks to ${growth} times its size, and ${MOST_GROWTH} times is the most that is opened`,
-      'check where the file comes from, or save it uncompressed as .musicxml',
-    );
+    throw new ScoreError(({ growsTo }) => growsTo(name, growth, MOST_GROWTH));
   }
   const start = offset + 30 + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true);
   const packed = bytes.subarray(start, start + packedLength);
-  if (packed.length < packedLength) throw damaged(`"${name}"`);
+  if (packed.length < packedLength) throw damaged(name);
   const content = method === 0 ? packed : method === 8 ? inflate(packed, length, name) : null;
-  if (content === null)
-    throw new ScoreError(`"${name}" is packed by method ${method}`, 'pack the score again as plain ZIP');
-  if (content.length !== length || crc32(content) !== view.getUint32(record + 16, true))
-    throw damaged(`"${name}"`);
+  if (content === null) throw new ScoreError(({ packedBy }) => packedBy(name, method));
+  if (content.length !== length || crc32(content) !== view.getUint32(record + 16, true)) throw damaged(name);
   return content;
 }
 
@@ -120,19 +110,19 @@ function inflate(packed: Uint8Array, length: number, name: string): Uint8Array {
   try {
     return inflateSync(packed, { out: new Uint8Array(length) });
   } catch {
-    throw damaged(`"${name}"`);
+    throw damaged(name);
   }
 }
 
-function megabytes(bytes: number): string {
-  return `${Math.ceil(bytes / 1048576)} MB`;
+function megabytes(bytes: number): number {
+  return Math.ceil(bytes / 1048576);
 }
 
 function findEnd(view: DataView): number {
   const first = Math.max(0, view.byteLength - END_LENGTH - 0xffff);
   for (let at = view.byteLength - END_LENGTH; at >= first; at--)
     if (view.getUint32(at, true) === END) return at;
-  throw new ScoreError('the ZIP archive has no end', `${FETCH_AGAIN}: it seems cut short`);
+  throw new ScoreError(({ archiveCutShort }) => archiveCutShort);
 }
 
 /** Names are UTF-8 in practice, whatever their flag says. */
@@ -144,8 +134,8 @@ function decodeName(bytes: Uint8Array): string {
   }
 }
 
-function damaged(what: string): ScoreError {
-  return new ScoreError(`the ZIP archive is damaged: ${what} does not match its checks`, FETCH_AGAIN);
+function damaged(name: string): ScoreError {
+  return new ScoreError(({ entryDamaged }) => entryDamaged(name));
 }
 
 /** The archive's bytes by fields. */

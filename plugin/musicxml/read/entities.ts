@@ -2,7 +2,6 @@
 import type { SaxesParser } from 'saxes';
 import { ScoreError } from '../bytes/scoreError.ts';
 
-const CHECK = 'check where the file comes from';
 /** An entity stands for a character or a phrase: longer texts stand in the score itself. In characters. */
 const LONGEST = 1000;
 /** All references of a score together stand for no more than this, in characters. */
@@ -41,7 +40,7 @@ export class Entities {
    */
   declare(doctype: string): void {
     if (doctype.length > LONGEST_TYPE)
-      throw new ScoreError('the document type is longer than 65,536 characters', CHECK);
+      throw new ScoreError(({ doctypeTooLong }) => doctypeTooLong(LONGEST_TYPE));
     DECLARATION.lastIndex = 0;
     for (let match = DECLARATION.exec(doctype); match; match = DECLARATION.exec(doctype)) {
       const [, name, quoted, apostrophed] = match;
@@ -82,7 +81,7 @@ export class Entities {
   private use(name: string, text: string): string {
     this.spent += text.length;
     if (this.spent <= MOST_IN_ALL) return text;
-    throw new ScoreError(`entities such as "${name}" stand for more than a million characters in all`, CHECK);
+    throw new ScoreError(({ entitiesTooLong }) => entitiesTooLong(name, MOST_IN_ALL));
   }
 
   private replacement(name: string, depth: number): string | null {
@@ -90,7 +89,7 @@ export class Entities {
     if (known !== undefined) return known;
     const value = this.values.get(name);
     if (value === undefined || value.indexOf('<') >= 0) return null;
-    if (depth > DEEPEST) throw new ScoreError(`the entity "${name}" stands for itself, or nearly`, CHECK);
+    if (depth > DEEPEST) throw new ScoreError(({ entityInCircle }) => entityInCircle(name));
     let length = 0;
     let isText = true;
     const text = value.replace(REFERENCE, (_, to: string) => {
@@ -100,7 +99,7 @@ export class Entities {
       return length > LONGEST ? '' : (piece ?? '');
     });
     if (Math.max(length, text.length) > LONGEST)
-      throw new ScoreError(`the entity "${name}" stands for more than 1,000 characters`, CHECK);
+      throw new ScoreError(({ entityTooLong }) => entityTooLong(name, LONGEST));
     this.texts.set(name, isText ? text : null);
     return isText ? text : null;
   }

@@ -45,8 +45,7 @@ export class OpenChord {
     if (this.head) addToChord(this.head, read);
     else this.head = read;
     this.size += 1;
-    if (this.size > MOST_NOTES)
-      throw new ScoreError('a chord has more than 1,000 notes', 'check where the file comes from');
+    if (this.size > MOST_NOTES) throw new ScoreError(({ chordTooLarge }) => chordTooLarge(MOST_NOTES));
   }
 
   /** Takes what a hidden note says of its whole chord: programs write signs and slurs at the first note, hidden or not. */

@@ -39,11 +39,7 @@ export class PartList implements ElementReader {
     switch (name) {
       case 'score-part':
         this.id = attributes.id ?? '';
-        if (this.byId.has(this.id))
-          throw this.source.fault(
-            `two parts have the id "${oneLine(this.id)}"`,
-            'give each part an id of its own',
-          );
+        if (this.byId.has(this.id)) throw this.source.fault(({ idTwice }) => idTwice(oneLine(this.id)));
         this.names = [];
         this.displayed = '';
         this.instrumentNames = [];

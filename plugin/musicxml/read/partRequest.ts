@@ -10,11 +10,8 @@ export function requestedIds(requests: readonly string[], parts: readonly PartEn
   for (const request of requests) {
     const found = partsCalled(request, parts);
     if (found.length === 0) {
-      const names = parts.map(({ name }) => `"${name}"`).join(', ') || 'none';
-      throw new ScoreError(
-        `there is no part "${request}"`,
-        `choose one of the parts of this score (${names})`,
-      );
+      const names = parts.map(({ name }) => name);
+      throw new ScoreError(({ noPart }) => noPart(request, names));
     }
     for (const { id } of found) ids.add(id);
   }

@@ -1,6 +1,6 @@
 /** Reads a MusicXML score: one pass of an XML parser, no tree. */
 import { SaxesParser } from 'saxes';
-import { ScoreError } from '../bytes/scoreError.ts';
+import { ScoreError, type ScoreFault } from '../bytes/scoreError.ts';
 import { CharacterData } from './characterData.ts';
 import { Entities } from './entities.ts';
 import { PartList } from './partList.ts';
@@ -77,17 +77,13 @@ class ScoreReader implements Source {
     return tagName.indexOf(this.prefix) === 0 ? tagName.slice(this.prefix.length) : '';
   }
 
-  fault(fault: string, remedy: string): ScoreError {
-    return new ScoreError(fault, remedy, this.parser.line, this.parser.column);
+  fault(fault: ScoreFault): ScoreError {
+    return new ScoreError(fault, this.parser.line, this.parser.column);
   }
 
   keep(count: number): void {
     this.kept += count;
-    if (this.kept > MOST_KEPT)
-      throw new ScoreError(
-        'there are more than 500,000 notes, rests and words in the parts to read, more than any parts have',
-        'check where the file comes from',
-      );
+    if (this.kept > MOST_KEPT) throw new ScoreError(({ tooMuchMusic }) => tooMuchMusic(MOST_KEPT));
   }
 
   read(): Score {
@@ -157,12 +153,7 @@ class ScoreReader implements Source {
     this.isTimewise = name === 'score-timewise';
     if (this.isTimewise || name === 'score-partwise') return;
     const { line, column } = this.parser;
-    throw new ScoreError(
-      `<${tagName}> is not a MusicXML score`,
-      'export the music as MusicXML',
-      line,
-      column,
-    );
+    throw new ScoreError(({ notMusicXml }) => notMusicXml(tagName), line, column);
   }
 
   private openSection(name: string, attributes: Attributes): void {
@@ -203,9 +194,6 @@ class ScoreReader implements Source {
   }
 
   private repeated(id: string): ScoreError {
-    return this.fault(
-      `the part "${id.slice(0, 200)}" stands here twice`,
-      'keep one of the two, or give one another id',
-    );
+    return this.fault(({ partTwice }) => partTwice(id.slice(0, 200)));
   }
 }

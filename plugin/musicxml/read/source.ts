@@ -1,4 +1,4 @@
-import type { ScoreError } from '../bytes/scoreError.ts';
+import type { ScoreError, ScoreFault } from '../bytes/scoreError.ts';
 import type { Span } from './score.ts';
 
 /** The text being parsed, as the readers of its parts see it. */
@@ -13,7 +13,7 @@ export interface Source {
   /** An element's name without MusicXML's own prefix. */
   localName(tagName: string): string;
   /** The error for a fault at the tag being handled. */
-  fault(fault: string, remedy: string): ScoreError;
+  fault(fault: ScoreFault): ScoreError;
   /** Counts notes, rests and words that are kept, and refuses more than any part has. */
   keep(count: number): void;
 }
