@@ -340,7 +340,8 @@ const etudes: EtudeWords = {
     match: {
       name: 'gleicher Ton offen und gestopft',
       title: 'Zweimal derselbe Ton',
-      trains: 'Jeden Ton offen spielen, dann gestopft dieselbe Höhe und dieselbe Stärke wiederfinden.',
+      trains:
+        'Jeden Ton erst frei spielen, dann mit geschlossener Hand in gleicher Höhe und Stärke wiederfinden.',
       trainsOnNaturalHorn:
         'Den offenen Ton spielen, dann den gedeckten Nachbarn gleich stark und in gleicher Farbe.',
     },
@@ -356,14 +357,14 @@ const etudes: EtudeWords = {
       name: 'Tonleitern und Akkorde',
       title: 'Treppen im Dunkeln',
       trains:
-        'Gestopfte Tonleitern und gebrochene Akkorde: die Griffe kennen, jeden Ton in die Mitte setzen.',
+        'Tonleitern und gebrochene Akkorde mit geschlossener Hand: die Griffe kennen, jeden Ton mittig setzen.',
       trainsOnNaturalHorn:
         'Tonleitern und gebrochene Akkorde mit der Hand: die gedeckten Töne den offenen angleichen.',
     },
     phrase: {
       name: 'Phrase und Echo',
       title: 'Über das Tal',
-      trains: 'Jede Phrase gestopft beantworten: leiser, aber in gleicher Gestalt und gleicher Höhe.',
+      trains: 'Jede Phrase mit geschlossener Hand beantworten: leiser, aber in gleicher Gestalt und Höhe.',
       trainsOnNaturalHorn:
         'Jede Phrase leise beantworten: Kein gedeckter Ton darf herausstechen oder zurückfallen.',
     },

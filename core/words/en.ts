@@ -320,7 +320,7 @@ const etudes: EtudeWords = {
       title: 'The Same Note Twice',
       trains: 'Play each note open, then find the same pitch and the same strength with the hand closed.',
       trainsOnNaturalHorn:
-        'Play the open note, then its covered neighbour with the same strength and colour.',
+        'Play what the horn gives, then its covered neighbour with the same strength and colour.',
     },
     bend: {
       name: 'a tone bent',

@@ -51,7 +51,7 @@ export interface SheetFacts {
 }
 
 /** Letters of a line at the head of a page at most; more would run off it. */
-const LONGEST_LINE = 118;
+const LONGEST_LINE = 124;
 
 /**
  * What stands at the head of a page, in two or three lines: the horn, how hard it is, and when to rest; how it is read,

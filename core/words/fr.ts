@@ -342,7 +342,8 @@ const etudes: EtudeWords = {
     match: {
       name: 'note ouverte et bouchée',
       title: 'Deux fois la même note',
-      trains: 'Jouer chaque note ouverte, puis retrouver bouchées la même hauteur et la même force.',
+      trains:
+        'Jouer chaque note la main libre, puis la retrouver la main fermée, de même hauteur et de même force.',
       trainsOnNaturalHorn:
         'Jouer la note ouverte, puis sa voisine couverte, de même force et de même couleur.',
     },
@@ -357,14 +358,14 @@ const etudes: EtudeWords = {
     scale: {
       name: 'gammes et accords',
       title: 'L’escalier dans le noir',
-      trains: 'Gammes et accords brisés bouchés : connaître les doigtés, centrer chaque note.',
+      trains: 'Gammes et accords brisés la main fermée : connaître les doigtés, centrer chaque note.',
       trainsOnNaturalHorn:
         'Gammes et accords brisés à la main : rapprocher les notes couvertes des notes ouvertes.',
     },
     phrase: {
       name: 'phrase et écho',
       title: 'Par-dessus la vallée',
-      trains: 'Répondre bouché à chaque phrase : plus doux, mais de même dessin et de même hauteur.',
+      trains: 'Répondre à chaque phrase la main fermée : plus doux, mais de même dessin et de même hauteur.',
       trainsOnNaturalHorn:
         'Répondre doucement à chaque phrase : aucune note couverte ne doit ressortir ni s’effacer.',
     },

@@ -338,13 +338,14 @@ const etudes: EtudeWords = {
     seal: {
       name: 'note tenute',
       title: 'Dietro l’imposta',
-      trains: 'Note tenute con la campana ben chiusa: lo stesso suono dal primo all’ultimo istante.',
+      trains: 'Note tenute con la campana ben sigillata: lo stesso suono dal primo all’ultimo istante.',
       trainsOnNaturalHorn: 'Note tenute con la mano: quelle coperte piene e ferme come quelle aperte.',
     },
     match: {
       name: 'nota aperta e chiusa',
       title: 'Due volte la stessa nota',
-      trains: 'Suonare ogni nota aperta, poi ritrovare chiusa la stessa altezza e la stessa forza.',
+      trains:
+        'Suonare ogni nota libera, poi ritrovarla con la mano nella campana alla stessa altezza e forza.',
       trainsOnNaturalHorn:
         'Suonare la nota aperta, poi la vicina coperta con la stessa forza e lo stesso colore.',
     },
@@ -359,7 +360,8 @@ const etudes: EtudeWords = {
     scale: {
       name: 'scale e accordi',
       title: 'Scale nel buio',
-      trains: 'Scale e accordi spezzati chiusi: conoscere le posizioni, centrare ogni nota.',
+      trains:
+        'Scale e accordi spezzati con la mano nella campana: conoscere le posizioni, centrare ogni nota.',
       trainsOnNaturalHorn:
         'Scale e accordi spezzati con la mano: avvicinare le note coperte a quelle aperte.',
     },
@@ -367,7 +369,7 @@ const etudes: EtudeWords = {
       name: 'frase ed eco',
       title: 'Oltre la valle',
       trains:
-        'Rispondere a ogni frase con i suoni chiusi: più piano, ma con lo stesso disegno e la stessa altezza.',
+        'Rispondere a ogni frase con la mano nella campana: più piano, stesso disegno e stessa altezza.',
       trainsOnNaturalHorn: 'Rispondere piano a ogni frase: nessuna nota coperta deve sporgere o ritrarsi.',
     },
     change: {

@@ -8,6 +8,7 @@ import { LEVELS } from '../../core/etude/levels.ts';
 import { countLines, lineStarts } from '../../core/etude/pageLines.ts';
 import { meanDifficulty, type Sheet } from '../../core/etude/sheet.ts';
 import { HORNS } from '../../core/horn/horns.ts';
+import { readHandText } from '../../core/part/handWords.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { kindWords } from '../../core/words/etudes.ts';
 import { LANGUAGES, readerOf } from '../../core/words/language.ts';
@@ -125,8 +126,12 @@ describe.each(LANGUAGES)('a sheet in %s', (language) => {
     const words = ETUDE_KINDS.map(({ kind }) => kindWords(kind, reader));
     expect(new Set(words.map(({ title }) => title)).size).toBe(ETUDE_KINDS.length);
     expect(new Set(words.map(({ name }) => name)).size).toBe(ETUDE_KINDS.length);
-    // A heading stands on one line with the tempo.
-    for (const { trains } of words) expect(trains.length).toBeLessThanOrEqual(112);
+    for (const { trains, trainsOnNaturalHorn, title } of words) {
+      // A heading stands on one line with the tempo.
+      expect(trains.length).toBeLessThanOrEqual(112);
+      // It stands over the staff, where a word for the hand would rule the notes below it.
+      for (const text of [trains, trainsOnNaturalHorn, title]) expect(readHandText(text).effects).toEqual([]);
+    }
   });
 });
 

@@ -13,6 +13,7 @@ import { HORNS } from '../../core/horn/horns.ts';
 import type { PassageNote } from '../../core/part/passage.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { type Examination, examine } from '../../core/rules/examine.ts';
+import { LANGUAGES, readerOf } from '../../core/words/language.ts';
 import { documentText } from '../../plugin/etude/documentText.ts';
 import { sheetScore } from '../../plugin/etude/scoreTree.ts';
 import { sheetText } from '../../plugin/etude/sheetText.ts';
@@ -101,6 +102,31 @@ describe.each(ETUDES.map((each) => [`${each.kind}, level ${each.level}, seed ${e
     });
   },
 );
+
+describe.each(LANGUAGES)('a lesson in %s', (language) => {
+  it('says nothing over the staff that moves a hand: every note is read as it was composed', () => {
+    const wrong: string[] = [];
+    for (const id of ['double', 'natural-eb', 'double-stop-valve'])
+      for (const level of [1, 2, 3] as const)
+        for (const seed of [1, 2]) {
+          const player = { ...DEFAULT_SETTINGS, horn: HORNS.find((horn) => horn.id === id)! };
+          const reader = readerOf(language);
+          const made = composeLesson({ level, key: null, low: null, high: null, seed, player, reader });
+          if (!made.ok) throw new Error(made.reason);
+          const { passage } = readScore(sheetText(made.sheet, player, 'marked', documentText)).horns[0]!;
+          const hands = made.sheet.etudes.flatMap(({ bars }) =>
+            bars.flatMap(({ notes }) => notes.filter(({ written }) => written).map(({ hand }) => hand)),
+          );
+          const read = examine(passage, player).notes;
+          expect(read).toHaveLength(hands.length);
+          read.forEach(({ reading, verdict }, i) => {
+            if (reading.state !== hands[i] || verdict === 'impossible')
+              wrong.push(`${id}, level ${level}, seed ${seed}, note ${i + 1}: ${reading.state}`);
+          });
+        }
+    expect(wrong).toEqual([]);
+  });
+});
 
 describe('the two writers', () => {
   it('write every étude alike', () => {

@@ -5,7 +5,7 @@ export interface KindWords {
   /** In a few words, as in a list. */
   readonly name: string;
   readonly title: string;
-  /** One line that says what it trains. */
+  /** One line that says what it trains, without a word that rules a hand: it stands over the staff. */
   readonly trains: string;
   /** The same for a natural horn, where the hand makes what valves do not. */
   readonly trainsOnNaturalHorn: string;
