@@ -41,7 +41,7 @@ export type LessonResult =
   | { readonly ok: false; readonly reason: string };
 
 /** Bars of each kind on a page; 0 leaves it for another day. */
-type Page = { readonly [kind in EtudeKind]: number };
+type Page = { readonly [kind in EtudeKind]?: number };
 
 /** Pages by level, each full: what one leaves out, the next has. The last is for a horn or range with little to offer. */
 const PAGES: { readonly [level in Level]: readonly Page[] } = {
@@ -85,7 +85,7 @@ export function composeLesson(request: LessonRequest): LessonResult {
   random();
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
   const at = Math.floor(random() * keys.length);
-  const pages = PAGES[level].filter((page) => kept.every(({ kind }) => page[kind] > 0));
+  const pages = PAGES[level].filter((page) => kept.every(({ kind }) => (page[kind] ?? 0) > 0));
   const first = Math.floor(random() * (pages.length - 1));
   const isRelative = random() < 0.5;
   let best: Exercises | null = null;
@@ -125,7 +125,8 @@ function exercisesOf(
   const etudes: Etude[] = [];
   let reason = '';
   ETUDE_KINDS.forEach((kind, i) => {
-    if (page[kind.kind] === 0) return;
+    const bars = page[kind.kind] ?? 0;
+    if (bars === 0) return;
     const again = kept.filter((etude) => etude.kind === kind.kind)[0];
     if (again) {
       etudes.push(again);
@@ -136,7 +137,7 @@ function exercisesOf(
         kind: kind.kind,
         key: i < 3 ? home : second,
         level,
-        bars: page[kind.kind],
+        bars,
         tempo: pace === 1 ? null : Math.round(kind.tempo[level] * pace),
         low,
         high,

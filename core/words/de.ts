@@ -15,6 +15,7 @@ import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
+import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, '.', 5);
 
@@ -583,7 +584,7 @@ export const commandLine: CommandLineWords = {
     show: (items) => `was geschrieben wird, aus ${items}`,
     valvesAs: 'Ventile im Text über dem Ton (text) oder als Fingersatz der Note (fingering)',
     repeat: 'all, oder changes: Text weglassen, wo der Ton davor denselben trägt',
-    language: 'die Sprache der Ausgabe: en, de, fr, it oder es (sonst: die des Systems)',
+    language: (languages) => `die Sprache der Ausgabe: ${listed(languages, 'oder')} (sonst: die des Systems)`,
     noteNames:
       'Tonnamen: english (B♭ B), german (B H) oder solfege (si♭ si) (sonst: wie in der Sprache üblich)',
     etudeKey: 'die notierte Tonart, englisch geschrieben: C, Bb, F#, Dm, …',
@@ -840,6 +841,7 @@ const curves: CurveWords = {
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'german',
+  syllables: SYLLABLES,
   findings,
   fingerings,
   horns,

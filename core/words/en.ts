@@ -15,6 +15,7 @@ import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
+import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ',', 4);
 
@@ -543,7 +544,8 @@ export const commandLine: CommandLineWords = {
     show: (items) => `what to write, of ${items}`,
     valvesAs: 'valves in the text over the note, or as a fingering of the note: text or fingering',
     repeat: 'all, or changes: leave a text out where the note before carries the same',
-    language: 'the language of what is said: en, de, fr, it or es (default: the system’s)',
+    language: (languages) =>
+      `the language of what is said: ${listed(languages, 'or')} (default: the system’s)`,
     noteNames:
       'names of notes: english (B♭ B), german (B H) or solfege (si♭ si) (default: as the language has them)',
     etudeKey: 'the written key: C, Bb, F#, Dm, …',
@@ -792,6 +794,7 @@ const curves: CurveWords = {
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'english',
+  syllables: SYLLABLES,
   findings,
   fingerings,
   horns,

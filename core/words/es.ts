@@ -15,6 +15,7 @@ import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
+import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ' ', 5);
 
@@ -570,7 +571,8 @@ export const commandLine: CommandLineWords = {
     show: (items) => `qué escribir, entre ${items}`,
     valvesAs: 'cilindros en el texto sobre la nota (text) o como digitación de la nota (fingering)',
     repeat: 'all, o changes: omitir un texto que la nota anterior ya lleva',
-    language: 'el idioma de lo que se dice: en, de, fr, it o es (por omisión: el del sistema)',
+    language: (languages) =>
+      `el idioma de lo que se dice: ${listed(languages, 'o')} (por omisión: el del sistema)`,
     noteNames:
       'nombres de las notas: english (B♭ B), german (B H) o solfege (si♭ si) (por omisión: los del idioma)',
     etudeKey: 'la tonalidad escrita, en letras: C, Bb, F#, Dm, …',
@@ -823,6 +825,7 @@ const curves: CurveWords = {
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
+  syllables: SYLLABLES,
   findings,
   fingerings,
   horns,

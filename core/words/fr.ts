@@ -15,6 +15,7 @@ import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
+import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ' ', 5);
 
@@ -583,7 +584,8 @@ export const commandLine: CommandLineWords = {
     show: (items) => `quoi écrire, parmi ${items}`,
     valvesAs: 'pistons dans le texte au-dessus de la note (text) ou comme doigté de la note (fingering)',
     repeat: 'all, ou changes : omettre un texte que la note précédente porte déjà',
-    language: 'la langue de ce qui est dit : en, de, fr, it ou es (par défaut : celle du système)',
+    language: (languages) =>
+      `la langue de ce qui est dit : ${listed(languages, 'ou')} (par défaut : celle du système)`,
     noteNames:
       'noms des notes : english (B♭ B), german (B H) ou solfege (si♭ si) (par défaut : ceux de la langue)',
     etudeKey: 'la tonalité écrite, en lettres : C, Bb, F#, Dm, …',
@@ -841,6 +843,7 @@ const curves: CurveWords = {
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
+  syllables: { ...SYLLABLES, D: 'ré' },
   findings,
   fingerings,
   horns,

@@ -15,6 +15,7 @@ import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
+import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, '.', 5);
 
@@ -576,7 +577,8 @@ export const commandLine: CommandLineWords = {
     show: (items) => `che cosa scrivere, fra ${items}`,
     valvesAs: 'pistoni nel testo sopra la nota (text) o come diteggiatura della nota (fingering)',
     repeat: 'all, o changes: omettere un testo che la nota precedente porta già',
-    language: 'la lingua di ciò che si dice: en, de, fr, it o es (predefinita: quella del sistema)',
+    language: (languages) =>
+      `la lingua di ciò che si dice: ${listed(languages, 'o')} (predefinita: quella del sistema)`,
     noteNames:
       'nomi delle note: english (B♭ B), german (B H) o solfege (si♭ si) (predefinito: quelli della lingua)',
     etudeKey: 'la tonalità scritta, in lettere: C, Bb, F#, Dm, …',
@@ -831,6 +833,7 @@ const curves: CurveWords = {
 /** What both doors say. */
 export const words: Words = {
   usualNaming: 'solfege',
+  syllables: SYLLABLES,
   findings,
   fingerings,
   horns,

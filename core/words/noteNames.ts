@@ -5,13 +5,13 @@
 import { type Pitch, parsePitch, printPitch, printPitchClass, type Step } from '../pitch/pitch.ts';
 import type { NamedPitch } from '../stopping/names.ts';
 import type { Reader } from './language.ts';
+import { WORDS } from './languages.ts';
 
 /** The name of a note without its octave: `C♯`, `Cis`, `do♯`. */
 export function noteClassName(pitch: Pitch, { noteNaming, language }: Reader): string {
   if (noteNaming === 'english') return printPitchClass(pitch);
   if (noteNaming === 'german') return GERMAN[pitch.step][pitch.alter] ?? printPitchClass(pitch);
-  const syllable = language === 'fr' && pitch.step === 'D' ? 'ré' : SYLLABLES[pitch.step];
-  return syllable + printPitchClass(pitch).slice(1);
+  return WORDS[language].syllables[pitch.step] + printPitchClass(pitch).slice(1);
 }
 
 /**
@@ -59,16 +59,6 @@ export function namedKey(name: string, reader: Reader): NamedKey | null {
     register: register === 'high' || register === 'alto' || register === 'basso' ? register : null,
   };
 }
-
-const SYLLABLES: { readonly [step in Step]: string } = {
-  C: 'do',
-  D: 're',
-  E: 'mi',
-  F: 'fa',
-  G: 'sol',
-  A: 'la',
-  B: 'si',
-};
 
 const STROKES = ['', '′', '″', '‴', '⁗'] as const;
 const BELOW = ['₁', '₂'] as const;

@@ -65,7 +65,7 @@ export interface CommandLineWords {
     show(items: string): string;
     readonly valvesAs: string;
     readonly repeat: string;
-    readonly language: string;
+    language(languages: readonly string[]): string;
     readonly noteNames: string;
     readonly etudeKey: string;
     readonly level: string;

@@ -1,5 +1,5 @@
 /** What one language says, by who says it. The command line's own words are in commandLine.ts. */
-import type { NoteNaming } from '../noteNaming.ts';
+import type { NoteNaming, Syllables } from '../noteNaming.ts';
 import type { AnswerWords } from './answers.ts';
 import type { ChartWords } from './chart.ts';
 import type { CurveWords } from './curves.ts';
@@ -17,6 +17,8 @@ import type { SummaryWords } from './summary.ts';
 export interface Words {
   /** How notes are named where the language is spoken. @source commonPractice */
   readonly usualNaming: NoteNaming;
+  /** The steps where notes are named by syllables. */
+  readonly syllables: Syllables;
   readonly findings: FindingWords;
   readonly fingerings: FingeringWords;
   readonly horns: HornWords;

@@ -7,6 +7,6 @@ import { oneOf } from './optionValues.ts';
 export function withReaderOptions(command: Command, words: CommandLineWords): Command {
   const { language, noteNames } = words.options;
   return command
-    .addOption(new Option('--language <language>', language).argParser(oneOf(words, LANGUAGES)))
+    .addOption(new Option('--language <language>', language(LANGUAGES)).argParser(oneOf(words, LANGUAGES)))
     .addOption(new Option('--note-names <names>', noteNames).argParser(oneOf(words, NOTE_NAMINGS)));
 }
