@@ -44,7 +44,7 @@ export function unslurred(notes: Notes, from: number, to: number): Repair[] {
       if (join.kind === 'slur' && join.to >= notes[to]!.note.chordHead)
         steps.push({ change: 'join', noteIndex: note.index, toIndex: join.to, kind: 'slur' });
   }
-  return steps.length > 0 ? [{ kind: 'line-removed', steps }] : [];
+  return steps.length > 0 ? [{ kind: 'slur-removed', steps }] : [];
 }
 
 /** Writes a sign over a note and its chord, in place of the one that is there. */

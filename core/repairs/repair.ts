@@ -25,8 +25,9 @@ export const REPAIR_KINDS = [
   /** A slide that starts or ends on another note. */
   'other-start',
   'other-end',
-  /** A glissando, slide, bend or slur taken out; a tie broken. */
+  /** A glissando, slide or bend taken out, a slur taken out, a tie broken. */
   'line-removed',
+  'slur-removed',
   'tie-broken',
   /** A sign for the hand over the note. */
   'sign-added',

@@ -193,6 +193,7 @@ const repairs: RepairWords = {
     'other-start': (note) => `Auf ${note} beginnen`,
     'other-end': (note) => `Auf ${note} enden`,
     'line-removed': () => 'Linie entfernen',
+    'slur-removed': () => 'Bindebogen entfernen',
     'tie-broken': () => 'Haltebogen trennen',
     'sign-added': (sign, count) =>
       count > 1 ? `${sign} über ${count} Noten schreiben` : `${sign} schreiben`,
@@ -460,7 +461,7 @@ const panel: PanelWords = {
   labels: {
     horn: 'Horn',
     noteNames: 'Notennamen',
-    print: 'Drucken',
+    print: 'Über den Noten',
     fingered: 'Gegriffener Ton',
     valves: 'Ventile',
     natural: 'Naturton',
@@ -474,6 +475,12 @@ const panel: PanelWords = {
     annotate: 'Bezeichnen',
     clear: 'Entfernen',
     lookAgain: 'Neu prüfen',
+    fromCursor: 'Ab dem Cursor',
+    previous: 'Voriger Fund',
+    next: 'Nächster Fund',
+    stoppedSign: '+ über die ausgewählten Noten schreiben oder entfernen',
+    openSign: 'o über die ausgewählten Noten schreiben oder entfernen',
+    noteAsked: 'Eine Hornnote auswählen, um zu sehen, wie sie gestopft wird.',
     findings: 'Zu prüfen',
     nothingFound: 'Nichts: Jeder gestopfte Ton ist spielbar.',
     instead: 'Stattdessen:',
@@ -498,6 +505,9 @@ const panel: PanelWords = {
   annotated: 'Bezeichnet.',
   annotatedSelection: 'In der Auswahl bezeichnet.',
   upToDate: 'Alles ist schon bezeichnet: Es wurde nichts geändert.',
+  severalNotes: (count) => `${count} Noten`,
+  nthOf: (nth, count) => `${nth} von ${count}`,
+  noHornSelected: 'Keine Hornnote ist ausgewählt.',
   cleared: (count) => `Bezeichnung entfernt: ${counted(count, 'Note', 'Noten')}.`,
   nothingToClear: 'Es gibt keine unserer Bezeichnungen zu entfernen.',
   failed: (reason) => `Es wurde nichts geändert: ${reason}.`,
@@ -513,6 +523,8 @@ const panel: PanelWords = {
   faults: {
     notExported: (path) => `das Notenprogramm konnte ${path} nicht schreiben`,
     placeNotFound: 'eine Note steht nicht mehr, wo sie gelesen wurde; neu prüfen',
+    nothingToTakeOut: 'was zu entfernen ist, steht nicht mehr da',
+    notTaken: 'das Notenprogramm hat es nicht angenommen',
   },
 };
 

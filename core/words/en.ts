@@ -189,6 +189,7 @@ const repairs: RepairWords = {
     'other-start': (note) => `Start from ${note}`,
     'other-end': (note) => `End on ${note}`,
     'line-removed': () => 'Take the line out',
+    'slur-removed': () => 'Take the slur out',
     'tie-broken': () => 'Break the tie',
     'sign-added': (sign, count) => (count > 1 ? `Write ${sign} over ${count} notes` : `Write ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Take the sign off ${count} notes` : 'Take the sign away'),
@@ -428,7 +429,7 @@ const panel: PanelWords = {
   labels: {
     horn: 'Horn',
     noteNames: 'Note names',
-    print: 'Print',
+    print: 'Shown over the notes',
     fingered: 'Fingered note',
     valves: 'Valves',
     natural: 'Natural pitch',
@@ -442,6 +443,12 @@ const panel: PanelWords = {
     annotate: 'Annotate',
     clear: 'Clear',
     lookAgain: 'Look again',
+    fromCursor: 'From the cursor',
+    previous: 'Previous finding',
+    next: 'Next finding',
+    stoppedSign: 'Write + over the selected notes, or take it away',
+    openSign: 'Write o over the selected notes, or take it away',
+    noteAsked: 'Select a horn note to see how it is stopped.',
     findings: 'To be looked at',
     nothingFound: 'Nothing: every stopped note can be played.',
     instead: 'Instead:',
@@ -466,6 +473,9 @@ const panel: PanelWords = {
   annotated: 'Annotated.',
   annotatedSelection: 'Annotated in the selection.',
   upToDate: 'The annotations are up to date: nothing was changed.',
+  severalNotes: (count) => `${count} notes`,
+  nthOf: (nth, count) => `${nth} of ${count}`,
+  noHornSelected: 'No horn note is selected.',
   cleared: (count) => `Cleared: ${counted(count, 'note', 'notes')}.`,
   nothingToClear: 'There is nothing of ours to clear.',
   failed: (reason) => `Nothing was changed: ${reason}.`,
@@ -479,6 +489,8 @@ const panel: PanelWords = {
   faults: {
     notExported: (path) => `the editor could not write ${path}`,
     placeNotFound: 'a note is no longer where it was read; look again',
+    nothingToTakeOut: 'what is to be taken out is not there any more',
+    notTaken: 'the editor did not take it',
   },
 };
 

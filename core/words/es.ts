@@ -191,6 +191,7 @@ const repairs: RepairWords = {
     'other-start': (note) => `Empezar en ${note}`,
     'other-end': (note) => `Acabar en ${note}`,
     'line-removed': () => 'Quitar la línea',
+    'slur-removed': () => 'Quitar la ligadura',
     'tie-broken': () => 'Cortar la ligadura de unión',
     'sign-added': (sign, count) => (count > 1 ? `Escribir ${sign} sobre ${count} notas` : `Escribir ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Quitar el signo de ${count} notas` : 'Quitar el signo'),
@@ -449,7 +450,7 @@ const panel: PanelWords = {
   labels: {
     horn: 'Trompa',
     noteNames: 'Nombres de las notas',
-    print: 'Imprimir',
+    print: 'Sobre las notas',
     fingered: 'Nota digitada',
     valves: 'Cilindros',
     natural: 'Sonido natural',
@@ -463,6 +464,12 @@ const panel: PanelWords = {
     annotate: 'Anotar',
     clear: 'Quitar',
     lookAgain: 'Revisar',
+    fromCursor: 'Desde el cursor',
+    previous: 'Hallazgo anterior',
+    next: 'Hallazgo siguiente',
+    stoppedSign: 'Escribir o quitar + sobre las notas seleccionadas',
+    openSign: 'Escribir o quitar o sobre las notas seleccionadas',
+    noteAsked: 'Seleccione una nota de trompa para ver cómo se tapa.',
     findings: 'Por revisar',
     nothingFound: 'Nada: todas las notas tapadas se pueden tocar.',
     instead: 'En su lugar:',
@@ -487,6 +494,9 @@ const panel: PanelWords = {
   annotated: 'Anotado.',
   annotatedSelection: 'La selección está anotada.',
   upToDate: 'Las anotaciones están al día: no se ha cambiado nada.',
+  severalNotes: (count) => `${count} notas`,
+  nthOf: (nth, count) => `${nth} de ${count}`,
+  noHornSelected: 'No hay ninguna nota de trompa seleccionada.',
   cleared: (count) => `Anotación quitada: ${counted(count, 'nota', 'notas')}.`,
   nothingToClear: 'No hay ninguna anotación nuestra que quitar.',
   failed: (reason) => `No se ha cambiado nada: ${reason}.`,
@@ -500,6 +510,8 @@ const panel: PanelWords = {
   faults: {
     notExported: (path) => `el editor no pudo escribir ${path}`,
     placeNotFound: 'una nota ya no está donde se leyó; revisar',
+    nothingToTakeOut: 'lo que se ha de quitar ya no está',
+    notTaken: 'el editor no lo ha aceptado',
   },
 };
 

@@ -192,6 +192,7 @@ const repairs: RepairWords = {
     'other-start': (note) => `Partir de ${note}`,
     'other-end': (note) => `Finir sur ${note}`,
     'line-removed': () => 'Enlever la ligne',
+    'slur-removed': () => 'Enlever la liaison',
     'tie-broken': () => 'Couper la liaison de durée',
     'sign-added': (sign, count) => (count > 1 ? `Écrire ${sign} sur ${count} notes` : `Écrire ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Ôter le signe de ${count} notes` : 'Ôter le signe'),
@@ -461,7 +462,7 @@ const panel: PanelWords = {
   labels: {
     horn: 'Cor',
     noteNames: 'Noms des notes',
-    print: 'Imprimer',
+    print: 'Au-dessus des notes',
     fingered: 'Note doigtée',
     valves: 'Pistons',
     natural: 'Son naturel',
@@ -475,6 +476,12 @@ const panel: PanelWords = {
     annotate: 'Annoter',
     clear: 'Effacer',
     lookAgain: 'Revoir',
+    fromCursor: 'Depuis le curseur',
+    previous: 'Remarque précédente',
+    next: 'Remarque suivante',
+    stoppedSign: 'Écrire ou ôter + sur les notes sélectionnées',
+    openSign: 'Écrire ou ôter o sur les notes sélectionnées',
+    noteAsked: 'Sélectionner une note de cor pour voir comment elle se bouche.',
     findings: 'À revoir',
     nothingFound: 'Rien : chaque note bouchée est jouable.',
     instead: 'À la place :',
@@ -499,6 +506,9 @@ const panel: PanelWords = {
   annotated: 'C’est annoté.',
   annotatedSelection: 'La sélection est annotée.',
   upToDate: 'Les annotations sont à jour : rien n’a été changé.',
+  severalNotes: (count) => `${count} notes à voir`,
+  nthOf: (nth, count) => `${nth} sur ${count}`,
+  noHornSelected: 'Aucune note de cor n’est sélectionnée.',
   cleared: (count) => `Annotation effacée : ${counted(count, 'note', 'notes')}.`,
   nothingToClear: 'Il n’y a aucune de nos annotations à effacer.',
   failed: (reason) => `Rien n’a été changé : ${reason}.`,
@@ -513,6 +523,8 @@ const panel: PanelWords = {
   faults: {
     notExported: (path) => `l’éditeur n’a pas pu écrire ${path}`,
     placeNotFound: 'une note n’est plus là où elle a été lue ; revoir',
+    nothingToTakeOut: 'ce qu’il faut ôter n’est plus là',
+    notTaken: 'l’éditeur ne l’a pas accepté',
   },
 };
 

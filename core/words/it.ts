@@ -195,6 +195,7 @@ const repairs: RepairWords = {
     'other-start': (note) => `Partire da ${note}`,
     'other-end': (note) => `Finire su ${note}`,
     'line-removed': () => 'Togliere la linea',
+    'slur-removed': () => 'Togliere la legatura',
     'tie-broken': () => 'Spezzare la legatura di valore',
     'sign-added': (sign, count) => (count > 1 ? `Scrivere ${sign} su ${count} note` : `Scrivere ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Togliere il segno da ${count} note` : 'Togliere il segno'),
@@ -457,7 +458,7 @@ const panel: PanelWords = {
   labels: {
     horn: 'Corno',
     noteNames: 'Nomi delle note',
-    print: 'Stampare',
+    print: 'Sopra le note',
     fingered: 'Nota diteggiata',
     valves: 'Pistoni',
     natural: 'Suono naturale',
@@ -471,6 +472,12 @@ const panel: PanelWords = {
     annotate: 'Annotare',
     clear: 'Togliere',
     lookAgain: 'Rivedere',
+    fromCursor: 'Dal cursore',
+    previous: 'Voce precedente',
+    next: 'Voce successiva',
+    stoppedSign: 'Scrivere o togliere + sulle note selezionate',
+    openSign: 'Scrivere o togliere o sulle note selezionate',
+    noteAsked: 'Selezionare una nota del corno per vedere come si chiude.',
     findings: 'Da rivedere',
     nothingFound: 'Niente: ogni nota chiusa si può suonare.',
     instead: 'Invece:',
@@ -495,6 +502,9 @@ const panel: PanelWords = {
   annotated: 'Annotato.',
   annotatedSelection: 'La selezione è annotata.',
   upToDate: 'Le annotazioni sono aggiornate: non è stato cambiato nulla.',
+  severalNotes: (count) => `${count} note`,
+  nthOf: (nth, count) => `${nth} di ${count}`,
+  noHornSelected: 'Nessuna nota del corno è selezionata.',
   cleared: (count) => `Annotazione tolta: ${counted(count, 'nota', 'note')}.`,
   nothingToClear: 'Non c’è nessuna nostra annotazione da togliere.',
   failed: (reason) => `Non è stato cambiato nulla: ${reason}.`,
@@ -508,6 +518,8 @@ const panel: PanelWords = {
   faults: {
     notExported: (path) => `l’editor non ha potuto scrivere ${path}`,
     placeNotFound: 'una nota non è più dove è stata letta; rivedere',
+    nothingToTakeOut: 'ciò che va tolto non c’è più',
+    notTaken: 'l’editor non lo ha accettato',
   },
 };
 

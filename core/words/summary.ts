@@ -26,12 +26,15 @@ function verdictsText(counts: VerdictCounts, { language }: Reader): string {
 /** Bars beyond so many are counted, not listed. */
 const MOST_BARS = 12;
 
-/** `bar 4`, `bars 4, 7 and 12`; long lists are cut. */
-export function barsText(measures: readonly string[], reader: Reader): string {
+/**
+ * `bar 4`, `bars 4, 7 and 12`; long lists are cut.
+ * @param count how many bars that is, where some of them are told together, as in `3–5`
+ */
+export function barsText(measures: readonly string[], reader: Reader, count = measures.length): string {
   const { bars, more } = WORDS[reader.language].summary;
   const shown = measures.slice(0, MOST_BARS);
   const rest = measures.length - shown.length;
-  return bars(listText(rest > 0 ? [...shown, more(rest)] : shown, reader), measures.length);
+  return bars(listText(rest > 0 ? [...shown, more(rest)] : shown, reader), count);
 }
 
 /** `3 more`, at the end of a list that was cut. @param count of what is left out */

@@ -18,7 +18,10 @@ const GLYPHS: readonly Glyph[] = [
 
 /** The sign an articulation prints, or `null` when it is none for the hand. */
 export function signOf(root: HostRoot, { symbol }: HostArticulation): HandSign | null {
-  return GLYPHS.filter((glyph) => symbol !== undefined && symbolOf(root, glyph) === symbol)[0]?.sign ?? null;
+  if (symbol === undefined) return null;
+  // Without names the host wraps its numbers.
+  const printed = root.SymId ? symbol : Number(symbol);
+  return GLYPHS.filter((glyph) => symbolOf(root, glyph) === printed)[0]?.sign ?? null;
 }
 
 /** The sign of a glyph, by its name; `null` for a glyph that is none for the hand. */

@@ -1,23 +1,22 @@
-/** What the panel shows and what its buttons do. The QML beside it draws this and nothing else. */
+/**
+ * What the panel's buttons do, and when it looks; `panelView.ts` says what it draws. Long, since every control of the
+ * window has its method here.
+ */
 import {
   capital,
   countNotes,
   countText,
-  findingText,
   HORNS,
   hornText,
   isHandState,
   NOTE_NAMINGS,
   noteClassName,
-  noteName,
-  type PanelLabels,
   type PanelWords,
   panelWords,
   parsePitch,
-  placeText,
   type Reader,
-  type Severity,
-  severityText,
+  repairText,
+  repairWords,
 } from '../../core/index.ts';
 import { annotate, clear } from './annotateScore.ts';
 import {
@@ -30,9 +29,13 @@ import {
   TOLERANCE_RANGE,
 } from './choice.ts';
 import { faultText } from './editorFault.ts';
+import { FindingList } from './findingList.ts';
 import type { Host, HostScore } from './hostApi.ts';
+import { LastAction } from './lastAction.ts';
+import { ListPlace } from './listPlace.ts';
 import { LiveReading } from './liveReading.ts';
 import type { NoteAddress } from './noteAddress.ts';
+import { NoteQuestion } from './noteQuestion.ts';
 import {
   askDesktop,
   ETUDE_BARS,
@@ -41,56 +44,18 @@ import {
   etudeKindNames,
   openEtude,
 } from './openEtude.ts';
+import type { PanelView } from './panelView.ts';
 import { readerFor } from './reader.ts';
+import { selectedHornNotes } from './selectedHorns.ts';
 import { showNote } from './showNote.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
+import { writeRepair, writeSigns } from './writeRepair.ts';
 
 /** How long a press of a button may read before the panel is drawn, in milliseconds. */
 const FIRST_SLICE_MS = 60;
 
 /** Notes by which ways to name them are told apart. */
 const NAMED_NOTES = ['Bb4', 'B4'].map(parsePitch);
-
-/** One line of the list of findings. */
-export interface FindingRow {
-  /** Part (where there are several), bar and beat. */
-  readonly place: string;
-  readonly written: string;
-  readonly severity: Severity;
-  /** The severity in the user's language. */
-  readonly label: string;
-  readonly message: string;
-  readonly remedy: string;
-}
-
-/** Everything the panel draws. */
-export interface PanelView {
-  readonly words: PanelLabels;
-  readonly horns: readonly string[];
-  readonly hornIndex: number;
-  /** Each by two notes of it: `B♭  B`. */
-  readonly noteNamings: readonly string[];
-  readonly noteNamingIndex: number;
-  readonly choice: Choice;
-  readonly toleranceRange: { readonly from: number; readonly to: number };
-  readonly handOffsetRange: { readonly from: number; readonly to: number };
-  readonly etudeKinds: readonly string[];
-  readonly etudeKeys: readonly string[];
-  readonly etudeBars: { readonly from: number; readonly to: number; readonly step: number };
-  /** One sentence on the last thing done, or what stands in the way. */
-  readonly sentence: string;
-  /** Where an étude was written that the user has to open; empty when there is none. */
-  readonly etudePath: string;
-  readonly findings: readonly FindingRow[];
-  /** How many stopped notes there are, by verdict; empty where nothing was read. */
-  readonly counts: string;
-  /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */
-  readonly isChecked: boolean;
-  /** False where the host shows edits of signs to nobody, or the score is too big to be read all the time: then the user asks for a look. */
-  readonly seesEveryEdit: boolean;
-  /** True while the score is read in slices: the panel is to be ticked without a pause. */
-  readonly isBusy: boolean;
-}
 
 /** The panel's life: opened once, looked at often. */
 export class Panel {
@@ -101,9 +66,12 @@ export class Panel {
   private etudePath: string | null = null;
   /** What keeps the score from being read, in one sentence; empty when nothing does. */
   private obstacle = '';
-  private rows: readonly FindingRow[] = [];
+  private readonly place: ListPlace;
+  private readonly question = new NoteQuestion();
   private counts = '';
-  private addresses: readonly NoteAddress[] = [];
+  private last: LastAction | null = null;
+  /** What is to be done once the score was read after a change. */
+  private afterReading: (() => void) | null = null;
   private shown: NoteAddress | null = null;
   private scoreName: string | null = null;
   private isChecked = false;
@@ -115,11 +83,13 @@ export class Panel {
     this.host = host;
     this.choice = chosenFor(host, host.root.curScore);
     this.reading = new LiveReading(host, this.choice);
+    this.place = new ListPlace(new FindingList([], this.reader));
     this.lookAgain();
+    this.followSelection();
   }
 
   view(): PanelView {
-    const { choice, reader } = this;
+    const { choice, reader, place } = this;
     return {
       words: panelWords(reader).labels,
       horns: HORNS.map((horn) => capital(hornText(horn, reader))),
@@ -136,7 +106,11 @@ export class Panel {
       etudeBars: ETUDE_BARS,
       sentence: this.obstacle || (this.isBusy ? this.words.reading(this.percent) : this.sentence),
       etudePath: this.etudePath ?? '',
-      findings: this.rows,
+      findings: place.rows,
+      findingCount: place.list.count,
+      chosen: place.view(reader),
+      startsAtCursor: place.startsAtCursor,
+      answer: this.question.answer,
       counts: this.counts,
       isChecked: this.isChecked,
       seesEveryEdit: this.reading.seesEveryEdit,
@@ -154,7 +128,8 @@ export class Panel {
       this.lookAgain();
       return true;
     }
-    return score?.firstMeasure ? this.readOn(score) : false;
+    const isRead = score?.firstMeasure ? this.readOn(score) : false;
+    return this.followSelection() || isRead;
   }
 
   /** Reads the score afresh and makes the list anew. */
@@ -167,6 +142,8 @@ export class Panel {
       this.choice = chosenFor(this.host, score);
       this.sentence = '';
       this.shown = null;
+      this.last = null;
+      this.afterReading = null;
       this.reading = new LiveReading(this.host, this.choice);
     } else this.reading.readAgain();
     if (!score?.firstMeasure) {
@@ -179,11 +156,56 @@ export class Panel {
   }
 
   annotate(): void {
-    this.sentence = annotate(this.host, this.choice, this.reader, this.shown);
+    this.act(this.words.labels.annotate, () => annotate(this.host, this.choice, this.reader, this.shown));
   }
 
   clear(): void {
-    this.sentence = clear(this.host, this.reader, this.shown);
+    this.act(this.words.labels.clear, () => clear(this.host, this.reader, this.shown));
+  }
+
+  /** Makes one of the repairs of the chosen finding, and looks whether it helped. @param index from 0 */
+  repair(index: number): void {
+    const { host, place } = this;
+    const repair = place.repairs[index];
+    const { target } = place;
+    if (!repair || !target) return;
+    const { finding, address, part } = target;
+    this.change(
+      repairText(repair, this.reader),
+      (score) => {
+        writeRepair(host, score, repair.steps, part.passage.notes, part.addresses);
+        this.shown = this.showAt(address) ? address : null;
+      },
+      () => place.list.placeOf(finding, address) === null,
+    );
+  }
+
+  /** Writes a sign over the selected horn notes, or takes it away where all of them have it. */
+  sign(sign: 'stopped' | 'open'): void {
+    const score = this.host.root.curScore;
+    const selected = score ? selectedHornNotes(this.host, score) : [];
+    if (selected.length === 0) {
+      this.sentence = this.words.noHornSelected;
+      return;
+    }
+    const { list } = this.place;
+    const wanted = selected.every((address) => list.signAt(address) === sign) ? null : sign;
+    const label = repairText(
+      {
+        kind: wanted ? 'sign-added' : 'sign-removed',
+        steps: selected.map((_, noteIndex) => ({ change: 'sign', noteIndex, sign: wanted })),
+      },
+      this.reader,
+    );
+    this.change(
+      label,
+      (now) => {
+        writeSigns(this.host, now, selected, wanted);
+        // Before 4.6 a single note's sign is found only by selecting around it.
+        if (selected.length === 1) this.showAt(selected[0]!);
+      },
+      () => selected.every((address) => this.place.list.signAt(address) === wanted),
+    );
   }
 
   /** Composes an étude for the horn that is chosen; where it opens as a new score, its findings are then listed. */
@@ -204,43 +226,47 @@ export class Panel {
 
   chooseHorn(index: number): void {
     const horn = HORNS[index];
-    if (horn) this.choose({ ...this.choice, horn: horn.id });
+    if (horn) this.decide({ ...this.choice, horn: horn.id });
   }
 
   chooseNoteNaming(index: number): void {
     const noteNaming = NOTE_NAMINGS[index];
-    if (noteNaming) this.choose({ ...this.choice, noteNaming });
+    if (noteNaming) this.decide({ ...this.choice, noteNaming });
   }
 
   chooseTolerance(cents: number): void {
-    this.choose({ ...this.choice, tolerance: cents });
+    this.decide({ ...this.choice, tolerance: cents });
   }
 
   chooseHandOffset(cents: number): void {
-    this.choose({ ...this.choice, handOffset: cents });
+    this.decide({ ...this.choice, handOffset: cents });
   }
 
   /** Switches one of the printed things on or off. */
   chooseShow(field: keyof Switches, isShown: boolean): void {
-    this.choose({ ...this.choice, show: { ...this.choice.show, [field]: isShown } });
+    this.decide({ ...this.choice, show: { ...this.choice.show, [field]: isShown } });
   }
 
   /** Leaves out a text that the player's last note already carries, or prints it every time. */
   chooseRepeats(areLeftOut: boolean): void {
-    this.choose({ ...this.choice, show: { ...this.choice.show, repeat: areLeftOut ? 'changes' : 'all' } });
+    this.decide({ ...this.choice, show: { ...this.choice.show, repeat: areLeftOut ? 'changes' : 'all' } });
   }
 
-  /** Selects the note of a finding in the score. */
-  show(row: number): void {
-    const address = this.addresses[row];
-    const score = this.host.root.curScore;
-    if (!address || !score) return;
-    try {
-      this.shown = showNote(this.host, score, address) ? address : null;
-    } catch {
-      this.shown = null;
-    }
-    if (!this.shown) this.sentence = this.words.notShown;
+  /** Chooses a finding and selects its note in the score; of several in a row the next one. @param index of the drawn row */
+  choose(index: number): void {
+    if (this.place.choose(index)) this.show();
+  }
+
+  /** Goes on to the next finding of the list, or back. */
+  step(by: 1 | -1): void {
+    if (this.place.step(by)) this.show();
+  }
+
+  /** Begins the list at the bar of the selection, or at the beginning of the score. */
+  chooseStart(isAtCursor: boolean): void {
+    this.place.startAtCursor(isAtCursor);
+    this.shown = null;
+    this.followSelection();
   }
 
   /** The size the window had the last time, or `null`. */
@@ -260,13 +286,72 @@ export class Panel {
     return panelWords(this.reader);
   }
 
-  private choose(choice: Choice): void {
+  private decide(choice: Choice): void {
     if (JSON.stringify(choice) === JSON.stringify(this.choice)) return;
     this.choice = choice;
     keepAsDefault(this.host, choice);
     this.reading.choose(choice);
     const score = this.host.root.curScore;
     if (score?.firstMeasure) this.readAtOnce(score);
+  }
+
+  private show(): void {
+    const { address } = this.place;
+    this.shown = address && this.showAt(address) ? address : null;
+    if (!this.shown) this.sentence = this.words.notShown;
+    this.followSelection();
+  }
+
+  private showAt(address: NoteAddress): boolean {
+    const score = this.host.root.curScore;
+    try {
+      return score !== null && showNote(this.host, score, address);
+    } catch {
+      return false;
+    }
+  }
+
+  /** Answers for the note that is selected, and begins the list there if that is wished. @returns true for something new */
+  private followSelection(): boolean {
+    const hasMoved = this.place.follow(this.host.root.curScore, this.shown);
+    return this.question.follow(this.host, settingsOf(this.choice), this.reader) || hasMoved;
+  }
+
+  /**
+   * Changes the music, reads it again, and says what was done or why nothing was.
+   * @param hasHelped asked once the score was read: what did not come out as it was meant is taken back
+   */
+  private change(label: string, work: (score: HostScore) => void, hasHelped: () => boolean): void {
+    const { host, reader, words } = this;
+    const score = host.root.curScore;
+    if (!score?.firstMeasure) return;
+    let isDone = false;
+    this.act(label, () => {
+      try {
+        work(score);
+        isDone = true;
+        return repairWords(reader).done(label);
+      } catch (error) {
+        return words.failed(faultText(error, reader));
+      }
+    });
+    if (!isDone) return;
+    this.afterReading = () => {
+      if (hasHelped()) return;
+      host.root.cmd('undo');
+      this.last = null;
+      this.sentence = words.failed(words.faults.notTaken);
+      this.reading.readAgain();
+    };
+    this.reading.readAgain();
+    this.readAtOnce(score);
+  }
+
+  private act(label: string, work: () => string): void {
+    const before = this.reading.fingerprint;
+    this.last = null;
+    this.sentence = work();
+    this.last = new LastAction(label, before);
   }
 
   /** What is small is read before the panel is drawn, what is big in slices. */
@@ -299,31 +384,17 @@ export class Panel {
     const parts = this.reading.listed;
     const isRead = this.obstacle === '' && !this.isBusy;
     if (isRead && !this.reading.hasHorns) this.obstacle = this.words.noHorn;
-    const rows: FindingRow[] = [];
-    const addresses: NoteAddress[] = [];
     const { reader } = this;
-    for (const { passage, examination, addresses: noteAddresses } of parts) {
-      for (const finding of examination.findings) {
-        const note = passage.notes[finding.noteIndex]!;
-        const { message, remedy } = findingText(finding, reader);
-        const where = placeText(note.measure, note.beat, reader);
-        rows.push({
-          place: parts.length > 1 ? `${passage.name}, ${where}` : where,
-          written: noteName(note.written, reader),
-          severity: finding.severity,
-          label: severityText(finding.severity, reader),
-          message,
-          remedy,
-        });
-        addresses.push(noteAddresses[finding.noteIndex]!);
-      }
-    }
-    this.rows = rows;
+    this.place.renew(parts, reader);
     const examinations = parts.map(({ examination }) => examination);
     this.counts = parts.length > 0 ? capital(countText(countNotes(examinations), reader)) : '';
     this.isChecked =
       isRead &&
       parts.some(({ examination }) => examination.notes.some(({ reading }) => isHandState(reading.state)));
-    this.addresses = addresses;
+    if (!isRead) return;
+    this.sentence = this.last?.notice(this.reading.fingerprint, reader) ?? this.sentence;
+    const next = this.afterReading;
+    this.afterReading = null;
+    if (next) next();
   }
 }

@@ -14,21 +14,39 @@ import {
   listOf,
 } from './hostApi.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
-import { glissandoKey, spannerOf, tickOf } from './selectionEvidence.ts';
+import { tickOf, VOICES } from './place.ts';
+import { glissandoKey, spannerOf } from './selectionEvidence.ts';
 import { showNote } from './showNote.ts';
 
 /** More strides than a line has chords. */
 const MOST_CHORDS = 400;
 
-/** The hand's signs at a chord; other signs are left alone. */
-export function signsAt(host: Host, score: HostScore, address: NoteAddress): readonly HostElement[] {
+/**
+ * The hand's signs at a chord; other signs are left alone.
+ * @param selected what the user's own selection lists, which then need not be moved
+ */
+export function signsAt(
+  host: Host,
+  score: HostScore,
+  address: NoteAddress,
+  selected: readonly HostElement[],
+): readonly HostElement[] {
   const note = noteAt(host.root, score, address);
   if (!note) return [];
   const owned = (note.parent as HostChord).articulations;
-  const listed = owned
-    ? listOf(owned)
-    : selectedBetween(host, score, address, address).filter(at(address, host));
+  const isHere = at(address, host);
+  const mine = owned ? listOf(owned) : selected.filter(isHere);
+  const listed =
+    owned || mine.length > 0 ? mine : selectedBetween(host, score, address, address).filter(isHere);
   return listed.filter((element) => isSign(host, element as HostArticulation));
+}
+
+/** The two notes that are joined, and how far the line may reach before and after them. */
+export interface JoinSpan {
+  readonly from: NoteAddress;
+  readonly to: NoteAddress;
+  readonly first: NoteAddress;
+  readonly last: NoteAddress;
 }
 
 /** The tie, slur or line that leads from one note to another; empty when it is not there any more. */
@@ -36,8 +54,7 @@ export function joinsAt(
   host: Host,
   score: HostScore,
   kind: JoinKind,
-  from: NoteAddress,
-  to: NoteAddress,
+  { from, to, first, last }: JoinSpan,
 ): readonly HostElement[] {
   const note = noteAt(host.root, score, from);
   if (!note) return [];
@@ -47,7 +64,7 @@ export function joinsAt(
     return listOf(note.spannerForward)
       .filter(({ type }) => type === GLISSANDO || type === GLISSANDO_SEGMENT)
       .map(spannerOf);
-  const listed = selectedBetween(host, score, from, to);
+  const listed = selectedBetween(host, score, first, last);
   const key = glissandoKey(note as HostNote & { pitch: number });
   const leaves = (element: HostElement) =>
     element.parent !== null && glissandoKey(element.parent as HostNote & { pitch: number }) === key;
@@ -68,9 +85,8 @@ export function joinsAt(
         .map(spannerOf)
         .filter(({ spannerTick, spannerTicks, track }) => {
           const start = spannerTick.ticks;
-          return start === from.tick && start + spannerTicks.ticks === to.tick && track === from.track;
-        })
-        .slice(0, 1);
+          return start <= from.tick && start + spannerTicks.ticks >= to.tick && track === from.track;
+        });
   }
 }
 
@@ -93,7 +109,7 @@ function selectedBetween(
   const { selection } = score;
   if (!selection) return [];
   if (typeof selection.selectRange === 'function') {
-    const staff = Math.floor(from.track / 4);
+    const staff = Math.floor(from.track / VOICES);
     const last = noteAt(host.root, score, to);
     const end = last ? to.tick + (last.parent as HostChord).duration.ticks : to.tick + 1;
     score.startCmd();

@@ -3,14 +3,25 @@ import {
   escapedText,
   fifthsOf,
   type HandSign,
+  type PassageNote,
   type Pitch,
   pitchCents,
   type RepairStep,
 } from '../../core/index.ts';
+import { EditorFault } from './editorFault.ts';
 import { glyphOf } from './handSigns.ts';
-import type { Host, HostArticulation, HostChord, HostElement, HostNote, HostScore } from './hostApi.ts';
+import {
+  type Host,
+  type HostArticulation,
+  type HostChord,
+  type HostElement,
+  type HostNote,
+  type HostScore,
+  listOf,
+} from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
+import { cursorOn, moveTo } from './place.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
 import { inOneStep, type UndoStep } from './undoStep.ts';
 
@@ -21,19 +32,19 @@ export type PlacedStep =
   | { readonly change: 'word'; readonly at: NoteAddress; readonly text: string }
   | { readonly change: 'elements'; readonly elements: readonly HostElement[] };
 
-/** Puts the steps of a repair where they belong. @param addresses by note index */
+/** Puts the steps of a repair where they belong. @param addresses of the notes, one by one */
 export function writeRepair(
   host: Host,
   score: HostScore,
   steps: readonly RepairStep[],
-  written: (noteIndex: number) => Pitch,
+  notes: readonly PassageNote[],
   addresses: readonly NoteAddress[],
 ): void {
   // What is to be taken out is looked up first: that may need a selection, which nothing can make within a step.
   writePlaced(
     host,
     score,
-    steps.map((step) => placed(host, score, step, written, addresses)),
+    steps.map((step) => placed(host, score, step, notes, addresses)),
   );
 }
 
@@ -41,23 +52,43 @@ function placed(
   host: Host,
   score: HostScore,
   step: RepairStep,
-  written: (noteIndex: number) => Pitch,
+  notes: readonly PassageNote[],
   addresses: readonly NoteAddress[],
 ): PlacedStep {
   const at = addresses[step.noteIndex]!;
   switch (step.change) {
     case 'note':
-      return { change: 'note', at, from: written(step.noteIndex), to: step.written };
+      return { change: 'note', at, from: notes[step.noteIndex]!.written, to: step.written };
     case 'sign':
       return { change: 'sign', at, sign: step.sign };
     case 'word':
       return { change: 'word', at, text: step.text };
     case 'join': {
-      const elements = joinsAt(host, score, step.kind, at, addresses[step.toIndex]!);
-      if (elements.length === 0) throw new Error('the line was not found');
+      const [first, last] = step.kind === 'slur' ? slurSpan(notes, step) : [step.noteIndex, step.toIndex];
+      const span = {
+        from: at,
+        to: addresses[step.toIndex]!,
+        first: addresses[first]!,
+        last: addresses[last]!,
+      };
+      const elements = joinsAt(host, score, step.kind, span);
+      if (elements.length === 0) throw new EditorFault((faults) => faults.nothingToTakeOut);
       return { change: 'elements', elements };
     }
   }
+}
+
+/** A slur may begin before and end after the two notes it is about: so far a selection has to reach. */
+function slurSpan(
+  notes: readonly PassageNote[],
+  { noteIndex, toIndex }: { noteIndex: number; toIndex: number },
+) {
+  let first = noteIndex;
+  let last = toIndex;
+  const slurredTo = (index: number) => notes[index]!.joins.filter(({ kind }) => kind === 'slur')[0]?.to ?? -1;
+  for (let index = first - 1; index >= 0; index--) if (slurredTo(index) === first) first = index;
+  for (let to = slurredTo(last); to > last; to = slurredTo(last)) last = to;
+  return [first, last] as const;
 }
 
 /** Writes or takes away a sign over some notes, each chord once. */
@@ -84,10 +115,11 @@ function writePlaced(host: Host, score: HostScore, steps: readonly PlacedStep[])
     chords.set(key, step);
     return true;
   });
+  const selected = listOf(score.selection?.elements);
   const gone = once.map((step) => {
     if (step.change !== 'sign') return [];
-    const signs = signsAt(host, score, step.at);
-    if (step.sign === null && signs.length === 0) throw new Error('the sign was not found');
+    const signs = signsAt(host, score, step.at, selected);
+    if (step.sign === null && signs.length === 0) throw new EditorFault((faults) => faults.nothingToTakeOut);
     return signs;
   });
   keepingInputPlace(host, score, () => {
@@ -130,7 +162,7 @@ function carryOut(host: Host, score: HostScore, placed: PlacedStep, pitch: numbe
 
 function noteOf({ root }: Host, score: HostScore, address: NoteAddress): HostNote {
   const note = noteAt(root, score, address);
-  if (!note) throw new Error('the note is no longer in the score');
+  if (!note) throw new EditorFault((faults) => faults.placeNotFound);
   return note;
 }
 
@@ -149,11 +181,9 @@ function addWord(
   text: string,
   step: UndoStep,
 ): void {
-  const cursor = score.newCursor();
-  cursor.track = track;
-  cursor.rewind(0);
-  while (cursor.segment && cursor.tick < tick) cursor.next();
-  if (!cursor.segment || cursor.tick !== tick) throw new Error(`tick ${tick} was not found`);
+  const cursor = cursorOn(score, track);
+  moveTo(cursor, tick);
+  if (!cursor.segment || cursor.tick !== tick) throw new EditorFault((faults) => faults.placeNotFound);
   const word = root.newElement(root.Element.STAFF_TEXT);
   word.text = escapedText(text);
   cursor.add(word);
@@ -161,8 +191,7 @@ function addWord(
 }
 
 function takeOut({ root }: Host, element: HostElement, step: UndoStep): void {
-  if (typeof root.removeElement !== 'function')
-    throw new Error('this version of the editor takes nothing out');
+  if (typeof root.removeElement !== 'function') throw new EditorFault((faults) => faults.notTaken);
   root.removeElement(element);
   step.changes += 1;
 }

@@ -43,7 +43,7 @@ describe('what is offered', () => {
     ['opens-downward', 'F4+^ E4', ['Start from C♯4', 'Start from D4', 'Take the line out']],
     ['no-common-tube', 'E4~ B3+', ['End on C♯4', 'Start from D4', 'Start from C♯4', 'Take the line out']],
     ['slur-leaps', 'E4_ E4+', ['Break the tie', 'Take the sign away', 'Write +']],
-    ['slur-leaps', '(C4 E4 G4+ A4+)', ['Take the line out']],
+    ['slur-leaps', '(C4 E4 G4+ A4+)', ['Take the slur out']],
     ['hand-too-quick', '@120 E4/0.25 F4+', ['Take the sign away', 'Write +']],
     ['sign-against-word', '"gestopft" E4 F4o G4 A4', ['Write “offen”', 'Take the sign away']],
     ['never-opened', '"gestopft" E4 r/7 G4 A4', ['Write “offen”', 'Write “gestopft”']],

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
 import { countNotes, countText, ENGLISH_READER, examine, MARK_PREFIX, marksFor } from '../../core/index.ts';
 import { DEFAULT_CHOICE } from '../../plugin/editor/choice.ts';
-import type { PanelView } from '../../plugin/editor/panel.ts';
+import type { PanelView } from '../../plugin/editor/panelView.ts';
 import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
@@ -119,7 +119,7 @@ inEveryHost('annotating', (host) => {
     expect(marksIn(await run.text('solfege.mscx')).slice(0, 2)).toEqual(['(do♯)\nsi 2', '(fa)\nre 1']);
     expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
     const { findings, counts, noteNamingIndex } = run.results[3] as PanelView;
-    expect(findings.map(({ written }) => written)).toContain('c');
+    expect(findings.map(({ what }) => what)).toContain('c, zu tief');
     expect(noteNamingIndex).toBe(1);
     const examinations = readScore(PART).horns.map(({ passage }) => examine(passage));
     expect(counts).toBe(countText(countNotes(examinations), ENGLISH_READER));

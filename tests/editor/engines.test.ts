@@ -190,7 +190,7 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
       ]);
       expect(results.slice(2, 6)).toEqual([false, null, false, true]);
       expect(
-        (results[6] as { findings: { written: string }[] }).findings.map(({ written }) => written),
+        (results[6] as { findings: { what: string }[] }).findings.map(({ what }) => what).join(),
       ).not.toContain('C3');
       expect(results[7]).toBe(false);
       expect(ours(results[9])).toHaveLength(4);

@@ -4,7 +4,7 @@
 export interface PanelLabels {
   readonly horn: string;
   readonly noteNames: string;
-  /** The heading over what is printed. */
+  /** The heading over the switches for what is written over the notes. */
   readonly print: string;
   readonly fingered: string;
   readonly valves: string;
@@ -19,6 +19,15 @@ export interface PanelLabels {
   readonly annotate: string;
   readonly clear: string;
   readonly lookAgain: string;
+  /** Begins the list at the bar of the selection. */
+  readonly fromCursor: string;
+  readonly previous: string;
+  readonly next: string;
+  /** What the button with + does to the selected notes, and the one with o. */
+  readonly stoppedSign: string;
+  readonly openSign: string;
+  /** Where an answer stands once a note is selected. */
+  readonly noteAsked: string;
   /** The heading over the findings. */
   readonly findings: string;
   readonly nothingFound: string;
@@ -53,6 +62,11 @@ export interface PanelWords {
   /** Before the counts of what was annotated. */
   readonly annotatedSelection: string;
   readonly upToDate: string;
+  /** @param count 2 or more */
+  severalNotes(count: number): string;
+  /** @param nth from 1 */
+  nthOf(nth: number, count: number): string;
+  readonly noHornSelected: string;
   /** @param count 1 or more */
   cleared(count: number): string;
   readonly nothingToClear: string;
@@ -69,5 +83,9 @@ export interface PanelWords {
   readonly faults: {
     notExported(path: string): string;
     readonly placeNotFound: string;
+    /** Of a repair: what it was to take out is not where it was. */
+    readonly nothingToTakeOut: string;
+    /** Of a repair: the score is not as it should be afterwards. */
+    readonly notTaken: string;
   };
 }

@@ -15,9 +15,9 @@ MuseScore {
     //4.4 categoryCode: "composing-arranging-tools"
     //4.4 thumbnailName: "bellhand.png"
     implicitWidth: 420
-    implicitHeight: 640
+    implicitHeight: 700
     width: 420
-    height: 640
+    height: 700
 
     FileIO { id: file }
 

@@ -7,6 +7,8 @@ Button {
     property BellhandTheme theme: BellhandTheme {}
     property bool isMain: false
     property bool isQuiet: false
+    // For a button on a ground of its own colour.
+    property bool isFramed: false
 
     font: theme.body
     implicitHeight: isQuiet ? Math.round(theme.fontPixels * 2) : theme.controlHeight
@@ -31,8 +33,8 @@ Button {
         opacity: button.isQuiet && !button.hovered && !button.down ? 0
             : button.down ? button.theme.buttonPressedOpacity
             : button.hovered ? button.theme.buttonHoverOpacity : button.theme.buttonOpacity
-        border.color: button.theme.border
-        border.width: button.theme.isHighContrast ? button.theme.borderWidth : 0
+        border.color: button.isFramed ? button.theme.text : button.theme.border
+        border.width: button.isFramed ? 1 : button.theme.isHighContrast ? button.theme.borderWidth : 0
     }
     BellhandFocusRing { isShown: button.visualFocus }
 }

@@ -1,4 +1,4 @@
-// The part of the panel that composes an étude: it gathers what is asked for and hands it over.
+// Composes an étude: it gathers what is asked for, hands it over, and says where the étude lies.
 import QtQuick 2.9
 import QtQuick.Layouts 1.3
 
@@ -6,8 +6,10 @@ ColumnLayout {
     id: form
     spacing: 6
 
-    property var view: null
-    signal wanted()
+    // The panel that it is a part of.
+    property var owner: null
+    readonly property var view: owner ? owner.view : null
+    function word(name) { return view ? view.words[name] : "" }
 
     function asked() {
         return {
@@ -103,7 +105,39 @@ ColumnLayout {
             Layout.fillWidth: true
             Layout.columnSpan: form.width < 300 ? 1 : 2
             text: form.view ? form.view.words.compose : ""
-            onClicked: form.wanted()
+            onClicked: form.owner.act(function () { form.owner.panel.composeEtude(form.asked()) })
+        }
+    }
+
+    // Where version 4 leaves the étude to be opened by hand.
+    RowLayout {
+        visible: form.view !== null && form.view.etudePath !== ""
+        Layout.fillWidth: true
+        TextEdit {
+            id: etudePath
+            visible: false
+            text: form.view ? form.view.etudePath : ""
+        }
+        BellhandButton {
+            objectName: "copyPath"
+            Layout.fillWidth: true
+            implicitHeight: 30
+            text: form.word("copyPath")
+            onClicked: {
+                etudePath.selectAll()
+                etudePath.copy()
+            }
+            Keys.onReturnPressed: clicked()
+            Keys.onEnterPressed: clicked()
+        }
+        BellhandButton {
+            objectName: "openOutside"
+            Layout.fillWidth: true
+            implicitHeight: 30
+            text: form.word("openOutside")
+            onClicked: form.owner.act(function () { form.owner.panel.openEtudeOutside() })
+            Keys.onReturnPressed: clicked()
+            Keys.onEnterPressed: clicked()
         }
     }
 }

@@ -42,9 +42,19 @@ QtObject {
     readonly property color impossible: isDark ? "#ff9a5c" : "#a84300"
     readonly property color risky: isDark ? "#7fc4f5" : "#005a8f"
 
+    function gravityOf(severity) {
+        return severity === "impossible" ? impossible : severity === "risky" ? risky : text
+    }
+    // As over the notes: told without colour too.
+    function signOf(severity) {
+        return severity === "impossible" ? "\u00d7 " : severity === "risky" ? "\u2248 " : ""
+    }
+    // The colour of the text, as thin as wanted.
+    function veil(opacity) { return Qt.rgba(text.r, text.g, text.b, opacity) }
+
     // Version 4 moves through its own windows with these keys, whichever window has them: in the panel they are the panel's.
     function isPanelKey(key) {
         return [Qt.Key_Tab, Qt.Key_Backtab, Qt.Key_Up, Qt.Key_Down, Qt.Key_Left, Qt.Key_Right,
-                Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter].indexOf(key) >= 0
+                Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_Escape, Qt.Key_PageUp, Qt.Key_PageDown].indexOf(key) >= 0
     }
 }

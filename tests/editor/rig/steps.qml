@@ -193,8 +193,32 @@ MuseScore {
         },
         "show": function (step) {
             var panel = opened(step)
-            panel.show(step.row)
+            panel.choose(step.row)
             return { selected: selected(), sentence: panel.view().sentence }
+        },
+        // Opens the panel and presses its controls one after the other, with the editor's own commands in between.
+        "panel": function (step) {
+            var panel = opened(step)
+            return step.acts.map(function (act) {
+                if (act.cmd) {
+                    var said = panel.view().sentence
+                    cmd(act.cmd)
+                    for (var i = 0; i < 8 && panel.view().sentence === said; i++) { wait(300); panel.tick() }
+                }
+                else if (act.select) { takes.select(act.select); panel.tick() }
+                else if (act.fix) panel.repair(panel.view().chosen.repairs.indexOf(act.fix))
+                else panel[act.press](act.what)
+                read(panel)
+                var view = panel.view()
+                return {
+                    sentence: view.sentence,
+                    findings: view.findings.map(function (row) { return row.place + ": " + row.what }),
+                    count: view.findingCount,
+                    chosen: view.chosen,
+                    answer: view.answer,
+                    selected: selected()
+                }
+            })
         },
         "colour": function (step) { curScore.startCmd(); nthNote(step.nth).color = step.colour; curScore.endCmd() },
         "text": function (step) {

@@ -3,6 +3,7 @@ import { cp } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildPlugin } from '../../../build/bundle.ts';
+import type { PanelView } from '../../../plugin/editor/panelView.ts';
 import { temporaryFolder } from './folders.ts';
 
 /** One thing to do in the editor. */
@@ -21,6 +22,8 @@ export type Step =
   /** What the panel would list. */
   | { readonly do: 'findings' }
   | { readonly do: 'show'; readonly row: number }
+  /** Opens the panel and presses its controls, one after the other; returns a `PanelMoment` for each. */
+  | { readonly do: 'panel'; readonly acts: readonly PanelAct[] }
   /** Composes an étude from what the panel's controls say; in version 3 it becomes the open score. */
   | { readonly do: 'etude'; readonly form: object }
   | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
@@ -37,6 +40,36 @@ export type Step =
   | { readonly do: 'follow'; readonly name: string }
   /** Makes edits while the panel is open; returns for each after how many looks the list was new, −1 for never. */
   | { readonly do: 'edits'; readonly names: readonly string[] };
+
+/** A method of the panel with its argument, a selection, or a command of the editor's that the panel has time to notice. */
+export type PanelAct =
+  | {
+      readonly press:
+        | 'annotate'
+        | 'clear'
+        | 'choose'
+        | 'step'
+        | 'repair'
+        | 'sign'
+        | 'chooseStart'
+        | 'lookAgain';
+      readonly what?: unknown;
+    }
+  /** Presses the button of the chosen finding that says so. */
+  | { readonly fix: string }
+  | { readonly select: { readonly from: number; readonly length: number } }
+  | { readonly cmd: string };
+
+/** What the panel shows after an act, in short. */
+export interface PanelMoment {
+  readonly sentence: string;
+  /** Place and what, of each row. */
+  readonly findings: readonly string[];
+  readonly count: number;
+  readonly chosen: PanelView['chosen'];
+  readonly answer: PanelView['answer'];
+  readonly selected: readonly { readonly pitch: number; readonly track: number }[];
+}
 
 export interface HostRun {
   readonly folder: string;
