@@ -152,48 +152,6 @@ inEveryHost(
   CAN_SHOW_WINDOWS,
 );
 
-describe.skipIf(!HOST_3.isInstalled || !CAN_SHOW_WINDOWS)('a note held with the mouse in version 3', () => {
-  /** The head of the first note of a score that starts on an empty page, on the screen of the tests. */
-  const FIRST_HEAD = { x: 315, y: 336 };
-
-  it('can be put back by undo, with Concert Pitch on and the panel open', async () => {
-    const bars = [[open('C5'), stopped('C5'), open('G4'), open('E4')]];
-    const path = await HOST_3.inConcertPitch(hornScore(bars));
-    editor = await openEditor(HOST_3, path);
-    const { main } = editor;
-    await editor.ready(main.id);
-    editor.press('ctrl+alt+shift+p');
-    const panel = await editor.windowNamed('^Bellhand$');
-    editor.move(panel.id, main.x + 850, main.y + 200);
-    editor.intoScore();
-    await sleep(300);
-    // Longer than the panel waits before it reads an edit.
-    await editor.drag(FIRST_HEAD, { x: 0, y: -26 }, 2000);
-    await sleep(500);
-    const moved = await pitches(editor, path, (first) => first !== 65);
-    expect(moved[0]).toBeGreaterThan(65);
-    editor.intoScore();
-    editor.press('ctrl+z');
-    await sleep(300);
-    expect(await pitches(editor, path, (first) => first === 65)).toEqual([65, 65, 60, 57]);
-  }, 60_000);
-});
-
-/** The sounding pitches in the saved score, once it holds what it should. */
-async function pitches(
-  window: EditorWindow,
-  path: string,
-  holds: (first: number) => boolean,
-): Promise<number[]> {
-  const inText = (text: string) =>
-    Array.from(text.matchAll(/<pitch>(\d+)<\/pitch>/g), ([, pitch]) => Number(pitch));
-  window.focus(window.main.id);
-  window.press('ctrl+s');
-  return inText(
-    await awaitFile(path, (text) => text.includes('</museScore>') && holds(inText(text)[0] ?? 0)),
-  );
-}
-
 describe.skipIf(!HOST_3.isInstalled || !CAN_SHOW_WINDOWS)('the panel as a dock of version 3', () => {
   it('opens at the side of the score, in the editor’s language and in its light and dark themes', async () => {
     const english = await side('light', 'en');

@@ -29,3 +29,21 @@ export async function meanBrightness(picture: string): Promise<number> {
   ]);
   return Number(stdout);
 }
+
+/** Where something of a colour stands in a picture, as the middle of all of it; `null` where there is none. */
+export function placeOfColour(
+  picture: string,
+  colour: string,
+  within: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): { x: number; y: number } | null {
+  const crop = `${within.width}x${within.height}+${within.x}+${within.y}`;
+  const only = ['-fuzz', '6%', '-fill', 'white', '+opaque', colour];
+  const { stdout } = spawnSync(
+    'convert',
+    [picture, '-crop', crop, ...only, '-trim', '-format', '%w %h %X %Y', 'info:'],
+    { encoding: 'utf8' },
+  );
+  const [width, height, x, y] = stdout.split(' ').map(Number);
+  if (width === undefined || height === undefined || x === undefined || y === undefined || x < 0) return null;
+  return { x: Math.round(x + width / 2), y: Math.round(y + height / 2) };
+}

@@ -1,0 +1,252 @@
+/**
+ * Whatever a writer is in the middle of, the panel's looks leave it alone: the notes and texts that come out, what undo
+ * takes back, the selection and everything on the screen are as without the panel. What is expected holds without it too:
+ * with BELLHAND_WITHOUT_PANEL set, the panel stays closed.
+ */
+import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { afterAll, expect, it } from 'vitest';
+import { removeFolders } from './rig/folders.ts';
+import type { Host } from './rig/host.ts';
+import { inEveryHost } from './rig/inEveryHost.ts';
+import { hornScore, open, rest, stopped } from './rig/music.ts';
+import { differingPixels, placeOfColour } from './rig/pictures.ts';
+import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
+
+afterAll(removeFolders);
+
+const PART = hornScore([
+  [open('C5'), stopped('C5'), open('G4'), open('E4')],
+  [rest(4)],
+  [rest(4)],
+  [rest(4)],
+]);
+/** What a selected note is drawn in. */
+const SELECTED = { 3: '#2E86AB', 4: '#0065BF' } as const;
+/** What the panel, which is moved aside, never covers. */
+const UNCOVERED = { x: 230, y: 130, width: 700, height: 500 };
+/** Time for several looks, and for the list to be made anew. */
+const LOOKS_MS = 1100;
+
+interface Outcome {
+  readonly pitches: readonly number[];
+  readonly texts: readonly string[];
+}
+
+/** Something that a writer may be in the middle of. */
+interface Middle {
+  readonly name: string;
+  /** What is done, with a pause in the middle. */
+  readonly act: (writer: Writer) => Promise<void>;
+  /** How many steps of the undo history it is, found without the panel. */
+  readonly steps: number;
+  readonly comesOut: (outcome: Outcome) => void;
+}
+
+const START: Outcome = { pitches: [65, 65, 60, 57], texts: [] };
+const pitchesAre =
+  (...pitches: number[]) =>
+  (outcome: Outcome) =>
+    expect(outcome.pitches).toEqual(pitches);
+
+const MIDDLES: readonly Middle[] = [
+  {
+    name: 'dragging a note',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.dragSelected(-26);
+    },
+    steps: 1,
+    comesOut: ({ pitches: [first, ...others] }) => {
+      expect(first).toBeGreaterThan(65);
+      expect(others).toEqual([65, 60, 57]);
+    },
+  },
+  {
+    name: 'entering notes',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('ctrl+Right', 'n', '5', 'c');
+      await writer.pause();
+      await writer.type('d');
+      await writer.pause();
+      await writer.type('e', 'Escape', 'Escape');
+    },
+    steps: 3,
+    comesOut: ({ pitches }) => {
+      expect(pitches.slice(0, 4)).toEqual(START.pitches);
+      const [c, d, e, ...more] = pitches.slice(4);
+      expect([d! - c!, e! - d!, more]).toEqual([2, 2, []]);
+    },
+  },
+  {
+    name: 'giving notes other pitches',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('ctrl+shift+i', 'd');
+      await writer.pause();
+      await writer.type('e', 'Escape', 'Escape');
+    },
+    steps: 2,
+    comesOut: ({ pitches: [first, second, ...others] }) => {
+      expect(second! - first!).toBe(2);
+      expect(others).toEqual([60, 57]);
+    },
+  },
+  {
+    name: 'writing a text',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('ctrl+t', ...'dol');
+      await writer.pause({ isStill: false });
+      await writer.type(...'ce', 'Escape', 'Escape');
+    },
+    steps: 1,
+    comesOut: ({ texts }) => expect(texts).toEqual(['dolce']),
+  },
+  {
+    name: 'having a stretch selected',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('shift+Right', 'shift+Right');
+      await writer.pause();
+      await writer.type('Up');
+    },
+    steps: 1,
+    comesOut: pitchesAre(66, 66, 61, 57),
+  },
+  {
+    name: 'having a note selected',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('Right');
+      await writer.pause();
+      await writer.type('Up');
+    },
+    steps: 1,
+    comesOut: pitchesAre(65, 66, 60, 57),
+  },
+  {
+    name: 'listening',
+    act: async (writer) => {
+      await writer.firstNote();
+      await writer.type('space');
+      await writer.pause({ isStill: false });
+      await writer.type('space');
+      await writer.firstNote();
+      await writer.type('Up');
+    },
+    steps: 1,
+    comesOut: pitchesAre(66, 65, 60, 57),
+  },
+];
+
+inEveryHost(
+  'a writer in the middle of something',
+  (host) => {
+    it.each(['as written', 'in Concert Pitch'])(
+      'is left alone, %s',
+      async (shown) => {
+        const isConcert = shown === 'in Concert Pitch';
+        const path = isConcert
+          ? await host.inConcertPitch(PART)
+          : (await host.run(PART, [{ do: 'save', as: 'part.mscx' }])).path('part.mscx');
+        const window = await openEditor(host, path);
+        try {
+          await window.ready(window.main.id);
+          if (process.env.BELLHAND_WITHOUT_PANEL === undefined) {
+            window.press('ctrl+alt+shift+p');
+            const panel = await window.windowNamed('^Bellhand$');
+            window.move(panel.id, 950, 200);
+          }
+          window.intoScore();
+          await sleep(500);
+          const writer = new Writer(host, window, path);
+          for (const middle of isConcert ? MIDDLES.slice(0, 2) : MIDDLES) await leavesAlone(writer, middle);
+        } finally {
+          await window.stop();
+        }
+      },
+      90_000,
+    );
+  },
+  CAN_SHOW_WINDOWS,
+);
+
+async function leavesAlone(writer: Writer, { name, act, steps, comesOut }: Middle): Promise<void> {
+  await act(writer);
+  expect(writer.differences, `${name}: what changed on the screen`).toEqual([]);
+  try {
+    comesOut(await writer.saved());
+    for (let step = 1; step <= steps; step++) {
+      await writer.type('ctrl+z');
+      if (step === steps - 1) expect(await writer.saved()).not.toEqual(START);
+    }
+    expect(await writer.saved()).toEqual(START);
+  } catch (error) {
+    throw new Error(name, { cause: error });
+  }
+}
+
+/** Works in the editor's window with keys and mouse. */
+class Writer {
+  private readonly host: Host;
+  private readonly window: EditorWindow;
+  private readonly path: string;
+  /** How many pixels changed while the writer paused, wherever any did. */
+  readonly differences: number[] = [];
+
+  constructor(host: Host, window: EditorWindow, path: string) {
+    this.host = host;
+    this.window = window;
+    this.path = path;
+  }
+
+  async type(...keys: readonly string[]): Promise<void> {
+    for (const key of keys) {
+      this.window.press(key);
+      await sleep(this.host.major === 3 ? 90 : 130);
+    }
+  }
+
+  async firstNote(): Promise<void> {
+    await this.type('Escape', 'ctrl+Home', 'Right');
+    // A selection that has just moved is drawn once more.
+    await sleep(200);
+  }
+
+  /** Waits while the panel looks; nothing may change on the screen but what moves by itself. */
+  async pause({ isStill = true } = {}): Promise<void> {
+    const [before, after] = [join(this.window.folder, 'before.png'), join(this.window.folder, 'after.png')];
+    await sleep(300);
+    if (isStill) this.window.picture(before, UNCOVERED);
+    await sleep(LOOKS_MS);
+    if (!isStill) return;
+    this.window.picture(after, UNCOVERED);
+    const pixels = await differingPixels(before, after);
+    if (pixels > 0) this.differences.push(pixels);
+  }
+
+  /** Takes the selected note up or down, and holds it while the panel looks. */
+  async dragSelected(pixels: number): Promise<void> {
+    const shot = join(this.window.folder, 'selected.png');
+    this.window.picture(shot);
+    const place = placeOfColour(shot, SELECTED[this.host.major], UNCOVERED);
+    if (!place) throw new Error('no selected note on the screen');
+    await this.window.drag(place, { x: 0, y: pixels }, LOOKS_MS);
+    await sleep(200);
+  }
+
+  /** What the editor saves now. */
+  async saved(): Promise<Outcome> {
+    const before = (await stat(this.path)).mtimeMs;
+    await this.type('ctrl+s');
+    for (let i = 0; i < 10 && (await stat(this.path)).mtimeMs === before; i++) await sleep(100);
+    const text = await awaitFile(this.path, (saved) => saved.includes('</museScore>'));
+    return {
+      pitches: Array.from(text.matchAll(/<pitch>(\d+)<\/pitch>/g), ([, pitch]) => Number(pitch)),
+      texts: Array.from(text.matchAll(/<StaffText>[\s\S]*?<text>([^<]*)<\/text>/g), ([, words]) => words!),
+    };
+  }
+}
