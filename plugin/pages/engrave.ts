@@ -101,7 +101,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
   for (let page = 1; page <= toolkit.getPageCount(); page++) {
     const svg = compactSvg(toolkit.renderToSVG(page), (id) => id.startsWith(PAGE_ID));
     for (const [glyph, outline] of svg.glyphs) glyphs.set(glyph, outline);
-    fontFace ??= svg.fontFace;
+    // The font is only needed where a text really uses it.
+    if (svg.fontFace && /font-family="Leipzig"/.test(svg.content)) fontFace = svg.fontFace;
     const [x, y] = marginOf(svg.content);
     systems.push({
       width: svg.width,

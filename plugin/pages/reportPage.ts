@@ -59,8 +59,9 @@ export async function reportPage(source: ReportSource): Promise<string> {
 <p>${words.readFor(hornText(horn, ENGLISH_READER))}</p>
 ${verdictBox(examinations)}
 ${remarks.map((remark) => html`<p class="quiet">${remark}</p>`)}
+<div class="on-paper reading">${READING}</div>
 <nav aria-label="On this page"><ul>${parts.map(({ link }) => link)}<li><a href="#reading">How to read this page</a></li></ul></nav>`,
-    main: html`${parts.map(({ content }) => content)}${HOW_TO_READ}`,
+    main: html`${parts.map(({ content }) => content)}<section class="on-screen" aria-labelledby="reading"><h2 id="reading">How to read this page</h2>${READING}</section>`,
     footer: html`<p>Made by Bellhand from ${name}. The page needs no network and no script; print it as it is.</p>`,
     engravings: parts.flatMap(({ engravings }) => engravings),
   });
@@ -119,7 +120,6 @@ function quietPart(name: string, id: string): PartView {
   };
 }
 
-const HOW_TO_READ = html`<section aria-labelledby="reading"><h2 id="reading">How to read this page</h2>
-<p>Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the B♭ side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.</p>
+const READING = html`<p>Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the B♭ side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.</p>
 <p><span class="no"><span class="sign">×</span>vermillion</span>: no hand can do this as written. <span class="doubt"><span class="sign">≈</span>blue</span>: it can be played with luck. A ring under a note carries the number of the remark beside it; the remark leads back to the ring.</p>
-<p>Pitches are written pitches. A drop is how far the hand brings the tone down; “off by” is how far the result lies from the note, + being sharp. A hundred cents (¢) are a semitone.</p></section>`;
+<p>Pitches are written pitches. A drop is how far the hand brings the tone down; “off by” is how far the result lies from the note, + being sharp. A hundred cents (¢) are a semitone.</p>`;

@@ -1,10 +1,10 @@
 /** The look of the pages: paper, ink, and a margin for remarks, as on a proof that comes back from reading. */
 import { VERDICT_COLOURS } from '../../core/index.ts';
-import { TEXT_FAMILY } from './textFaces.ts';
+import { SIGN_FAMILY, TEXT_FAMILY } from './textFaces.ts';
 import { VERDICT_INKS } from './verdicts.ts';
 
-/** The page's own letters; the engraver's font has ♭ and ♯, which they lack. */
-const LETTERS = `"${TEXT_FAMILY}", Leipzig, Times, serif`;
+/** The page's own letters; where they are not installed, the reader's that are as wide. */
+const LETTERS = `"${TEXT_FAMILY}", "${SIGN_FAMILY}", "Liberation Serif", Times, serif`;
 
 /** A dark page takes lighter colours of the same hue as the inks, again with a contrast of 4.5 : 1 or more. */
 export const PAGE_STYLE = `
@@ -51,7 +51,7 @@ details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; co
 .entries { list-style: none; margin: .75rem 0; padding: 0; max-width: 46rem; } .entry { border-left: 3px solid var(--rule); padding: .1rem 0 .2rem .75rem; margin: 0 0 .8rem; }
 .entry.no { border-color: var(--mark-no); color: inherit; } .entry.doubt { border-color: var(--mark-doubt); color: inherit; }
 .entry p, .remark p { margin: .15rem 0 0; } .remedy::before { content: "→ "; } .entry details { margin: .1rem 0 0; }
-.over-music { margin: 1.5rem 0 .5rem; } .on-narrow, .to-narrow { display: none; }
+.over-music { margin: 1.5rem 0 .5rem; } .on-narrow, .to-narrow, .on-paper { display: none; }
 .remarks { list-style: none; margin: 0; padding: 0; font-size: .9rem; line-height: 1.4; }
 .remark { border-left: 3px solid var(--rule); padding: .15rem 0 .35rem .75rem; margin: 0 0 .6rem; }
 .remark.no { border-color: var(--mark-no); color: inherit; }
@@ -88,17 +88,25 @@ footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
   h1 { font-size: 1.5rem; } .system > .paper { padding: .3rem .2rem; }
 }
 @media print {
-  @page { size: A4; margin: 14mm; }
+  @page { size: A4; margin: 12mm 13mm; }
   :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; }
-  body { font-size: 10pt; }
-  header, main, footer { max-width: none; padding: 0; }
+  body { font-size: 9pt; line-height: 1.3; orphans: 2; widows: 2; }
+  header, main, footer { max-width: none; padding: 0; } footer { padding-top: 2mm; font-size: 7.5pt; }
+  h1 { font-size: 17pt; margin: 0 0 1mm; } h2 { font-size: 12pt; margin: 4mm 0 1.5mm; } h3, h4 { font-size: inherit; } p { margin: 1mm 0; max-width: none; }
   nav, .skip { display: none; }
   .paper { background: none; box-shadow: none; }
-  .system { grid-template-columns: minmax(0, 1fr); margin-bottom: 4mm; break-inside: avoid-page; }
+  .box { max-width: none; margin: 2mm 0; padding: 1mm 3mm; border-left-width: 1.5mm; break-inside: avoid; } .box .lead { font-size: 10.5pt; }
+  .entries { max-width: none; margin: 1.5mm 0; columns: 2; column-gap: 6mm; font-size: 8.5pt; line-height: 1.25; } .entry { margin: 0 0 1.8mm; padding: 0 0 0 2mm; break-inside: avoid; }
+  .entry details { display: none; } .over-music { margin: 3mm 0 1mm; } details { margin: 0 0 2mm; } summary { padding: 0; break-after: avoid; }
+  .system { grid-template-columns: minmax(0, 1fr); gap: 0; margin-bottom: 3mm; break-inside: avoid; }
   .system > .paper { padding: 0; position: static; }
-  .remarks { columns: 2; column-gap: 8mm; font-size: 8.5pt; }
+  .remarks { columns: 3; column-gap: 4mm; font-size: 7.5pt; line-height: 1.2; margin: 0; } .remark { padding: 0 0 0 1.5mm; margin: 0 0 1.5mm; } .remark p, .entry p { margin: .4mm 0 0; }
+  .path { max-width: 44mm; margin: .5mm 0; }
   .remark, tr, .card { break-inside: avoid; }
-  h2, h3, thead { break-after: avoid; }
+  h2, h3, thead, caption { break-after: avoid; }
+  .scroll { overflow: visible; } table { font-size: 8pt; line-height: 1.2; } caption { padding-bottom: 1mm; } th, td { padding: .45mm 2mm .45mm 0; }
+  .on-screen { display: none; } .on-paper { display: block; }
+  .reading { columns: 3; column-gap: 5mm; font-size: 7.5pt; line-height: 1.2; } .reading p { margin: 0 0 1mm; break-inside: avoid; }
   a { text-decoration: none; }
 }
 `;

@@ -4,9 +4,11 @@
  */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { SIGN_FACE } from './signFace.ts';
 
-/** The family under which a page finds them. */
+/** The families under which a page finds its letters and the signs that these lack. */
 export const TEXT_FAMILY = 'Bellhand Text';
+export const SIGN_FAMILY = 'Bellhand Signs';
 
 const FACES = [
   { file: '400-normal', weight: 400, style: 'normal' },
@@ -16,7 +18,7 @@ const FACES = [
 
 /** The style rules that hold the letters; nothing where the package is not installed: the reader's own fonts do then. */
 export function textFaces(): string {
-  faces ??= FACES.map(face).join('');
+  faces ??= FACES.map(face).join('') + signs();
   return faces;
 }
 
@@ -26,6 +28,11 @@ function face({ file, weight, style }: (typeof FACES)[number]): string {
   const bytes = fontFile(`@fontsource/tinos/files/tinos-latin-${file}.woff2`);
   if (!bytes) return '';
   return `@font-face{font-family:"${TEXT_FAMILY}";font-style:${style};font-weight:${weight};src:url(data:font/woff2;base64,${bytes.toString('base64')}) format("woff2")}`;
+}
+
+/** Light and bold alike: the signs are made once. */
+function signs(): string {
+  return `@font-face{font-family:"${SIGN_FAMILY}";font-weight:100 900;src:url(data:font/woff2;base64,${SIGN_FACE}) format("woff2")}`;
 }
 
 function fontFile(name: string): Buffer | null {

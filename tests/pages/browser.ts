@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 /** Opens pages in a real browser, offline, and keeps an eye on everything they complain about or reach for. */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -31,7 +31,7 @@ export interface OpenPage {
 
 const started: { usual?: Promise<Browser>; bare?: Promise<Browser> } = {};
 
-/** The browser; a `bare` one finds no font on the machine. */
+/** The browser; a `bare` one finds a single font on the machine, and a wide one. */
 function browser(kind: keyof typeof started): Promise<Browser> {
   started[kind] ??= launch(kind === 'bare');
   return started[kind];
@@ -40,6 +40,9 @@ function browser(kind: keyof typeof started): Promise<Browser> {
 async function launch(isBare: boolean): Promise<Browser> {
   if (!isBare) return chromium.launch({ executablePath: PROGRAM!, args: QUIET });
   const folder = await mkdtemp(join(tmpdir(), 'bellhand-fonts-'));
+  // With no font at all the browser gives up on those of the page, too.
+  const wide = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSansMono-Bold.ttf');
+  await copyFile(wide, join(folder, 'wide.ttf'));
   const settings = join(folder, 'fonts.conf');
   await writeFile(settings, `<fontconfig><dir>${folder}</dir><cachedir>${folder}</cachedir></fontconfig>`);
   return chromium.launch({
