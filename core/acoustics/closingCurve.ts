@@ -1,6 +1,6 @@
 /** The closing curve: what happens to each harmonic of a tube on the way from the open hand to the full stop. */
 
-import { checkInteger, checkNumber } from '../guards/allowed.ts';
+import { checkInteger, checkNumber, checkObject } from '../guards/allowed.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
 import { checkBore, type HornBore, hornSections } from './hornShape.ts';
 import { followPeak, resonances } from './resonances.ts';
@@ -67,6 +67,7 @@ export function closingCurve(
   tube: { readonly fundamentalCents: number },
   options: ClosingCurveOptions = {},
 ): ClosingCurve {
+  checkObject('tube', tube, 'a tube, as tubesOf makes them, or { fundamentalCents }');
   const { fundamentalCents } = tube;
   const { steps = 20, harmonics = ALL_HARMONICS, bore = USUAL_BORE } = options;
   checkNumber('fundamentalCents', fundamentalCents, LOWEST_FUNDAMENTAL_CENTS, HIGHEST_FUNDAMENTAL_CENTS);

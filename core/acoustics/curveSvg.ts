@@ -1,4 +1,5 @@
 /** A closing curve as a picture: closing to the right, pitch falling down the page, one line for each harmonic. */
+import { checkObject } from '../guards/allowed.ts';
 import { escapedText } from '../marks/markup.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
 import { CLOSING_BANDS } from '../stopping/stopping.ts';
@@ -45,8 +46,10 @@ const STYLE = `
  * A picture that stands alone: no script, no font or style from elsewhere, legible in light and in dark surroundings,
  * with a title and a description in words.
  * @returns an SVG element as text, 720 × 480
+ * @throws {TypeError} when there is no curve
  */
 export function curveSvg(curve: ClosingCurve, options: CurveSvgOptions = {}): string {
+  checkObject('curve', curve, 'a curve, as closingCurve makes one');
   const { reader = ENGLISH_READER } = options;
   const words = curveWords(reader);
   const title = options.title ?? words.pictured(fixedText(frequencyHz(curve.fundamentalCents), 1, reader));

@@ -1,4 +1,5 @@
 /** A closing curve as plain text: cents against closing, harmonic by harmonic. */
+import { checkObject } from '../guards/allowed.ts';
 import { curveWords } from '../words/curves.ts';
 import { fixedText, signedCents } from '../words/fingerings.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
@@ -15,12 +16,14 @@ const PLOT_WIDTH = 48;
  * a table, one line each.
  * @param reader in whose language it is written; English by default
  * @returns lines without line ends, none longer than 90 letters
+ * @throws {TypeError} when there is no curve
  * @example
  * const lines = curveText(closingCurve({ fundamentalCents: 2900 }, { harmonics: [8], steps: 4 }));
  * lines[0] // => 'Harmonic 8, open at 348.1 Hz; cents from the open note as the hand closes'
  * lines[2] // => '    0 %       0  *'
  */
 export function curveText(curve: ClosingCurve, reader: Reader = ENGLISH_READER): readonly string[] {
+  checkObject('curve', curve, 'a curve, as closingCurve makes one');
   if (curve.harmonics.length === 0) return [curveWords(reader).none];
   return curve.harmonics.length === 1 ? plot(curve, curve.harmonics[0]!, reader) : table(curve, reader);
 }

@@ -1,7 +1,7 @@
 /** A course: a sheet a week, each harder than the one before, and each coming back to one thing from it. */
 
-import { checkInteger } from '../guards/allowed.ts';
-import type { Settings } from '../part/settings.ts';
+import { checkInteger, checkObject } from '../guards/allowed.ts';
+import { checkSettings, type Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import { composeLesson } from './lesson.ts';
@@ -42,16 +42,12 @@ const SMALL_STEP = 1.5;
  * Composes a course from the first level to the third: range, keys, tempo and changes grow with the weeks.
  * @throws {TypeError} or {RangeError} when weeks, range, seed or player are not what they may be
  */
-export function composeCourse({
-  weeks,
-  low,
-  high,
-  seed,
-  player,
-  reader = ENGLISH_READER,
-}: CourseRequest): CourseResult {
+export function composeCourse(request: CourseRequest): CourseResult {
+  checkObject('request', request, 'what is asked for: { weeks, low, high, seed, player }');
+  const { weeks, low, high, seed, player, reader = ENGLISH_READER } = request;
   checkInteger('weeks', weeks, 1, MOST_WEEKS);
   checkInteger('seed', seed, 0, HIGHEST_SEED);
+  checkSettings(player);
   const sheets: Sheet[] = [];
   for (let week = 0; week < weeks; week++) {
     const way = (LEVELS.length * week) / weeks;

@@ -1,5 +1,6 @@
 /** A lesson: four to six exercises on one page, in the order in which one practises. */
-import type { Settings } from '../part/settings.ts';
+import { checkInteger, checkObject, checkOneOf } from '../guards/allowed.ts';
+import { checkSettings, type Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import { examine } from '../rules/examine.ts';
 import { headTexts, instrumentText, kindWords, lessonTitle } from '../words/etudes.ts';
@@ -10,7 +11,7 @@ import { etudePassage } from './etudePassage.ts';
 import type { Key } from './key.ts';
 import { ETUDE_KINDS, type EtudeKind } from './kinds.ts';
 import { barText } from './laws.ts';
-import { keysOf, type Level } from './levels.ts';
+import { keysOf, LEVELS, type Level } from './levels.ts';
 import { countLines } from './pageLines.ts';
 import { HIGHEST_SEED, seededRandom } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
@@ -80,7 +81,11 @@ const ATTEMPTS = 12;
  * @throws {TypeError} or {RangeError} when key, range, seed, level or player are not what they may be
  */
 export function composeLesson(request: LessonRequest): LessonResult {
+  checkObject('request', request, 'what is asked for: { level, key, low, high, seed, player }');
   const { level, seed, player, kept = [], week = null, reader = ENGLISH_READER } = request;
+  checkOneOf('level', level, LEVELS);
+  checkInteger('seed', seed, 0, HIGHEST_SEED);
+  checkSettings(player);
   const random = seededRandom(seed);
   random();
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);

@@ -47,6 +47,15 @@ export function checkObject(name: string, value: unknown, wanted: string): void 
     throw new TypeError(`"${name}" must be ${wanted}, got ${shown(value)}`);
 }
 
+/**
+ * Lets a list pass.
+ * @param wanted what it is, in words
+ * @throws {TypeError} when `value` is no list
+ */
+export function checkList(name: string, value: unknown, wanted: string): void {
+  if (!Array.isArray(value)) throw new TypeError(`"${name}" must be ${wanted}, got ${shown(value)}`);
+}
+
 function between(lowest: number, highest: number): string {
   if (highest === Number.POSITIVE_INFINITY) return `${lowest} or more`;
   return `from ${lowest} to ${highest}`;

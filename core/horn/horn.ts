@@ -1,5 +1,7 @@
 /** Horns: their sides, the tubes that valves make of a side, and where each tube's fundamental lies. */
+
 import type { ValveCombination } from '../data/valves.ts';
+import { checkObject } from '../guards/allowed.ts';
 import { HIGHEST_HARMONIC, harmonicCents } from './harmonics.ts';
 
 /** Why a stopped note on some harmonic is not sure; a key into the wording. */
@@ -69,8 +71,12 @@ export interface Tube {
   readonly fundamentalCents: number;
 }
 
-/** Every tube of a side, the shortest first, in whatever order its valve combinations are listed. */
+/**
+ * Every tube of a side, the shortest first, in whatever order its valve combinations are listed.
+ * @throws {TypeError} when there is no side
+ */
 export function tubesOf(side: Side): readonly Tube[] {
+  checkObject('side', side, 'a side of a horn, such as HORNS[0].sides[0]');
   const tubes = TUBES.get(side) ?? makeTubes(side);
   TUBES.set(side, tubes);
   return tubes;

@@ -1,7 +1,7 @@
 /** From an examined passage to what is printed over its notes. */
 
 import { VERDICT_COLOURS } from '../data/colours.ts';
-import { checkOneOf } from '../guards/allowed.ts';
+import { checkObject, checkOneOf } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import { lineNameOf, type PassageNote } from '../part/passage.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
@@ -44,7 +44,7 @@ export const SHOW_ALL: Show = {
  * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them, or where
  * a natural horn's hand opens.
  * @param reader in whose language notes and verdicts are named; English by default
- * @throws {RangeError} when `show.repeat` is neither of its values
+ * @throws {TypeError} when there is no examination; {RangeError} when `show.repeat` is neither of its values
  * @example
  * marksFor(examine(passageOf('C5+')))[0].lines // => ['(C♯)', 'B 2']
  */
@@ -53,6 +53,7 @@ export function marksFor(
   show: Show = SHOW_ALL,
   reader: Reader = ENGLISH_READER,
 ): readonly Mark[] {
+  checkObject('examination', examination, 'an examination, as examine makes one');
   checkOneOf('repeat', show.repeat, REPEATS);
   const worst = worstFindings(examination.findings);
   const printed = new Map<string, string>();

@@ -1,6 +1,7 @@
 /** An examination as plain data for other programs, in English whoever reads: what `check --format json` prints, from either door. */
 
 import { SIGN_TEXTS } from '../data/signs.ts';
+import { checkList } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import type { JoinKind, Passage } from '../part/passage.ts';
 import { formatPitch, type Pitch, type Transposition } from '../pitch/pitch.ts';
@@ -108,8 +109,12 @@ export interface Result {
   readonly findings: readonly RepairableResult[];
 }
 
-/** The result of one or more parts, repairs included. Notes played open are left out unless something was found at them. */
+/**
+ * The result of one or more parts, repairs included. Notes played open are left out unless something was found at them.
+ * @throws {TypeError} when there is no list of examinations
+ */
 export function resultOf(examinations: readonly Examination[]): Result {
+  checkList('examinations', examinations, 'a list of examinations, as examine makes them');
   return {
     parts: examinations.map(partResult),
     findings: ([] as RepairableResult[]).concat(...examinations.map(repairableResults)),

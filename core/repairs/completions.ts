@@ -1,4 +1,5 @@
 /** What an engraver left out, as repairs: the + under a word that rules, and the word that ends it. */
+import { checkObject } from '../guards/allowed.ts';
 import { type HandReading, isHandState } from '../part/handStates.ts';
 import { linesOf } from '../part/lines.ts';
 import type { HandSign, PassageNote } from '../part/passage.ts';
@@ -13,8 +14,11 @@ import type { Repair } from './repair.ts';
  * What is missing in a part, in the order of its notes: a sign on every note (or chord) that only a word closes, and
  * a cancelling word where a word was never cancelled. Notes after such a word get no sign.
  * @returns repairs of the kinds `sign-added` and `opening-word`
+ * @throws {TypeError} when there is no examination
  */
-export function completionsFor({ passage, notes }: Examination): readonly Repair[] {
+export function completionsFor(examination: Examination): readonly Repair[] {
+  checkObject('examination', examination, 'an examination, as examine makes one');
+  const { passage, notes } = examination;
   const found: Repair[] = [];
   const forgotten = new Set<number>();
   const cancelled = new Set<string>();

@@ -1,4 +1,5 @@
 /** The repairs of a finding: what its remedy asks for, as far as it helps. */
+import { checkObject } from '../guards/allowed.ts';
 import { type Examination, examine } from '../rules/examine.ts';
 import type { Severity } from '../rules/rule.ts';
 import type { Finding } from '../rules/rules.ts';
@@ -12,11 +13,14 @@ import { surroundingsOf } from './surroundings.ts';
  * only what is meant to change the hand at other notes does.
  * @param finding one of the examination's own
  * @returns the repairs in the order in which the remedy names them; empty where nothing in the part would help
+ * @throws {TypeError} when there is no examination or no finding
  * @example
  * const examination = examine(passageOf('G4~ C5+'));
  * repairsFor(examination, examination.findings[0]).map(({ kind }) => kind) // => ['other-start', 'line-removed']
  */
 export function repairsFor(examination: Examination, finding: Finding): readonly Repair[] {
+  checkObject('examination', examination, 'an examination, as examine makes one');
+  checkObject('finding', finding, 'one of its findings');
   const proposals = proposalsFor(examination, finding);
   return proposals.length === 0 ? proposals : proposals.filter(trialOf(examination, finding));
 }

@@ -1,4 +1,5 @@
 /** How many notes came out how: counted here, so that every door tells the same numbers. */
+import { checkList } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import type { Verdict } from '../stopping/fingering.ts';
 import type { Examination } from './examine.ts';
@@ -17,11 +18,13 @@ export interface Counts {
 /**
  * Counts the notes of some parts.
  * @param isCounted which notes of an examination count, by its place and theirs; all by default
+ * @throws {TypeError} when there is no list of examinations
  */
 export function countNotes(
   examinations: readonly Examination[],
   isCounted: (examinationIndex: number, noteIndex: number) => boolean = () => true,
 ): Counts {
+  checkList('examinations', examinations, 'a list of examinations, as examine makes them');
   const stopped = { sure: 0, risky: 0, impossible: 0 };
   const open = { sure: 0, risky: 0, impossible: 0 };
   const measures = new Map<number, string>();

@@ -1,6 +1,7 @@
 /** Who reads: in which language, and by which names of notes. */
+import { checkOneOf } from '../guards/allowed.ts';
 import { LANGUAGES, type Language, WORDS } from './languages.ts';
-import type { NoteNaming } from './noteNaming.ts';
+import { NOTE_NAMINGS, type NoteNaming } from './noteNaming.ts';
 
 export { LANGUAGES, type Language } from './languages.ts';
 
@@ -13,8 +14,13 @@ export interface Reader {
 /**
  * A reader of a language.
  * @param noteNaming null for what is usual in the language
+ * @throws {RangeError} when either is none of those there are
+ * @example
+ * noteName(parsePitch('B4'), readerOf('de')) // => 'h′'
  */
 export function readerOf(language: Language, noteNaming: NoteNaming | null = null): Reader {
+  checkOneOf('language', language, LANGUAGES);
+  checkOneOf('noteNaming', noteNaming, (NOTE_NAMINGS as readonly unknown[]).concat(null));
   return { language, noteNaming: noteNaming ?? WORDS[language].usualNaming };
 }
 

@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import {
   closingBand,
   closingCurve,
+  composeCourse,
   composeEtude,
+  composeLesson,
+  curveText,
   DEFAULT_SETTINGS,
   ETUDE_KINDS,
   type EtudeRequest,
@@ -18,6 +21,9 @@ import {
   parsePitch,
   passageOf,
   pitchCents,
+  readerOf,
+  repairsFor,
+  resultOf,
   SHOW_ALL,
   spellCents,
   stop,
@@ -58,6 +64,56 @@ function request(changes: object): EtudeRequest {
 }
 
 const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: string])[] = [
+  [
+    'a language',
+    () => readerOf('xx' as Anything),
+    '"language" must be one of "en", "de", "fr", "it", "es", got "xx"',
+  ],
+  [
+    'names of notes',
+    () => readerOf('en', 'french' as Anything),
+    '"noteNaming" must be one of "english", "german", "solfege", null, got "french"',
+  ],
+  [
+    'marks of nothing',
+    () => marksFor(undefined as Anything),
+    '"examination" must be an examination, as examine makes one, got undefined',
+  ],
+  [
+    'a result of one examination',
+    () => resultOf(examine(passage) as Anything),
+    '"examinations" must be a list of examinations, as examine makes them, got an object',
+  ],
+  [
+    'repairs of no finding',
+    () => repairsFor(examine(passage), undefined as Anything),
+    '"finding" must be one of its findings, got undefined',
+  ],
+  [
+    'tubes of a name',
+    () => tubesOf('F' as Anything),
+    '"side" must be a side of a horn, such as HORNS[0].sides[0], got "F"',
+  ],
+  [
+    'a curve of nothing',
+    () => closingCurve(null as Anything),
+    '"tube" must be a tube, as tubesOf makes them, or { fundamentalCents }, got null',
+  ],
+  [
+    'a curve’s text without a curve',
+    () => curveText(undefined as Anything),
+    '"curve" must be a curve, as closingCurve makes one, got undefined',
+  ],
+  [
+    'a lesson’s level',
+    () => composeLesson({ ...request({}), level: 4 as Anything }),
+    '"level" must be one of 1, 2, 3, got 4',
+  ],
+  [
+    'a course without a player',
+    () => composeCourse({ weeks: 2, low: null, high: null, seed: 1, player: undefined as Anything }),
+    '"settings" must be settings such as { ...DEFAULT_SETTINGS, toleranceCents: 30 }, got undefined',
+  ],
   [
     'no passage',
     () => examine(undefined as Anything),
