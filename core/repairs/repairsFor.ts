@@ -39,15 +39,21 @@ function trialOf(examination: Examination, finding: Finding): (repair: Repair) =
       .map(({ noteIndex }) => noteIndex)
       .concat(finding.noteIndex, finding.otherIndex ?? []);
     const addsWords = steps.some(({ change }) => change === 'word');
-    const around = addsWords ? null : surroundingsOf(examination, touched);
+    const around = surroundingsOf(examination, touched, addsWords);
     const before = around ? examine(around.passage, settings) : examination;
     const shift = around ? around.firstIndex : 0;
     const after = examine(repaired(before.passage, moved(steps, shift)), settings);
     const found = shifted(finding, shift);
+    const known = byNote(before);
     return (
       !after.findings.some((other) => isSame(other, found)) &&
       after.findings.every((other) =>
-        isNoWorse(other, before.findings, found, touched.indexOf(other.noteIndex + shift) >= 0),
+        isNoWorse(
+          other,
+          known.get(other.noteIndex) ?? [],
+          found,
+          touched.indexOf(other.noteIndex + shift) >= 0,
+        ),
       ) &&
       (REACH_ON.indexOf(repair.kind) >= 0 || keepsHands(before, after, touched, shift))
     );
@@ -60,11 +66,30 @@ function isSame(one: Place, other: Place): boolean {
   return one.id === other.id && one.noteIndex === other.noteIndex && one.otherIndex === other.otherIndex;
 }
 
-/** What was there before as grave; else less grave than what went, and at the notes that changed less than what was there. */
-function isNoWorse(after: Place, before: readonly Place[], found: Place, isTouched: boolean): boolean {
-  const known = before.filter((other) => isSame(other, after))[0];
+/** A whole part is asked again for each of its findings. */
+const BY_NOTE = new WeakMap<Examination, ReadonlyMap<number, readonly Finding[]>>();
+
+/** The findings at each note, by its index. */
+function byNote(examination: Examination): ReadonlyMap<number, readonly Finding[]> {
+  const known = BY_NOTE.get(examination);
+  if (known) return known;
+  const found = new Map<number, Finding[]>();
+  for (const finding of examination.findings) {
+    const here = found.get(finding.noteIndex);
+    if (here) here.push(finding);
+    else found.set(finding.noteIndex, [finding]);
+  }
+  BY_NOTE.set(examination, found);
+  return found;
+}
+
+/**
+ * What was there before as grave; else less grave than what went, and at the notes that changed less than what was there.
+ * @param here what was found at this note before
+ */
+function isNoWorse(after: Place, here: readonly Place[], found: Place, isTouched: boolean): boolean {
+  const known = here.filter((other) => isSame(other, after))[0];
   if (known && GRAVITY[known.severity] >= GRAVITY[after.severity]) return true;
-  const here = before.filter(({ noteIndex }) => noteIndex === after.noteIndex);
   const worstHere = Math.max(0, ...here.map(({ severity }) => GRAVITY[severity]));
   const most = isTouched && worstHere > 0 ? worstHere - 1 : 0;
   return GRAVITY[after.severity] <= Math.min(most, GRAVITY[found.severity] - 1);
