@@ -1,6 +1,6 @@
 /** Bars of an étude, and the notes in them. */
 import type { HandSign } from '../part/passage.ts';
-import type { Pitch } from '../pitch/pitch.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 
 /** How loud, from here on; `sfz` and `fp` are for one note, after which what held before holds again, or p. */
 export type Dynamic = 'pp' | 'p' | 'mp' | 'mf' | 'f' | 'sfz' | 'fp';
@@ -125,4 +125,20 @@ export function repeated(bars: readonly Bar[], times: number): readonly Bar[] {
     repeatStarts: i === 0,
     times: i === bars.length - 1 ? times : 0,
   }));
+}
+
+/** A bar by all that is played in it. */
+export function barText({ notes, meter }: Bar): string {
+  const texts = notes.map(
+    ({ written, quarters, hand }) =>
+      `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
+  );
+  return `${meter.beats}/${meter.beatType} ${texts.join(' ')}`;
+}
+
+/** How often the commonest bar comes. */
+export function mostOfOneBar(bars: readonly Bar[]): number {
+  const counts = new Map<string, number>();
+  for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return Math.max(...counts.values());
 }

@@ -95,7 +95,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     const random = seededRandom(seed + 7919 * attempt);
     // The first draws of neighbouring seeds lie close together.
     random();
-    const isDaring = plan.riskyShare > 0 && attempt < DARING_ATTEMPTS;
+    const isDaring = plan.riskyShare > 0 && attempt < (isScant ? 1 : DARING_ATTEMPTS);
     const tones = isDaring ? tonesIn(range, true) : sure;
     const made = kind.compose({
       random,
@@ -166,7 +166,7 @@ function faultsOf(it: Case, most: number): number {
 }
 
 /** A horn with fewer than these in the range has to leap between them, and to say them again. */
-const MANY = { notes: 5, bends: 6 } as const;
+const MANY = { notes: 7, bends: 6 } as const;
 
 /** True when there is a tonic to come home to. */
 function hasHome({ needs }: KindOfEtude, tones: readonly Tone[]): boolean {

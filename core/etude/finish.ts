@@ -27,7 +27,7 @@ function withSigns(bars: readonly Bar[]): readonly Bar[] {
       if (each.dynamic)
         dynamic = each.dynamic === 'fp' ? 'p' : each.dynamic === 'sfz' ? dynamic : each.dynamic;
       if (each.hairpin || each.hairpinEnds) dynamic = null;
-      return { ...each, sign, dynamic: printed };
+      return sign === each.sign && printed === each.dynamic ? each : { ...each, sign, dynamic: printed };
     }),
   }));
 }

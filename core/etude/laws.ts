@@ -2,7 +2,7 @@
 import { pitchCents } from '../pitch/pitch.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Fingering } from '../stopping/fingering.ts';
-import { type Bar, type EtudeNote, quartersOf } from './bar.ts';
+import { type Bar, type EtudeNote, mostOfOneBar, quartersOf } from './bar.ts';
 import {
   asksAndAnswers,
   goesAwayAndComesHome,
@@ -140,22 +140,6 @@ export const LAWS: readonly Law[] = [
 /** The laws that a case breaks. */
 export function brokenLaws(it: Case): readonly Law[] {
   return LAWS.filter((law) => !(it.isScant && law.fault === 'dull') && !law.keeps(it));
-}
-
-/** A bar by all that is played in it. */
-export function barText({ notes, meter }: Bar): string {
-  const texts = notes.map(
-    ({ written, quarters, hand }) =>
-      `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
-  );
-  return `${meter.beats}/${meter.beatType} ${texts.join(' ')}`;
-}
-
-/** How often the commonest bar comes. */
-export function mostOfOneBar(bars: readonly Bar[]): number {
-  const counts = new Map<string, number>();
-  for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
-  return Math.max(...counts.values());
 }
 
 function eventsOf(bars: readonly Bar[]): readonly EtudeNote[] {

@@ -62,7 +62,12 @@ export function marksFor(
   for (const examined of examination.notes) {
     const finding = worst.get(examined.note.index);
     const isOpened = opensAgain(examined, closed);
-    const isMarked = isHandState(examined.reading.state) || finding?.severity === 'impossible' || isOpened;
+    const isMarked =
+      isHandState(examined.reading.state) ||
+      finding?.severity === 'impossible' ||
+      isOpened ||
+      // On a natural horn the open notes are what it gives, in tune or not.
+      (examined.player.horn.natural && examined.verdict === 'risky');
     const mark = isMarked ? markFor(examined, finding, isOpened, show, reader) : null;
     const kept =
       mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;

@@ -1,8 +1,8 @@
 /** Lessons and courses: what stands on a page, and how pages grow. */
 import { describe, expect, test } from 'vitest';
+import { barText } from '../../core/etude/bar.ts';
 import { composeCourse } from '../../core/etude/course.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import { barText } from '../../core/etude/laws.ts';
 import { composeLesson, type LessonRequest, PAGE_LINES } from '../../core/etude/lesson.ts';
 import { LEVELS } from '../../core/etude/levels.ts';
 import { countLines, lineStarts } from '../../core/etude/pageLines.ts';

@@ -39,6 +39,7 @@ describe('a natural horn has every change of the hand marked', () => {
     ['a full stop', 'G4 F4 G4', [['(G)', '+'], ['o']]],
     ['not where the part has its own sign', 'B4 C5o', [['(C)', '¾']]],
     ['never how far beside a + of the part', 'B4+ C5 F4+', [['(C)'], ['o'], ['(G)']]],
+    ['an open note that is out of tune, as risky', 'C5 Bb4 B4 Bb4', [['≈'], ['(C)', '¾'], ['≈ o']]],
     ['in each voice by itself', 'B4/2 C5/2 | v2: C4/2 E4/2', [['(C)', '¾'], ['o']]],
   ])('%s', (_, text, expected) => {
     expect(linesOf(text, 'natural')).toEqual(expected);

@@ -1,15 +1,5 @@
 /** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
-import {
-  type Bar,
-  bar,
-  type EtudeNote,
-  FOUR_FOUR,
-  type Meter,
-  note,
-  rest,
-  THREE_FOUR,
-  withDynamic,
-} from '../bar.ts';
+import { type Bar, bar, type EtudeNote, FOUR_FOUR, type Meter, note, rest, withDynamic } from '../bar.ts';
 import { type Figure, figure } from '../figure.ts';
 import type { Level } from '../levels.ts';
 import { pick } from '../random.ts';
@@ -38,9 +28,9 @@ const IN_ONE_BAR: { readonly [level in Level]: readonly Treatment[] } = {
   3: [
     treatment(FOUR_FOUR, 'o.5~ s.5~ o.5~ s.5~ o1^ r1'),
     treatment(FOUR_FOUR, 'o1/3~ s1/3~ o1/3~ s1~ o1 r1'),
-    treatment(THREE_FOUR, 'o.5~ s.5~ o1^ r1'),
+    treatment(FOUR_FOUR, 'o.5~ s.5~ o2^ r1'),
     treatment(FOUR_FOUR, 's1>~ o1~ s1^ r1'),
-    treatment(THREE_FOUR, 's1~ o1^ r1'),
+    treatment(FOUR_FOUR, 's1~ o2^ r1'),
     DOWN_UP,
     CLOSE,
   ],

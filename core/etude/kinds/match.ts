@@ -1,7 +1,15 @@
 /** An open note matched by the same note stopped: the ear sets the pitch, lip and hand find it again. */
-import { type Bar, FOUR_FOUR, type Meter, THREE_FOUR, withBreath, withDynamic } from '../bar.ts';
+import {
+  type Bar,
+  FOUR_FOUR,
+  type Meter,
+  mostOfOneBar,
+  THREE_FOUR,
+  withBreath,
+  withDynamic,
+} from '../bar.ts';
 import { type Figure, figure, notesTaken, played } from '../figure.ts';
-import { planPhrases } from '../harmony.ts';
+import { type PhrasePlan, planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
 import { pick } from '../random.ts';
@@ -55,41 +63,60 @@ const OPEN_CLOSES: readonly Figure[] = read(['s1 o2 r1', 's2 o1 r1']);
 const FEWEST_NOTES = 3;
 
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, tones, length } = workshop;
-  const { pairs, restsOpen } = pairsOf(tones);
+  const { random, key, length } = workshop;
   const bars: Bar[] = [];
   let before: Tone | null = null;
-  for (const { chords, ends, heights } of planPhrases(random, length / 4, key, false)) {
-    const meters: Meter[] = [0, 1, 2].map(() =>
-      plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? THREE_FOUR : FOUR_FOUR,
-    );
-    const used: Figure[] = [];
-    const figures = meters.map((meter) => {
-      const choice = meter === FOUR_FOUR ? FOURS[level] : THREES;
-      const fresh = choice.filter((each) => used.indexOf(each) < 0 && fits(each, workshop));
-      const chosen = fresh.length > 0 ? pick(random, fresh) : pickFitting(choice, workshop);
-      used.push(chosen);
-      return chosen;
-    });
-    figures.push(pickFitting(restsOpen ? OPEN_CLOSES : CLOSES[level], workshop));
-    const places: Place[] = [];
-    figures.forEach((strokes, bar) => {
-      for (let i = 0; i < notesTaken(strokes); i++)
-        places.push({ chord: chords[bar]!, firm: i === 0, height: heights[bar]! });
-    });
-    places[places.length - 1] = { ...places[places.length - 1]!, chord: ends, firm: true };
-    const line: readonly Tone[] = drawMovingLine(random, pairs, places, before, FEWEST_NOTES);
-    let next = 0;
-    figures.forEach((strokes, i) => {
-      const made = played(strokes, line.slice(next), i < 3 ? meters[i]! : FOUR_FOUR);
-      bars.push(
-        i === 0 ? withDynamic(made, pick(random, ['mf', 'mp', 'p'])) : i === 1 ? withBreath(made) : made,
-      );
-      next += notesTaken(strokes);
-    });
-    before = line[line.length - 1]!;
+  for (const plan of planPhrases(random, length / 4, key, false)) {
+    let drawn = drawPhrase(workshop, plan, before);
+    // On few notes a bar soon comes a third time.
+    for (let draw = 1; draw < DRAWS && mostOfOneBar([...bars, ...drawn.bars]) > 2; draw++)
+      drawn = drawPhrase(workshop, plan, before);
+    bars.push(...drawn.bars);
+    before = drawn.last;
   }
   return bars;
+}
+
+/** Phrases drawn at most before one that repeats too much is taken. */
+const DRAWS = 8;
+
+function drawPhrase(
+  workshop: Workshop,
+  { chords, ends, heights }: PhrasePlan,
+  before: Tone | null,
+): { readonly bars: readonly Bar[]; readonly last: Tone } {
+  const { random, level, plan, tones } = workshop;
+  const { pairs, restsOpen } = pairsOf(tones);
+  // The first and the last bar are in four: a change there would be announced behind the double bar.
+  const meters: Meter[] = [0, 1, 2].map((bar) =>
+    bar > 0 && plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? THREE_FOUR : FOUR_FOUR,
+  );
+  const used: Figure[] = [];
+  const figures = meters.map((meter) => {
+    const choice = meter === FOUR_FOUR ? FOURS[level] : THREES;
+    const fresh = choice.filter((each) => used.indexOf(each) < 0 && fits(each, workshop));
+    const chosen = fresh.length > 0 ? pick(random, fresh) : pickFitting(choice, workshop);
+    used.push(chosen);
+    return chosen;
+  });
+  figures.push(pickFitting(restsOpen ? OPEN_CLOSES : CLOSES[level], workshop));
+  const places: Place[] = [];
+  figures.forEach((strokes, bar) => {
+    for (let i = 0; i < notesTaken(strokes); i++)
+      places.push({ chord: chords[bar]!, firm: i === 0, height: heights[bar]! });
+  });
+  places[places.length - 1] = { ...places[places.length - 1]!, chord: ends, firm: true };
+  const line: readonly Tone[] = drawMovingLine(random, pairs, places, before, FEWEST_NOTES);
+  const bars: Bar[] = [];
+  let next = 0;
+  figures.forEach((strokes, i) => {
+    const made = played(strokes, line.slice(next), i < 3 ? meters[i]! : FOUR_FOUR);
+    bars.push(
+      i === 0 ? withDynamic(made, pick(random, ['mf', 'mp', 'p'])) : i === 1 ? withBreath(made) : made,
+    );
+    next += notesTaken(strokes);
+  });
+  return { bars, last: line[line.length - 1]! };
 }
 
 /** The kind, as the list of kinds has it. */

@@ -29,7 +29,10 @@ function pattern(
   return { bars: bars.map(([text, meter, dynamic]) => ({ figure: figure(text), meter, dynamic })), keeps };
 }
 
-/** Level 1 hears the open note first and closes over a rest; later the tones swell, join and take a hard beginning. */
+/**
+ * Level 1 hears the open note first and closes over a rest; later the tones swell, join and take a hard beginning. All end
+ * in 4/4, in which the next exercise begins: a change there would be announced behind the double bar.
+ */
 const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
   1: [
     pattern(
@@ -94,8 +97,8 @@ const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
       [
         ['s4>-!', FOUR_FOUR, 'fp'],
         ['s3<!,', THREE_FOUR, 'p'],
-        ["o1 s1_ 'o1 s1_", FOUR_FOUR, 'mf'],
-        ['s2^-! r1', THREE_FOUR, 'f'],
+        ["o1 s1_ 'o1", THREE_FOUR, 'mf'],
+        ['s3^-! r1', FOUR_FOUR, 'f'],
       ],
       [],
     ),
@@ -104,7 +107,7 @@ const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
         ["s1( 's3)<!", FOUR_FOUR, 'p'],
         ["s2>(- 's2)!,", FOUR_FOUR, 'f'],
         ["o1 s1_ 'o1", THREE_FOUR, 'mp'],
-        ['s2^-! r1', THREE_FOUR, null],
+        ['s3^-! r1', FOUR_FOUR, null],
       ],
       [],
     ),
