@@ -1,8 +1,11 @@
 /** Composes études. */
 import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
+import type { Horn } from '../horn/horn.ts';
 import { checkSettings } from '../part/settings.ts';
-import { pitchCents, printPitch, printPitchClass } from '../pitch/pitch.ts';
+import { pitchCents, printPitch } from '../pitch/pitch.ts';
 import { type Examination, examine } from '../rules/examine.ts';
+import { type EtudeObstacle, obstacleText } from '../words/etudes.ts';
+import { ENGLISH_READER } from '../words/language.ts';
 import { difficultyOf } from './difficulty.ts';
 import {
   type Etude,
@@ -41,11 +44,6 @@ const DARING_ATTEMPTS = 6;
 const ENOUGH = { notes: 5, bends: 6 } as const;
 const FEWEST = { notes: 3, bends: 3 } as const;
 
-const NEEDED = {
-  notes: 'notes of the key that the hand makes surely',
-  bends: 'tones the hand can take down and let up again',
-} as const;
-
 /**
  * Composes an étude.
  * @returns the étude, or why this horn or range has none
@@ -58,7 +56,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     'what is asked for: { kind, key, level, bars, tempo, low, high, seed, player }',
   );
   checkRequest(request);
-  const { key, level, player, seed, bars: length } = request;
+  const { key, level, player, seed, bars: length, reader = ENGLISH_READER } = request;
   const kind: KindOfEtude = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;
   const plan = planFor(level, player.horn.natural);
   const transposition = transpositionOf(player);
@@ -79,13 +77,13 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   );
   const sure = tonesIn(range, isAsked);
   const bends = bendsIn(range);
-  const lacking = whatLacks(kind, player.horn.label, found(range), range, handSeconds, tempo);
-  if (lacking) return { ok: false, reason: lacking };
-  if (!isAsked && !hasHome(kind, sure))
-    return {
-      ok: false,
-      reason: `a ${player.horn.label} has no sure ${printPitchClass(key.tonic)} to come home to from ${printPitch(range.low)} to ${printPitch(range.high)}: choose another key or a wider range`,
-    };
+  const obstacle = obstacleTo(kind, player.horn, found(range), range, handSeconds, tempo);
+  if (obstacle) return { ok: false, reason: obstacleText(obstacle, reader) };
+  if (!isAsked && !hasHome(kind, sure)) {
+    const { low, high } = range;
+    const noHome = { is: 'no-home', tonic: key.tonic, low, high, horn: player.horn } as const;
+    return { ok: false, reason: obstacleText(noHome, reader) };
+  }
 
   const isScant = found(range) < MANY[kind.needs];
   let best: { readonly it: Case; readonly faults: number } | null = null;
@@ -199,17 +197,15 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
     );
 }
 
-function whatLacks(
+function obstacleTo(
   { needs }: KindOfEtude,
-  horn: string,
+  horn: Horn,
   found: number,
   { low, high }: Range,
   handSeconds: number,
   tempo: number,
-): string | null {
+): EtudeObstacle | null {
   const half = (2 * 60) / tempo;
-  if (handSeconds > half)
-    return `a hand that needs ${handSeconds} s has no time within a half note at ${tempo} beats a minute: choose a slower tempo or a quicker hand`;
-  if (found >= FEWEST[needs]) return null;
-  return `from ${printPitch(low)} to ${printPitch(high)} a ${horn} has ${found === 0 ? 'no' : `only ${found}`} ${NEEDED[needs]}: choose a wider range, another key, kind or horn`;
+  if (handSeconds > half) return { is: 'no-time', handSeconds, tempo };
+  return found >= FEWEST[needs] ? null : { is: 'too-few', needs, found, low, high, horn };
 }

@@ -1,6 +1,7 @@
 /** What an étude is: an exercise that trains one thing about the hand, as data; the doors turn it into a score. */
 import type { Settings } from '../part/settings.ts';
 import type { Pitch, Transposition } from '../pitch/pitch.ts';
+import type { Reader } from '../words/language.ts';
 import type { Bar } from './bar.ts';
 import type { Difficulty } from './difficulty.ts';
 import type { Key } from './key.ts';
@@ -23,6 +24,8 @@ export interface EtudeRequest {
   readonly seed: number;
   /** The horn, hand and ear it is written for. */
   readonly player: Settings;
+  /** Whoever is told why there is no étude; English where absent. */
+  readonly reader?: Reader;
 }
 
 /** The shortest étude, in bars. */

@@ -122,7 +122,7 @@ interface Exercises {
 }
 
 function exercisesOf(
-  { level, seed, player, low, high, kept = [], pace = 1 }: LessonRequest,
+  { level, seed, player, low, high, kept = [], pace = 1, reader = ENGLISH_READER }: LessonRequest,
   page: Page,
   home: Key,
   second: Key,
@@ -148,6 +148,7 @@ function exercisesOf(
         high,
         seed: (seed + 104729 * i + 15485863 * attempt) % (HIGHEST_SEED + 1),
         player,
+        reader,
       });
       if (!made.ok) {
         reason = made.reason;

@@ -397,6 +397,16 @@ const etudes: EtudeWords = {
     'So lange ruhen, wie gespielt wurde.',
     'Aufhören, wenn der Ansatz ermüdet oder die Hand schmerzt.',
   ],
+  noTime: (seconds, tempo) =>
+    `eine Hand, die ${seconds} s braucht, hat in einer halben Note bei ${tempo} Schlägen pro Minute keine Zeit: ein langsameres Tempo oder eine schnellere Hand wählen`,
+  tooFew: {
+    notes: (low, high, horn, count) =>
+      `von ${low} bis ${high} hat das Instrument (${horn}) ${count === 0 ? 'keinen Ton' : `nur ${counted(count, 'Ton', 'Töne')}`} der Tonart, ${count < 2 ? 'den' : 'die'} die Hand sicher macht: einen weiteren Umfang, eine andere Tonart, Art oder ein anderes Horn wählen`,
+    bends: (low, high, horn, count) =>
+      `von ${low} bis ${high} hat das Instrument (${horn}) ${count === 0 ? 'keinen Ton' : `nur ${counted(count, 'Ton', 'Töne')}`}, ${count < 2 ? 'den' : 'die'} die Hand senken und wieder heben kann: einen weiteren Umfang, eine andere Tonart, Art oder ein anderes Horn wählen`,
+  },
+  noHome: (tonic, low, high, horn) =>
+    `das Instrument (${horn}) hat von ${low} bis ${high} kein sicheres ${tonic} als Grundton: eine andere Tonart oder einen weiteren Umfang wählen`,
 };
 
 const scores: ScoreWords = {
@@ -519,7 +529,8 @@ const panel: PanelWords = {
     `Das System soll ${path} öffnen. Erscheint nichts, die Datei im Notenprogramm öffnen.`,
   etudeNotWritten: (title) =>
     `Die Etüde „${title}“ ließ sich nicht schreiben: Kein Ordner nimmt die Datei an.`,
-  etudeRange: (range) => `„${range}“ ist kein Umfang: zwei Töne wie C4–G5 oder nichts.`,
+  etudeRange: (range) =>
+    `„${range}“ ist kein Umfang: zwei Töne, den tieferen zuerst, wie C4–G5, oder nichts.`,
   faults: {
     notExported: (path) => `das Notenprogramm konnte ${path} nicht schreiben`,
     placeNotFound: 'eine Note steht nicht mehr, wo sie gelesen wurde; neu prüfen',

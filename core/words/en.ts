@@ -369,6 +369,16 @@ const etudes: EtudeWords = {
   valveLegend:
     'Bell closed, stopping valve down: the fingerings over stopped notes are those of the note as written, on the B♭ side.',
   advice: ['Rest as long as you have played.', 'Stop when the lip tires or the hand hurts.'],
+  noTime: (seconds, tempo) =>
+    `a hand that needs ${seconds} s has no time within a half note at ${tempo} beats a minute: choose a slower tempo or a quicker hand`,
+  tooFew: {
+    notes: (low, high, horn, count) =>
+      `from ${low} to ${high} a ${horn} has ${count === 0 ? 'no' : `only ${count}`} ${count === 1 ? 'note' : 'notes'} of the key that the hand makes surely: choose a wider range, another key, kind or horn`,
+    bends: (low, high, horn, count) =>
+      `from ${low} to ${high} a ${horn} has ${count === 0 ? 'no' : `only ${count}`} ${count === 1 ? 'tone' : 'tones'} the hand can take down and let up again: choose a wider range, another key, kind or horn`,
+  },
+  noHome: (tonic, low, high, horn) =>
+    `a ${horn} has no sure ${tonic} to come home to from ${low} to ${high}: choose another key or a wider range`,
 };
 
 const scores: ScoreWords = {
@@ -485,7 +495,7 @@ const panel: PanelWords = {
   etudeAsked: (path) =>
     `The desktop was asked to open ${path}. If the editor does not show it, open the file there.`,
   etudeNotWritten: (title) => `The étude “${title}” could not be written: no folder takes the file.`,
-  etudeRange: (range) => `“${range}” is no range: write two notes, as in C4–G5, or nothing.`,
+  etudeRange: (range) => `“${range}” is no range: write two notes, the lower first, as in C4–G5, or nothing.`,
   faults: {
     notExported: (path) => `the editor could not write ${path}`,
     placeNotFound: 'a note is no longer where it was read; look again',

@@ -388,6 +388,16 @@ const etudes: EtudeWords = {
   valveLegend:
     'Pabellón cerrado y cilindro de tapado pulsado: sobre las notas tapadas, las posiciones de la nota escrita, lado si♭.',
   advice: ['Descansar tanto como se ha tocado.', 'Parar cuando el labio se canse o duela la mano.'],
+  noTime: (seconds, tempo) =>
+    `una mano que tarda ${seconds} s no tiene tiempo en una blanca a ${tempo} pulsos por minuto: elegir un tempo más lento o una mano más rápida`,
+  tooFew: {
+    notes: (low, high, horn, count) =>
+      `de ${low} a ${high} una ${horn} ${count === 0 ? 'no tiene ninguna nota' : `solo tiene ${counted(count, 'nota', 'notas')}`} de la tonalidad que la mano haga con seguridad: elegir una extensión más amplia, otra tonalidad, otra clase u otra trompa`,
+    bends: (low, high, horn, count) =>
+      `de ${low} a ${high} una ${horn} ${count === 0 ? 'no tiene ningún sonido' : `solo tiene ${counted(count, 'sonido', 'sonidos')}`} que la mano pueda bajar y dejar subir: elegir una extensión más amplia, otra tonalidad, otra clase u otra trompa`,
+  },
+  noHome: (tonic, low, high, horn) =>
+    `una ${horn} no tiene un ${tonic} seguro al que volver de ${low} a ${high}: elegir otra tonalidad o una extensión más amplia`,
 };
 
 const scores: ScoreWords = {
@@ -506,7 +516,8 @@ const panel: PanelWords = {
     `El estudio «${title}» está escrito. Abrir este archivo en el editor: ${path}`,
   etudeAsked: (path) => `El sistema debe abrir ${path}. Si no aparece nada, abrir el archivo en el editor.`,
   etudeNotWritten: (title) => `No se pudo escribir el estudio «${title}»: ninguna carpeta acepta el archivo.`,
-  etudeRange: (range) => `«${range}» no es una extensión: escribir dos notas, como C4–G5, o nada.`,
+  etudeRange: (range) =>
+    `«${range}» no es una extensión: escribir dos notas, primero la más grave, como C4–G5, o nada.`,
   faults: {
     notExported: (path) => `el editor no pudo escribir ${path}`,
     placeNotFound: 'una nota ya no está donde se leyó; revisar',

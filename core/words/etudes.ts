@@ -3,11 +3,11 @@ import type { Horn } from '../horn/horn.ts';
 import { sidesForStopping } from '../horn/horn.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { KindWords } from './areas/etudes.ts';
-import { hornText, keyText, listText } from './fingerings.ts';
+import { decimalText, hornText, keyText, listText } from './fingerings.ts';
 import type { Reader } from './language.ts';
 import { WORDS } from './languages.ts';
 import { capital } from './listed.ts';
-import { noteClassName } from './noteNames.ts';
+import { noteClassName, noteName } from './noteNames.ts';
 
 /** What a kind is called and trains. @param kind its word, such as `bend` */
 export function kindWords(kind: string, { language }: Reader): KindWords {
@@ -32,6 +32,43 @@ export function keyInModeText(
   reader: Reader,
 ): string {
   return WORDS[reader.language].etudes.key[mode](noteClassName(tonic, reader));
+}
+
+/** Why there is no étude, as data. */
+export type EtudeObstacle =
+  | {
+      readonly is: 'no-time';
+      readonly handSeconds: number;
+      /** Beats a minute. */
+      readonly tempo: number;
+    }
+  | {
+      readonly is: 'too-few';
+      readonly needs: 'notes' | 'bends';
+      /** What there is of them, from 0. */
+      readonly found: number;
+      readonly low: Pitch;
+      readonly high: Pitch;
+      readonly horn: Horn;
+    }
+  | {
+      readonly is: 'no-home';
+      readonly tonic: Pitch;
+      readonly low: Pitch;
+      readonly high: Pitch;
+      readonly horn: Horn;
+    };
+
+/** Why there is no étude, and what to choose instead, as one clause without a full stop. */
+export function obstacleText(obstacle: EtudeObstacle, reader: Reader): string {
+  const words = WORDS[reader.language].etudes;
+  if (obstacle.is === 'no-time')
+    return words.noTime(decimalText(obstacle.handSeconds, 2, reader), obstacle.tempo);
+  const [low, high] = [noteName(obstacle.low, reader), noteName(obstacle.high, reader)];
+  const horn = hornText(obstacle.horn, reader);
+  return obstacle.is === 'too-few'
+    ? words.tooFew[obstacle.needs](low, high, horn, obstacle.found)
+    : words.noHome(noteClassName(obstacle.tonic, reader), low, high, horn);
 }
 
 /** What the head of a page tells. */

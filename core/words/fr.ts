@@ -398,6 +398,16 @@ const etudes: EtudeWords = {
     'Se reposer aussi longtemps qu’on a joué.',
     'Arrêter quand les lèvres fatiguent ou que la main fait mal.',
   ],
+  noTime: (seconds, tempo) =>
+    `une main qui met ${seconds} s n’a pas le temps dans une blanche à ${tempo} temps par minute : choisir un tempo plus lent ou une main plus rapide`,
+  tooFew: {
+    notes: (low, high, horn, count) =>
+      `de ${low} à ${high} un ${horn} ${count === 0 ? 'n’a aucune note' : `n’a que ${counted(count, 'note', 'notes')}`} de la tonalité que la main fasse sûrement : choisir une étendue plus large, une autre tonalité, un autre genre ou un autre cor`,
+    bends: (low, high, horn, count) =>
+      `de ${low} à ${high} un ${horn} ${count === 0 ? 'n’a aucun son' : `n’a que ${counted(count, 'son', 'sons')}`} que la main puisse baisser et laisser remonter : choisir une étendue plus large, une autre tonalité, un autre genre ou un autre cor`,
+  },
+  noHome: (tonic, low, high, horn) =>
+    `un ${horn} n’a pas de ${tonic} sûr où revenir de ${low} à ${high} : choisir une autre tonalité ou une étendue plus large`,
 };
 
 const scores: ScoreWords = {
@@ -519,7 +529,8 @@ const panel: PanelWords = {
   etudeAsked: (path) => `Le système doit ouvrir ${path}. Si rien ne vient, ouvrir le fichier dans l’éditeur.`,
   etudeNotWritten: (title) =>
     `L’étude « ${title} » n’a pas pu être écrite : aucun dossier n’accepte le fichier.`,
-  etudeRange: (range) => `« ${range} » n’est pas une étendue : écrire deux notes, comme C4–G5, ou rien.`,
+  etudeRange: (range) =>
+    `« ${range} » n’est pas une étendue : écrire deux notes, la plus grave d’abord, comme C4–G5, ou rien.`,
   faults: {
     notExported: (path) => `l’éditeur n’a pas pu écrire ${path}`,
     placeNotFound: 'une note n’est plus là où elle a été lue ; revoir',

@@ -397,6 +397,16 @@ const etudes: EtudeWords = {
   valveLegend:
     'Padiglione chiuso, pistone per i chiusi premuto: sulle note chiuse stanno le posizioni della nota scritta, lato si♭.',
   advice: ['Riposare quanto si è suonato.', 'Smettere quando il labbro si stanca o la mano fa male.'],
+  noTime: (seconds, tempo) =>
+    `una mano che impiega ${seconds} s non ha tempo in una minima a ${tempo} tempi al minuto: scegliere un tempo più lento o una mano più veloce`,
+  tooFew: {
+    notes: (low, high, horn, count) =>
+      `da ${low} a ${high} un ${horn} ${count === 0 ? 'non ha nessuna nota' : `ha solo ${counted(count, 'nota', 'note')}`} della tonalità che la mano faccia con sicurezza: scegliere un’estensione più ampia, un’altra tonalità, un altro genere o corno`,
+    bends: (low, high, horn, count) =>
+      `da ${low} a ${high} un ${horn} ${count === 0 ? 'non ha nessun suono' : `ha solo ${counted(count, 'suono', 'suoni')}`} che la mano possa abbassare e lasciar risalire: scegliere un’estensione più ampia, un’altra tonalità, un altro genere o corno`,
+  },
+  noHome: (tonic, low, high, horn) =>
+    `un ${horn} non ha un ${tonic} sicuro a cui tornare da ${low} a ${high}: scegliere un’altra tonalità o un’estensione più ampia`,
 };
 
 const scores: ScoreWords = {
@@ -514,7 +524,8 @@ const panel: PanelWords = {
   etudeAsked: (path) => `Il sistema deve aprire ${path}. Se non compare nulla, aprire il file nell’editor.`,
   etudeNotWritten: (title) =>
     `Non è stato possibile scrivere lo studio «${title}»: nessuna cartella accetta il file.`,
-  etudeRange: (range) => `«${range}» non è un’estensione: scrivere due note, come C4–G5, o niente.`,
+  etudeRange: (range) =>
+    `«${range}» non è un’estensione: scrivere due note, prima la più grave, come C4–G5, o niente.`,
   faults: {
     notExported: (path) => `l’editor non ha potuto scrivere ${path}`,
     placeNotFound: 'una nota non è più dove è stata letta; rivedere',

@@ -10,6 +10,8 @@ import {
   PHRASE_BARS,
   panelWords,
   parseKey,
+  parsePitch,
+  pitchCents,
   type Reader,
   type Settings,
   SHORTEST_BARS,
@@ -80,7 +82,7 @@ export interface EtudeOutcome {
 export function openEtude(host: Host, form: EtudeForm, player: Settings, reader: Reader): EtudeOutcome {
   const words = panelWords(reader);
   const range = form.range.trim();
-  const ends = /^(\S+?)\s*[-–]\s*(\S+)$/.exec(range);
+  const ends = endsOf(range);
   if (range !== '' && !ends) return { sentence: words.etudeRange(range), path: null };
   const etude = etudeOnWish(
     {
@@ -89,8 +91,8 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, reader:
       level: form.level as Level,
       bars: form.bars,
       tempo: form.tempo > 0 ? form.tempo : null,
-      low: ends ? ends[1]! : null,
-      high: ends ? ends[2]! : null,
+      low: ends ? ends.low : null,
+      high: ends ? ends.high : null,
       seed: Math.floor(Math.random() * NEW_SEEDS),
     },
     player,
@@ -100,6 +102,18 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, reader:
   return isAtLeast(host, 4, 0)
     ? leave(host, etude.title, etude.text, reader)
     : open(host, etude.title, etude.text, reader);
+}
+
+/** The ends of a range as a user writes it; null for what is none. */
+function endsOf(range: string): { readonly low: string; readonly high: string } | null {
+  const match = /^(\S+?)\s*[-–]\s*(\S+)$/.exec(range);
+  if (!match) return null;
+  const [, low, high] = match as unknown as [string, string, string];
+  try {
+    return pitchCents(parsePitch(low)) < pitchCents(parsePitch(high)) ? { low, high } : null;
+  } catch {
+    return null;
+  }
 }
 
 /** Version 3 reads the file, and needs it no more once it is read. */

@@ -49,7 +49,7 @@ export function etudeOnWish(wish: EtudeWish, player: Settings, reader: Reader = 
       wish.kind === 'lesson'
         ? composeLesson({ level, key, low, high, seed, player, reader })
         : onItsPage(
-            composeEtude({ kind: wish.kind, key, level, bars, tempo, low, high, seed, player }),
+            composeEtude({ kind: wish.kind, key, level, bars, tempo, low, high, seed, player, reader }),
             reader,
           );
     if (!made.ok) return made;

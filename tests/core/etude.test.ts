@@ -347,7 +347,7 @@ describe('what cannot be', () => {
     [{ kind: 'bend', low: parsePitch('C6'), high: parsePitch('G6') }, /no tones the hand can take down/],
     [
       { kind: 'scale', low: parsePitch('C2'), high: parsePitch('G2') },
-      /notes of the key that the hand makes surely/,
+      /notes? of the key that the hand makes surely/,
     ],
     [{ kind: 'match', player: { ...DEFAULT_SETTINGS, handSeconds: 5 } }, /no time within a half note/],
     [{ kind: 'bend', player: hornNamed('single-bflat-stop-valve') }, /no tones the hand can take down/],

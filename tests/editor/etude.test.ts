@@ -51,7 +51,8 @@ inEveryHost('études from the panel', (host) => {
 
   it.each([
     ['a range that is none', { ...FORM, range: 'high' }, /“high” is no range/],
-    ['a range too small', { ...FORM, range: 'C5-C5' }, /^Nothing was changed: /],
+    ['a range of one note', { ...FORM, range: 'C5-C5' }, /“C5-C5” is no range/],
+    ['a range too small', { ...FORM, range: 'C5-D5' }, /^Nothing was changed: /],
     ['a tempo nobody plays', { ...FORM, tempo: 12 }, /^Nothing was changed: /],
   ])('%s: one sentence, and the score stays open', async (_, form, sentence) => {
     const run = await host.run(PART, [

@@ -31,4 +31,11 @@ export interface EtudeWords {
   readonly valveLegend: string;
   /** When to rest, and when to stop. */
   readonly advice: readonly [string, string];
+  /** Why there is no étude, and what to choose instead; without a full stop. @param seconds as the language prints them */
+  noTime(seconds: string, tempo: number): string;
+  /** By what the kind needs. @param horn without an article @param count of those there are, from 0 */
+  readonly tooFew: {
+    readonly [needs in 'notes' | 'bends']: (low: string, high: string, horn: string, count: number) => string;
+  };
+  noHome(tonic: string, low: string, high: string, horn: string): string;
 }

@@ -85,6 +85,7 @@ function writeEtude(options: EtudeOptions, reader: Reader): void {
     ...endsOf(options),
     seed,
     player,
+    reader,
   });
   if (!result.ok) throw new Failure(() => result.reason);
   const sheet = etudeSheet(result.etude, reader);
