@@ -48,6 +48,21 @@ const BAD_FILES: readonly BadFile[] = [
     says: ['<html>', 'MusicXML'],
   },
   {
+    what: 'two parts of one id',
+    name: 'a.musicxml',
+    content: GOOD.replace(/<score-part[\s\S]*?<\/score-part>/, '$&$&'),
+    says: ['line', 'two parts have the id "P1"', 'an id of its own'],
+  },
+  {
+    what: 'a chord that no hand plays',
+    name: 'a.musicxml',
+    content: GOOD.replace(
+      /<note>[\s\S]*?<\/note>/,
+      (note) => note + note.replace('>', '><chord/>').repeat(1000),
+    ),
+    says: ['1,000 notes', 'where the file comes from'],
+  },
+  {
     what: 'a score without a horn',
     name: 'a.musicxml',
     content: score(['C5+', 'E5'], { name: 'Tin Whistle' }),

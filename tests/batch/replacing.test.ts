@@ -27,6 +27,7 @@ const WRITERS: readonly { readonly what: string; readonly args: (target: string)
   { what: 'clear', args: (target) => ['clear', 'part.musicxml', '-o', target] },
   { what: 'report', args: (target) => ['report', 'part.musicxml', '-o', target] },
   { what: 'etude', args: (target) => ['etude', '--kind', 'bend', '--seed', '3', '-o', target] },
+  { what: 'lesson', args: (target) => ['lesson', '--level', '1', '--seed', '3', '-o', target] },
   { what: 'chart as a score', args: (target) => ['chart', '--format', 'musicxml', '-o', target] },
   { what: 'explain', args: (target) => ['explain', 'C5', '--curve', target] },
 ];

@@ -43,6 +43,16 @@ describe('faults', () => {
       GOOD.replace('Horn in F', 'Horn \u0001'),
       /a character stands where XML does not allow it/,
     ],
+    [
+      'two parts of one id in the list',
+      GOOD.replace(/<score-part[\s\S]*?<\/score-part>/, '$&$&'),
+      /line \d+, column \d+: two parts have the id "P1": give each part an id of its own/,
+    ],
+    [
+      'a part that stands there twice',
+      GOOD.replace(/<part id[\s\S]*<\/part>/, '$&$&'),
+      /line \d+, column \d+: the part "P1" stands here twice/,
+    ],
     ['two scores in a row', GOOD + GOOD.replace(/^<\?.*\?>/, ''), /a second document/],
   ])('%s', (_case, text, message) => {
     const fault = faultOf(text);

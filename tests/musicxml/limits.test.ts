@@ -67,7 +67,7 @@ describe('entities', () => {
       `<!ENTITY e "${'x'.repeat(1000)}">`,
       direction('&e;'.repeat(1001)) + noteOf('C5', 2),
     );
-    expect(() => readScore(text)).toThrow('stand for more than a million characters in all');
+    expect(() => readScore(text)).toThrow('stand for more than 1,000,000 characters in all');
   });
 });
 
