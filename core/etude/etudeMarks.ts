@@ -2,6 +2,7 @@
 import type { Mark } from '../marks/annotation.ts';
 import { marksFor, SHOW_ALL, type Show } from '../marks/marks.ts';
 import type { Examination } from '../rules/examine.ts';
+import { ENGLISH_READER, type Reader } from '../words/language.ts';
 
 /** Notes quicker than this are read at a glance, in quarters. */
 const QUICK_QUARTERS = 0.45;
@@ -11,9 +12,10 @@ const QUICK_QUARTERS = 0.45;
  * again; notes quicker than eighths have their valves alone, as the eye has time for no more. What is risky is said
  * every time. A natural horn has no valves to print: a mark says how far the hand closes, where it closes further or less
  * than at the note before.
+ * @param reader in whose language notes are named; English by default
  */
-export function etudeMarks(examination: Examination): readonly Mark[] {
-  const byNote = (show: Show) => new Map(marksFor(examination, show).map((mark) => [mark.noteIndex, mark]));
+export function etudeMarks(examination: Examination, reader: Reader = ENGLISH_READER): readonly Mark[] {
+  const byNote = (show: Show) => new Map(marksFor(examination, show, reader).map((mark) => [mark.noteIndex, mark]));
   const full = byNote(SHOW_ALL);
   const valves = byNote({ ...SHOW_ALL, natural: false, fingered: false });
   const shown = new Set<string>();

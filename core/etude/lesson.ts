@@ -196,6 +196,7 @@ export function sheetOf(
   return {
     title,
     instrument: instrumentText(horn, reader),
+    reader,
     lines: headTexts(
       { horn, level, seed, difficulty: score, keys, rangeSemitones, changesPerMinute, risky },
       reader,

@@ -1,5 +1,6 @@
 /** What a page on a stand holds: one étude, or the exercises of a lesson, and what the player is told about them. */
 import type { Difficulty } from './difficulty.ts';
+import type { Reader } from '../words/language.ts';
 import type { Etude } from './etude.ts';
 
 /** A page. */
@@ -9,6 +10,8 @@ export interface Sheet {
   readonly instrument: string;
   /** What the player is told, a line each: how hard it is and why, how to read it, when to rest. */
   readonly lines: readonly string[];
+  /** Whoever reads the page. */
+  readonly reader: Reader;
   /** In the order in which they are practised; numbered where there are several. */
   readonly etudes: readonly Etude[];
   /** One line for each, that says what it trains. */

@@ -153,8 +153,8 @@ export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
 function notations(note: EtudeNote, isSlidTo: boolean, { tuplet }: Grouping): XmlElement | null {
   const children: XmlElement[] = [];
   if (note.slur) children.push(element('slur', { type: note.slur, number: 1 }));
-  // The fingerings stand above; a bracket tells its number from one of them where an editor sets it there all the same.
-  if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes', placement: 'below' }));
+  // At the stems, the slur being at the heads; a bracket tells its number from a fingering above it.
+  if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes' }));
   if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
   if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
   if (note.sign) children.push(technical(note.sign));

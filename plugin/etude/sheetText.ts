@@ -22,10 +22,10 @@ export function sheetText(
   if (copy === 'plain') return textOf(sheetScore(player.horn.natural ? withoutSigns(sheet) : sheet));
   const score = readScore(textOf(sheetScore(sheet)));
   // Our own bass clef is in new notation, whatever the player takes others to be.
-  const reader: Settings = { ...player, bassClef: 'new' };
+  const reading: Settings = { ...player, bassClef: 'new' };
   const parts = score.horns.map(({ id, passage }) => ({
     partId: id,
-    marks: etudeMarks(examine(passage, reader)),
+    marks: etudeMarks(examine(passage, reading), sheet.reader),
   }));
   return writeMarks(score, parts);
 }

@@ -1,9 +1,15 @@
 /** Études from the panel, in the real editor: composed by the plugin's script, opened as a score of their own. */
 import { readFile } from 'node:fs/promises';
 import { afterAll, expect, it } from 'vitest';
+import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { composeLesson } from '../../core/etude/lesson.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
+import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
+import { ETUDE_KEYS } from '../../plugin/editor/openEtude.ts';
+import { documentText } from '../../plugin/etude/documentText.ts';
+import { sheetText } from '../../plugin/etude/sheetText.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
@@ -41,6 +47,16 @@ inEveryHost('études from the panel', (host) => {
       const { findings } = opened.results[0] as { findings: { severity: string }[] };
       expect(findings.filter(({ severity }) => severity === 'impossible')).toEqual([]);
       text = await opened.text('etude.musicxml');
+      if (kind === 'lesson') {
+        // It is the file that the command line writes, but for its seal.
+        const file = await readFile(etudePath, 'utf8');
+        const seed = Number(/seed (\d+),/.exec(file)![1]);
+        const key = parseKey(ETUDE_KEYS[FORM.keyIndex]!);
+        const player = DEFAULT_SETTINGS;
+        const made = composeLesson({ level: 2, key, low: null, high: null, seed, player });
+        if (!made.ok) throw new Error(made.reason);
+        expect(file).toBe(sheetText(made.sheet, player, 'marked', documentText));
+      }
     }
     const [horn] = readScore(text).horns;
     expect(horn!.passage.notes.length).toBeGreaterThan(8);
