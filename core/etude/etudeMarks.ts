@@ -15,7 +15,8 @@ const QUICK_QUARTERS = 0.45;
  * @param reader in whose language notes are named; English by default
  */
 export function etudeMarks(examination: Examination, reader: Reader = ENGLISH_READER): readonly Mark[] {
-  const byNote = (show: Show) => new Map(marksFor(examination, show, reader).map((mark) => [mark.noteIndex, mark]));
+  const byNote = (show: Show) =>
+    new Map(marksFor(examination, show, reader).map((mark) => [mark.noteIndex, mark]));
   const full = byNote(SHOW_ALL);
   const valves = byNote({ ...SHOW_ALL, natural: false, fingered: false });
   const shown = new Set<string>();

@@ -1,6 +1,7 @@
 /** What a page on a stand holds: one étude, or the exercises of a lesson, and what the player is told about them. */
-import type { Difficulty } from './difficulty.ts';
+
 import type { Reader } from '../words/language.ts';
+import type { Difficulty } from './difficulty.ts';
 import type { Etude } from './etude.ts';
 
 /** A page. */
