@@ -1,6 +1,7 @@
 /** Answers about a note in words. */
 import type { NoteAnswer } from '../rules/askNote.ts';
 import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
+import { findingText } from './findings.ts';
 import { choicesText, fingeringText, listText, stateText, valvesText, verdictText } from './fingerings.ts';
 import type { Reader } from './language.ts';
 import { WORDS } from './languages.ts';
@@ -10,9 +11,9 @@ import { speechFor } from './speech.ts';
 /** An answer in words: what stands over it, and the lines below. */
 export interface AnswerText {
   readonly heading: string;
-  /** How sure it is, in a word. */
+  /** How sure it is, in a word; empty where nobody can tell. */
   readonly verdict: string;
-  /** One to three: how it is played, what else is sure. */
+  /** One to four: how it is played, what speaks against it, what else is sure. */
   readonly lines: readonly string[];
   /** The slides by the hand, closing and opening. */
   readonly slides: readonly string[];
@@ -37,7 +38,11 @@ export function answerText(answer: NoteAnswer, reader: Reader): AnswerText {
           name(naturalPitch(namedFrom, fingering).pitch),
         ),
       ]
-    : [words.noFingering];
+    : [];
+  // What speaks against the note says it better than its having no fingering.
+  const [against] = answer.findings;
+  if (against) lines.push(findingText(against, reader).message.replace(/\.$/, ''));
+  else if (!fingering) lines.push(words.noFingering);
   if (alsoSure.length > 0)
     lines.push(
       words.alsoSure(
@@ -50,7 +55,7 @@ export function answerText(answer: NoteAnswer, reader: Reader): AnswerText {
   if (nearestSure.length > 0) lines.push(words.nearestSure(choicesText(nearestSure.map(name), reader)));
   return {
     heading: `${name(note.written)} ${stateText('stopped', reader)}`,
-    verdict: verdictText(verdict, reader),
+    verdict: stopped.soundingCents === null ? '' : verdictText(verdict, reader),
     lines,
     slides: [words.closing(reached(answer.closesTo)), words.opening(reached(answer.opensTo))],
   };

@@ -18,6 +18,7 @@ import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
+import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
 import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
@@ -40,12 +41,21 @@ export function examineScore(host: Host, score: HostScore, choice: Choice): read
   return readPassages(host, score).map((part) => ({ part, examination: examine(part.passage, settings) }));
 }
 
+/** Told the first place that is about to change, just before. */
+export type OnChange = (place: MarkSpot) => void;
+
 /**
  * Annotates the stopped notes of the selection, or of the whole score where none is.
  * @param shown the note the panel itself has selected, which is no selection of the user's
  * @returns one sentence on what was done
  */
-export function annotate(host: Host, choice: Choice, reader: Reader, shown: NoteAddress | null): string {
+export function annotate(
+  host: Host,
+  choice: Choice,
+  reader: Reader,
+  shown: NoteAddress | null,
+  onChange?: OnChange,
+): string {
   const words = panelWords(reader);
   return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
@@ -63,7 +73,7 @@ export function annotate(host: Host, choice: Choice, reader: Reader, shown: Note
     );
     const changed = plans.some((plan) => plan.length > 0);
     if (changed) {
-      write(host, score, plans);
+      write(host, score, plans, onChange);
     }
     keepWithScore(score, choice);
     const done = !changed
@@ -77,7 +87,7 @@ export function annotate(host: Host, choice: Choice, reader: Reader, shown: Note
 }
 
 /** Takes our marks and colours off the selection, or off the whole score where none is. @returns one sentence on what was done */
-export function clear(host: Host, reader: Reader, shown: NoteAddress | null): string {
+export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onChange?: OnChange): string {
   const words = panelWords(reader);
   return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
@@ -87,12 +97,19 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null): st
     const plans = horns.map((part) => planClearing(host, walkPart(host.root, score, part), scope));
     const count = plans.reduce((sum, plan) => sum + plan.length, 0);
     if (count === 0) return words.nothingToClear;
-    write(host, score, plans);
+    write(host, score, plans, onChange);
     return words.cleared(count);
   });
 }
 
-function write(host: Host, score: HostScore, plans: readonly (readonly PlannedPlace[])[]): void {
+function write(
+  host: Host,
+  score: HostScore,
+  plans: readonly (readonly PlannedPlace[])[],
+  onChange?: OnChange,
+): void {
+  const [first] = plans.filter((plan) => plan.length > 0);
+  if (first) onChange?.(first[0]!.place);
   keepingInputPlace(host, score, () => {
     inOneStep(host, score, (step) => {
       for (const plan of plans) carryOut(host, score, plan, step);

@@ -1,7 +1,15 @@
 /** What the panel did last, so that it can tell when undo took it back and redo did it again. */
 import { isOurMark, type Passage, type Reader, repairWords } from '../../core/index.ts';
+import {
+  type Host,
+  type HostChord,
+  type HostElement,
+  type HostScore,
+  type HostText,
+  listOf,
+} from './hostApi.ts';
 import { plainText } from './ownMarks.ts';
-import type { ScoreText } from './scoreWalk.ts';
+import { VOICES } from './place.ts';
 
 /** One thing done, with what the score was before it and what it has been since. */
 export class LastAction {
@@ -13,7 +21,7 @@ export class LastAction {
 
   /**
    * @param label a few words, as on the button that did it
-   * @param before the score's fingerprint
+   * @param before the score's state, as far as it was changed
    */
   constructor(label: string, before: string) {
     this.label = label;
@@ -35,20 +43,46 @@ export class LastAction {
   }
 }
 
-/** What the panel's buttons can change in a part, as one number. */
-export function fingerprintOf(passage: Passage, texts: readonly ScoreText[]): number {
+/** The music of some parts as a text to compare, short for what it stands for. */
+export function musicOf(passages: readonly Passage[]): string {
+  return passages.map(sumOf).join('/');
+}
+
+function sumOf({ notes, words }: Passage): number {
   let sum = 0;
   const add = (text: string) => {
     for (let i = 0; i < text.length; i++) sum = (Math.imul(sum, 31) + text.charCodeAt(i)) | 0;
   };
-  for (const { written, sign, joins, onsetQuarters } of passage.notes) {
+  for (const { written, sign, joins, onsetQuarters } of notes) {
     add(`${onsetQuarters}${written.step}${written.alter}${written.octave}${sign ?? ''}`);
     for (const { kind, to } of joins) add(kind + to);
   }
-  for (const { text, onsetQuarters } of passage.words) add(onsetQuarters + text);
-  for (const { element, tick } of texts) {
-    const text = plainText(element.text);
-    if (isOurMark(text)) add(tick + text);
-  }
+  for (const { text, onsetQuarters } of words) add(onsetQuarters + text);
   return sum;
+}
+
+/** Where something was marked. */
+export interface MarkSpot {
+  readonly tick: number;
+  readonly track: number;
+}
+
+/** Our marks and the colours at one place, as a text to compare. */
+export function marksAt({ root }: Host, score: HostScore, { tick, track }: MarkSpot): string {
+  const staffOf = (element: HostElement) => Math.floor(element.track / VOICES);
+  for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
+    const next = measure.nextMeasure?.firstSegment;
+    if (next && next.tick <= tick) continue;
+    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+      if (segment.tick !== tick) continue;
+      const chord = segment.elementAt(track);
+      if (!chord || chord.type !== root.Element.CHORD) continue;
+      const texts = listOf(segment.annotations)
+        .filter((element) => staffOf(element) === staffOf(chord))
+        .map((element) => (element as HostText).text)
+        .filter((text) => typeof text === 'string' && isOurMark(plainText(text)));
+      return JSON.stringify([texts, listOf((chord as HostChord).notes).map(({ color }) => String(color))]);
+    }
+  }
+  return '';
 }

@@ -7,7 +7,6 @@ import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostElement, HostScore, HostSegment } from './hostApi.ts';
-import { fingerprintOf } from './lastAction.ts';
 import { ListedEvidence } from './listedEvidence.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { passageFromScore } from './passageFromScore.ts';
@@ -77,15 +76,6 @@ export class LiveReading {
     const listed: ListedPart[] = [];
     for (const made of this.made) if (made.listed) listed.push(made.listed);
     return listed;
-  }
-
-  /** All that the panel's buttons can change, as one text to compare: the music as it was last read, and our marks. */
-  get fingerprint(): string {
-    return this.made
-      .map(({ listed }, index) =>
-        listed ? fingerprintOf(listed.passage, this.watch.walkOf(index).texts) : '',
-      )
-      .join('/');
   }
 
   /** Everything is due again. */

@@ -12,13 +12,14 @@ import {
   NOTE_NAMINGS,
   noteClassName,
   type PanelWords,
+  type Passage,
   panelWords,
   parsePitch,
   type Reader,
   repairText,
   repairWords,
 } from '../../core/index.ts';
-import { annotate, clear } from './annotateScore.ts';
+import { annotate, clear, type OnChange } from './annotateScore.ts';
 import {
   type Choice,
   chosenFor,
@@ -31,7 +32,7 @@ import {
 import { faultText } from './editorFault.ts';
 import { FindingList } from './findingList.ts';
 import type { Host, HostScore } from './hostApi.ts';
-import { LastAction } from './lastAction.ts';
+import { LastAction, type MarkSpot, marksAt, musicOf } from './lastAction.ts';
 import { ListPlace } from './listPlace.ts';
 import { LiveReading } from './liveReading.ts';
 import type { NoteAddress } from './noteAddress.ts';
@@ -70,6 +71,8 @@ export class Panel {
   private readonly question = new NoteQuestion();
   private counts = '';
   private last: LastAction | null = null;
+  /** Where the last action wrote or took away a mark; null where it changed the music. */
+  private spot: MarkSpot | null = null;
   /** What is to be done once the score was read after a change. */
   private afterReading: (() => void) | null = null;
   private shown: NoteAddress | null = null;
@@ -129,7 +132,8 @@ export class Panel {
       return true;
     }
     const isRead = score?.firstMeasure ? this.readOn(score) : false;
-    return this.followSelection() || isRead;
+    const hasMoved = this.followSelection();
+    return this.noticeMarks() || hasMoved || isRead;
   }
 
   /** Reads the score afresh and makes the list anew. */
@@ -156,11 +160,13 @@ export class Panel {
   }
 
   annotate(): void {
-    this.act(this.words.labels.annotate, () => annotate(this.host, this.choice, this.reader, this.shown));
+    const { host, choice, reader, shown } = this;
+    this.mark(this.words.labels.annotate, (onChange) => annotate(host, choice, reader, shown, onChange));
   }
 
   clear(): void {
-    this.act(this.words.labels.clear, () => clear(this.host, this.reader, this.shown));
+    const { host, reader, shown } = this;
+    this.mark(this.words.labels.clear, (onChange) => clear(host, reader, shown, onChange));
   }
 
   /** Makes one of the repairs of the chosen finding, and looks whether it helped. @param index from 0 */
@@ -325,17 +331,17 @@ export class Panel {
     const { host, reader, words } = this;
     const score = host.root.curScore;
     if (!score?.firstMeasure) return;
-    let isDone = false;
-    this.act(label, () => {
-      try {
-        work(score);
-        isDone = true;
-        return repairWords(reader).done(label);
-      } catch (error) {
-        return words.failed(faultText(error, reader));
-      }
-    });
-    if (!isDone) return;
+    const before = musicOf(this.passages);
+    this.last = null;
+    this.spot = null;
+    try {
+      work(score);
+    } catch (error) {
+      this.sentence = words.failed(faultText(error, reader));
+      return;
+    }
+    this.sentence = repairWords(reader).done(label);
+    this.last = new LastAction(label, before);
     this.afterReading = () => {
       if (hasHelped()) return;
       host.root.cmd('undo');
@@ -347,11 +353,31 @@ export class Panel {
     this.readAtOnce(score);
   }
 
-  private act(label: string, work: () => string): void {
-    const before = this.reading.fingerprint;
+  /** Writes or takes away marks, which are not part of the music that is read. */
+  private mark(label: string, work: (onChange: OnChange) => string): void {
+    const { host } = this;
+    const score = host.root.curScore;
     this.last = null;
-    this.sentence = work();
-    this.last = new LastAction(label, before);
+    this.spot = null;
+    this.sentence = work((spot) => {
+      this.spot = spot;
+      this.last = new LastAction(label, marksAt(host, score!, spot));
+    });
+    // What it is afterwards is known at once.
+    this.noticeMarks();
+  }
+
+  /** @returns true when undo or redo has changed what the panel did */
+  private noticeMarks(): boolean {
+    const { host, last, spot } = this;
+    const score = host.root.curScore;
+    const said = score && last && spot ? last.notice(marksAt(host, score, spot), this.reader) : null;
+    if (said !== null) this.sentence = said;
+    return said !== null;
+  }
+
+  private get passages(): readonly Passage[] {
+    return this.reading.listed.map(({ passage }) => passage);
   }
 
   /** What is small is read before the panel is drawn, what is big in slices. */
@@ -392,7 +418,8 @@ export class Panel {
       isRead &&
       parts.some(({ examination }) => examination.notes.some(({ reading }) => isHandState(reading.state)));
     if (!isRead) return;
-    this.sentence = this.last?.notice(this.reading.fingerprint, reader) ?? this.sentence;
+    if (this.last && !this.spot)
+      this.sentence = this.last.notice(musicOf(this.passages), reader) ?? this.sentence;
     const next = this.afterReading;
     this.afterReading = null;
     if (next) next();

@@ -23,10 +23,7 @@ export interface AskedNote {
 
 /** The note of a horn part that is selected, the first of several; `null` when there is none. */
 export function askedNote(host: Host, score: HostScore): AskedNote | null {
-  const { NOTE } = host.root.Element;
-  const first = listOf(score.selection?.elements).filter(({ type }) => type === NOTE)[0] as
-    | HostNote
-    | undefined;
+  const first = firstNote(host, score);
   const part = first && hornPartOf(score, first.track);
   if (!first || !part) return null;
   const name = part.partName || part.longName;
@@ -36,6 +33,18 @@ export function askedNote(host: Host, score: HostScore): AskedNote | null {
     transposition: stated ?? transpositionOf(first, name),
   };
 }
+
+/** Asked at every look: a selection of a whole score is not copied for it. */
+function firstNote({ root }: Host, { selection }: HostScore): HostNote | null {
+  const elements = selection?.elements;
+  const count = Math.min(MOST_LOOKED_AT, elements ? elements.length : 0);
+  for (let i = 0; i < count; i++)
+    if (elements![i]!.type === root.Element.NOTE) return elements![i] as HostNote;
+  return null;
+}
+
+/** A stem, signs and a text may be listed before the first note of a selection. */
+const MOST_LOOKED_AT = 20;
 
 function statedAt({ root }: Host, note: HostNote): Transposition | null {
   const { staff } = note;
@@ -76,6 +85,6 @@ function hornPartOf(score: HostScore, track: number): HostPart | undefined {
 
 /** Where the selection starts, in ticks; `null` when nothing is selected that stands anywhere. */
 export function selectionTick(score: HostScore): number | null {
-  const tick = tickOf(listOf(score.selection?.elements)[0]);
+  const tick = tickOf(score.selection?.elements[0]);
   return tick < 0 ? null : tick;
 }

@@ -1,7 +1,9 @@
 /** The findings of a part as a list to act on: what has one cause and one remedy is told once, the worst first. */
 import {
   ENGLISH_READER,
+  type Entry,
   type Examination,
+  entriesOf,
   type Finding,
   findingText,
   type PassageNote,
@@ -10,14 +12,6 @@ import {
 } from '../../core/index.ts';
 import { barLink, barLinks, barsOfNotes } from './barLinks.ts';
 import { type Html, html } from './html.ts';
-
-/** Findings of one rule with the same remedy. */
-export interface Entry {
-  readonly severity: Severity;
-  readonly brief: string;
-  readonly remedy: string;
-  readonly findings: readonly Finding[];
-}
 
 const SEVERITIES: readonly Severity[] = ['impossible', 'risky', 'advice'];
 
@@ -34,16 +28,8 @@ export const SEVERITY_WORDS: { readonly [severity in Severity]: string } = {
 };
 
 /** The entries of some findings: the worst first, otherwise by where they first stand. */
-export function entriesOf(findings: readonly Finding[]): readonly Entry[] {
-  const entries = new Map<string, Entry & { readonly findings: Finding[] }>();
-  for (const finding of findings) {
-    const { brief, remedy } = findingText(finding, ENGLISH_READER);
-    const key = [finding.id, finding.severity, brief, remedy].join('\n');
-    const known = entries.get(key);
-    if (known) known.findings.push(finding);
-    else entries.set(key, { severity: finding.severity, brief, remedy, findings: [finding] });
-  }
-  return [...entries.values()].sort(
+export function worstFirst(findings: readonly Finding[]): readonly Entry[] {
+  return [...entriesOf(findings, ENGLISH_READER)].sort(
     (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
   );
 }
@@ -51,7 +37,7 @@ export function entriesOf(findings: readonly Finding[]): readonly Entry[] {
 /** The list. @param part the part's place on the page, from 0 */
 export function entryList({ findings, passage }: Examination, part: number): Html {
   if (findings.length === 0) return html`<p>${reportWords(ENGLISH_READER).nothingFound}</p>`;
-  return html`<ol class="entries">${entriesOf(findings).map((entry) => entryItem(entry, passage.notes, part))}</ol>`;
+  return html`<ol class="entries">${worstFirst(findings).map((entry) => entryItem(entry, passage.notes, part))}</ol>`;
 }
 
 function entryItem(entry: Entry, notes: readonly PassageNote[], part: number): Html {

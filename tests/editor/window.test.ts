@@ -24,7 +24,7 @@ afterEach(async () => {
   editor = null;
 });
 
-const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')], [stopped('A4', 4)]]);
+const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')], [stopped('A4', 2), stopped('F2', 2)]]);
 
 /** The part in the editor's own format, so that saving asks nothing. */
 async function ownFormat(host: Host, score = PART): Promise<string> {
@@ -58,18 +58,32 @@ inEveryHost(
       await editor.ready(panel.id);
       editor.press('Return');
       await sleep(300);
-      expect(await saved(editor, path, 4)).toBe(4);
+      expect(await saved(editor, path, 5)).toBe(5);
       editor.press('ctrl+z');
       expect(await saved(editor, path, 0)).toBe(0);
       editor.press('ctrl+shift+z');
-      expect(await saved(editor, path, 4)).toBe(4);
+      expect(await saved(editor, path, 5)).toBe(5);
 
       // A click on the first finding selects its note, which is no choice of the user's: Clear clears all.
       editor.focus(panel.id);
-      editor.click(panel.x + 150, panel.y + 400);
-      await sleep(300);
-      // Version 3 brings the score to the front.
-      editor.focus(panel.id);
+      const [above, chosen] = [join(editor.folder, 'above.png'), join(editor.folder, 'chosen.png')];
+      // What stands above the list: a score that came to the front would cover it.
+      const head = { ...panel, height: 110 };
+      editor.click(panel.x + 150, panel.y + 300);
+      await sleep(600);
+      editor.picture(above, head);
+      // The keyboard is still the panel's: the next finding, and back.
+      editor.press('Down');
+      await sleep(600);
+      editor.picture(chosen, panel);
+      editor.press('Page_Up');
+      await sleep(600);
+      const back = join(editor.folder, 'back.png');
+      editor.picture(back, panel);
+      expect(await differingPixels(chosen, back)).toBeGreaterThan(500);
+      editor.picture(back, head);
+      expect(await differingPixels(above, back)).toBe(0);
+      expect(await meanBrightness(above)).toBeGreaterThan(0.5);
       editor.click(panel.x + 300, panel.y + 67);
       await sleep(300);
       expect(await saved(editor, path, 0)).toBe(0);
@@ -94,6 +108,10 @@ inEveryHost(
       await sleep(300);
       editor.picture(later, panel);
       expect(await differingPixels(shot, later)).toBeGreaterThan(500);
+      editor.press('Escape');
+      await sleep(500);
+      expect(editor.isShown('^Bellhand$')).toBe(false);
+      expect(editor.isAlive()).toBe(true);
     }, 60_000);
 
     it.each([

@@ -11,7 +11,7 @@ import { examine } from '../../core/rules/examine.ts';
 import { ENGLISH_READER } from '../../core/words/language.ts';
 import { countText } from '../../core/words/summary.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
-import { entriesOf } from '../../plugin/pages/findingEntries.ts';
+import { worstFirst } from '../../plugin/pages/findingEntries.ts';
 import { glissandoPath } from '../../plugin/pages/glissandoPicture.ts';
 import { reportPage } from '../../plugin/pages/reportPage.ts';
 import { open, type Played, scoreOf, stopped } from '../editor/rig/music.ts';
@@ -215,7 +215,7 @@ describeInBrowser('the report', () => {
   });
 
   it('puts the worst first', () => {
-    const ranks = entriesOf(examination!.findings).map(({ severity }) =>
+    const ranks = worstFirst(examination!.findings).map(({ severity }) =>
       ['impossible', 'risky', 'advice'].indexOf(severity),
     );
     expect(ranks).toEqual([...ranks].sort());

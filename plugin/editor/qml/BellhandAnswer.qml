@@ -42,7 +42,8 @@ Rectangle {
                 width: parent.width
                 visible: box.answer !== null
                 font.bold: true
-                text: box.answer ? box.answer.heading + ": " + box.theme.signOf(box.answer.verdict) + box.answer.label : ""
+                text: !box.answer ? "" : box.answer.label === "" ? box.answer.heading
+                    : box.answer.heading + ": " + box.theme.signOf(box.answer.verdict) + box.answer.label
                 color: box.answer ? box.theme.gravityOf(box.answer.verdict) : box.theme.text
             }
             Repeater {

@@ -62,6 +62,8 @@ export interface EditorWindow {
   drag(from: { x: number; y: number }, by: { x: number; y: number }, holdMilliseconds: number): Promise<void>;
   /** Waits until a window of this title is there. @returns its id and place */
   windowNamed(title: string, milliseconds?: number): Promise<Shown>;
+  /** True while a window of this title is on the screen. */
+  isShown(title: string): boolean;
   focus(id: string): void;
   /** Gives the score the keyboard, with a click beside its page, as a user does. */
   intoScore(): void;
@@ -168,6 +170,7 @@ export async function openEditor(
       tool('mouseup', '1');
     },
     windowNamed,
+    isShown: (name) => tool('search', '--onlyvisible', '--name', name) !== '',
     move: (id, x, y) => void tool('windowmove', '--sync', id, String(x), String(y)),
     resize: (id, width, height) => void tool('windowsize', id, String(width), String(height)),
     focus,
