@@ -24,7 +24,10 @@ afterEach(async () => {
   editor = null;
 });
 
-const PART = hornScore([[stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')], [stopped('A4', 2), stopped('F2', 2)]]);
+const PART = hornScore([
+  [stopped('C5'), stopped('Eb4'), open('G4'), stopped('C3')],
+  [stopped('A4', 2), stopped('F2', 2)],
+]);
 
 /** The part in the editor's own format, so that saving asks nothing. */
 async function ownFormat(host: Host, score = PART): Promise<string> {
