@@ -38,16 +38,22 @@ const browser = await chromium.launch({
   executablePath: program,
   args: ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
 });
-await take('report.png', await report(), { width: 1120, height: 740 }, async (page) => {
-  // The system with the glissando that goes up.
-  await page.evaluate(
-    "document.querySelector('.path').closest('.system').previousElementSibling.scrollIntoView()",
-  );
-});
-await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 900, height: 640 });
+// As it is printed, down to the first remarks.
+await take('report.png', await report(), { width: 860, height: 1210 }, (page) =>
+  asPrinted(page, '36px 44px'),
+);
+// The front of the sheet.
+await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 1056, height: 706 }, (page) =>
+  asPrinted(page, '30px 34px'),
+);
 await takeLesson();
 await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
+
+async function asPrinted(page: Page, margin: string): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  await page.addStyleTag({ content: `html { background: #fff; } body { padding: ${margin}; }` });
+}
 
 async function report(): Promise<string> {
   const score = readScore(readFileSync(DEMO, 'utf8'));

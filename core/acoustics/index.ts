@@ -22,3 +22,4 @@ export {
 export type { Section } from './section.ts';
 export { brightnessHz, type Tone, type ToneCurve, toneCurve } from './tone.ts';
 export { USUAL_BORE } from './usualBore.ts';
+export { waveFile } from './waveFile.ts';

@@ -236,6 +236,8 @@ const report: ReportWords = {
   bars: (count) => (count === 1 ? 'Takt' : 'Takte'),
   elsewhere: (count) =>
     count === 1 ? '1 weiterer Ton, dem es ebenso geht' : `${count} weitere Töne, denen es ebenso geht`,
+  heardClosing: (note, way) => `Zum Hören: ${note}, während die Hand schließt (${way})`,
+  heardOpening: (note, way) => `Zum Hören: ${note}, während die Hand öffnet (${way})`,
   folded: (stopped) =>
     `${stopped === 0 ? 'nichts gestopft' : stopped === 1 ? '1 gestopfter Ton' : `${stopped} gestopfte Töne`}, nichts fiel auf`,
 };
@@ -591,6 +593,8 @@ export const commandLine: CommandLineWords = {
     chartOf: 'fingerings: Griffe gestopfter Töne; bends: wohin die Hand jeden Ton führt, für Komponisten',
     chartFormat: 'html, eine Seite zum Drucken, oder musicxml, Noten',
     curve: 'die Tonhöhe beim Schließen der Hand, aus der Akustik: als Text oder als SVG-Bild in einer Datei',
+    sound: 'der Ton, während die Hand schließt, aus der Akustik, als WAV-Datei',
+    soundOfReport: 'Glissandi, die der Hand nicht gelingen, hören lassen, wie sie ihr geraten',
     part: 'eine Stimme, die als Horn gelten soll: Name, Kennung oder Platz in der Partitur; auch mehrmals',
     keyOfPart: 'die Stimmung von Hörnern, deren Stimme keine nennt: F, Eb, "Bb basso", …',
     keyOfNote: 'die Stimmung, in der die Stimme steht: F, Eb, "Bb basso", …',

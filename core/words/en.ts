@@ -229,6 +229,8 @@ const report: ReportWords = {
   nothingFound: 'Nothing was found.',
   bars: (count) => (count === 1 ? 'bar' : 'bars'),
   elsewhere: (count) => `${counted(count, 'more note', 'more notes')} with the same trouble`,
+  heardClosing: (note, way) => `To be heard: ${note} as the hand closes (${way})`,
+  heardOpening: (note, way) => `To be heard: ${note} as the hand opens (${way})`,
   folded: (stopped) =>
     `${stopped === 0 ? 'nothing stopped' : counted(stopped, 'stopped note', 'stopped notes')}, nothing found`,
 };
@@ -552,6 +554,8 @@ export const commandLine: CommandLineWords = {
     chartOf: 'fingerings of stopped notes, or bends: where the moving hand takes each note, for composers',
     chartFormat: 'html, a page to print, or musicxml, a score',
     curve: 'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
+    sound: 'the tone as the hand closes, from acoustics, as a WAV file',
+    soundOfReport: 'let the glissandos that the hand cannot make be heard as it makes them',
     part: 'a part to take for a horn: its name, id or place in the score; may be given again',
     keyOfPart: 'the key of horns whose part states none: F, Eb, "Bb basso", …',
     keyOfNote: 'the key the part stands in: F, Eb, "Bb basso", …',

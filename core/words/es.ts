@@ -232,6 +232,8 @@ const report: ReportWords = {
   nothingFound: 'No se encontró nada.',
   bars: (count) => (count === 1 ? 'compás' : 'compases'),
   elsewhere: (count) => (count === 1 ? '1 nota más en el mismo caso' : `${count} notas más en el mismo caso`),
+  heardClosing: (note, way) => `Para escuchar: ${note} mientras la mano cierra (${way})`,
+  heardOpening: (note, way) => `Para escuchar: ${note} mientras la mano abre (${way})`,
   folded: (stopped) =>
     `${stopped === 0 ? 'nada tapado' : stopped === 1 ? '1 sonido tapado' : `${stopped} sonidos tapados`}, no se encontró nada`,
 };
@@ -579,6 +581,8 @@ export const commandLine: CommandLineWords = {
     chartFormat: 'html, una página para imprimir, o musicxml, una partitura',
     curve:
       'la altura mientras la mano se cierra, según la acústica: como texto, o como imagen SVG en un archivo',
+    sound: 'el sonido mientras la mano cierra, según la acústica, como archivo WAV',
+    soundOfReport: 'deja oír, como los hace la mano, los glissandos que no puede hacer',
     part: 'una parte que se toma por trompa: su nombre, identificador o lugar; puede repetirse',
     keyOfPart: 'el tono de las trompas cuya parte no lo indica: F, Eb, "Bb basso", …',
     keyOfNote: 'el tono en que está la parte: F, Eb, "Bb basso", …',

@@ -234,6 +234,8 @@ const report: ReportWords = {
   bars: (count) => (count === 1 ? 'mesure' : 'mesures'),
   elsewhere: (count) =>
     count === 1 ? '1 autre note dans le même cas' : `${count} autres notes dans le même cas`,
+  heardClosing: (note, way) => `À écouter : ${note} pendant que la main ferme (${way})`,
+  heardOpening: (note, way) => `À écouter : ${note} pendant que la main ouvre (${way})`,
   folded: (stopped) =>
     `${stopped === 0 ? 'rien de bouché' : stopped === 1 ? '1 son bouché' : `${stopped} sons bouchés`}, rien n’a été relevé`,
 };
@@ -593,6 +595,8 @@ export const commandLine: CommandLineWords = {
     chartFormat: 'html, une page à imprimer, ou musicxml, une partition',
     curve:
       'la hauteur pendant que la main se ferme, d’après l’acoustique : en texte, ou en image SVG dans un fichier',
+    sound: 'le son pendant que la main ferme, d’après l’acoustique, en fichier WAV',
+    soundOfReport: 'fait entendre, tels que la main les fait, les glissandos qu’elle ne peut pas faire',
     part: 'une partie à prendre pour un cor : son nom, son identifiant ou sa place ; peut être répété',
     keyOfPart: 'le ton des cors dont la partie n’en indique pas : F, Eb, "Bb basso", …',
     keyOfNote: 'le ton dans lequel la partie est écrite : F, Eb, "Bb basso", …',

@@ -237,6 +237,8 @@ const report: ReportWords = {
   bars: (count) => (count === 1 ? 'battuta' : 'battute'),
   elsewhere: (count) =>
     count === 1 ? '1 altra nota nello stesso caso' : `${count} altre note nello stesso caso`,
+  heardClosing: (note, way) => `Da ascoltare: ${note} mentre la mano chiude (${way})`,
+  heardOpening: (note, way) => `Da ascoltare: ${note} mentre la mano apre (${way})`,
   folded: (stopped) =>
     `${stopped === 0 ? 'nulla di chiuso' : stopped === 1 ? '1 suono chiuso' : `${stopped} suoni chiusi`}, non si è trovato nulla`,
 };
@@ -585,6 +587,8 @@ export const commandLine: CommandLineWords = {
       'fingerings, le diteggiature dei suoni chiusi, o bends, dove la mano porta ogni nota, per chi compone',
     chartFormat: 'html, una pagina da stampare, o musicxml, una partitura',
     curve: 'l’altezza mentre la mano chiude, secondo l’acustica: come testo, o come immagine SVG in un file',
+    sound: 'il suono mentre la mano chiude, secondo l’acustica, come file WAV',
+    soundOfReport: 'fa sentire, come li fa la mano, i glissandi che non può fare',
     part: 'una parte da prendere per corno: nome, identificativo o posto nella partitura; ripetibile',
     keyOfPart: 'il taglio dei corni la cui parte non lo indica: F, Eb, "Bb basso", …',
     keyOfNote: 'il taglio in cui sta la parte: F, Eb, "Bb basso", …',

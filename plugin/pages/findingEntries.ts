@@ -11,6 +11,7 @@ import {
   type Severity,
 } from '../../core/index.ts';
 import { barLink, barLinks, barsOfNotes } from './barLinks.ts';
+import { soundsOf } from './findingSounds.ts';
 import { type Html, html } from './html.ts';
 
 const SEVERITIES: readonly Severity[] = ['impossible', 'risky', 'advice'];
@@ -34,20 +35,25 @@ export function worstFirst(findings: readonly Finding[]): readonly Entry[] {
   );
 }
 
-/** The list. @param part the part's place on the page, from 0 */
-export function entryList({ findings, passage }: Examination, part: number): Html {
+/**
+ * The list.
+ * @param part the part's place on the page, from 0
+ * @param hasSound true to let glissandos be heard
+ */
+export function entryList(examination: Examination, part: number, hasSound: boolean): Html {
+  const { findings, passage } = examination;
   if (findings.length === 0) return html`<p>${reportWords(ENGLISH_READER).nothingFound}</p>`;
-  return html`<ol class="entries">${worstFirst(findings).map((entry) => entryItem(entry, passage.notes, part))}</ol>`;
+  return html`<ol class="entries">${worstFirst(findings).map((entry) => entryItem(entry, passage.notes, part, hasSound ? soundsOf(entry.findings, examination) : []))}</ol>`;
 }
 
-function entryItem(entry: Entry, notes: readonly PassageNote[], part: number): Html {
+function entryItem(entry: Entry, notes: readonly PassageNote[], part: number, sounds: readonly Html[]): Html {
   const words = reportWords(ENGLISH_READER);
   const { severity, brief, remedy, findings } = entry;
   const bars = barsOfNotes(findings.map(({ noteIndex }) => notes[noteIndex]!));
   const className = SEVERITY_CLASSES[severity];
   const [first, ...rest] = findings;
   return html`<li class="entry ${className}"><h3>${capital(brief)}: ${words.bars(bars.length)} ${barLinks(part, bars)} <span class="${className}">${SEVERITY_WORDS[severity]}</span></h3>
-<p>${findingText(first!, ENGLISH_READER).message}</p><p class="remedy">${remedy}</p>
+<p>${findingText(first!, ENGLISH_READER).message}</p><p class="remedy">${remedy}</p>${sounds}
 ${rest.length > 0 && html`<details><summary>${words.elsewhere(rest.length)}</summary>${rest.map((finding) => elsewhere(finding, notes[finding.noteIndex]!, part))}</details>`}</li>
 `;
 }

@@ -31,6 +31,8 @@ export interface ReportSource {
   readonly remarks: readonly string[];
   /** True to show all the music; without it, what is in order is folded away. */
   readonly isWhole?: boolean;
+  /** True to let glissandos that the hand cannot make be heard as it makes them. */
+  readonly hasSound?: boolean;
 }
 
 /**
@@ -38,14 +40,16 @@ export interface ReportSource {
  * @throws {EngravingError} when a part cannot be engraved
  */
 export async function reportPage(source: ReportSource): Promise<string> {
-  const { name, score, examinations, remarks, isWhole = false } = source;
+  const { name, score, examinations, remarks, isWhole = false, hasSound = false } = source;
   const words = reportWords(ENGLISH_READER);
   const marked = markedScore(score, examinations);
   const parts: PartView[] = [];
   let numbered = 0;
   for (let part = 0; part < examinations.length; part++) {
     const examination = examinations[part]!;
-    parts.push(await partView(marked, marked.horns[part]!, examination, part, numbered, isWhole));
+    parts.push(
+      await partView(marked, marked.horns[part]!, examination, part, numbered, { isWhole, hasSound }),
+    );
     numbered += examination.findings.length;
   }
   const [first, ...others] = score.horns;
@@ -89,7 +93,7 @@ async function partView(
   examination: Examination,
   part: number,
   numbered: number,
-  isWhole: boolean,
+  { isWhole, hasSound }: Required<Pick<ReportSource, 'isWhole' | 'hasSound'>>,
 ): Promise<PartView> {
   const { findings, notes } = examination;
   const id = `part-${part + 1}`;
@@ -102,7 +106,7 @@ async function partView(
   return {
     link: html`<li><a href="#${id}">${horn.name}</a></li><li><a href="#${id}-fingerings">Fingerings of ${horn.name}</a></li>`,
     content: html`<section aria-labelledby="${id}"><h2 id="${id}">${horn.name}: ${words.findings}</h2>
-${entryList(examination, part)}
+${entryList(examination, part, hasSound)}
 <h3 class="over-music">The music</h3>
 ${wide.content}${narrow.content}
 </section>

@@ -51,7 +51,7 @@ details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; co
 .entries { list-style: none; margin: .75rem 0; padding: 0; max-width: 46rem; } .entry { border-left: 3px solid var(--rule); padding: .1rem 0 .2rem .75rem; margin: 0 0 .8rem; }
 .entry.no { border-color: var(--mark-no); color: inherit; } .entry.doubt { border-color: var(--mark-doubt); color: inherit; }
 .entry p, .remark p { margin: .15rem 0 0; } .remedy::before { content: "→ "; } .entry details { margin: .1rem 0 0; }
-.over-music { margin: 1.5rem 0 .5rem; } .on-narrow, .to-narrow, .on-paper { display: none; }
+.sound audio { display: block; width: min(100%, 20rem); height: 2.5rem; } .over-music { margin: 1.5rem 0 .5rem; } .on-narrow, .to-narrow, .on-paper { display: none; }
 .remarks { list-style: none; margin: 0; padding: 0; font-size: .9rem; line-height: 1.4; }
 .remark { border-left: 3px solid var(--rule); padding: .15rem 0 .35rem .75rem; margin: 0 0 .6rem; }
 .remark.no { border-color: var(--mark-no); color: inherit; }
@@ -97,7 +97,7 @@ footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
   .paper { background: none; box-shadow: none; }
   .box { max-width: none; margin: 2mm 0; padding: 1mm 3mm; border-left-width: 1.5mm; break-inside: avoid; } .box .lead { font-size: 10.5pt; }
   .entries { max-width: none; margin: 1.5mm 0; columns: 2; column-gap: 6mm; font-size: 8.5pt; line-height: 1.25; } .entry { margin: 0 0 1.8mm; padding: 0 0 0 2mm; break-inside: avoid; }
-  .entry details { display: none; } .over-music { margin: 3mm 0 1mm; } details { margin: 0 0 2mm; } summary { padding: 0; break-after: avoid; }
+  .entry details, .sound { display: none; } .over-music { margin: 3mm 0 1mm; } details { margin: 0 0 2mm; } summary { padding: 0; break-after: avoid; }
   .system { grid-template-columns: minmax(0, 1fr); gap: 0; margin-bottom: 3mm; break-inside: avoid; }
   .system > .paper { padding: 0; position: static; }
   .remarks { columns: 3; column-gap: 4mm; font-size: 7.5pt; line-height: 1.2; margin: 0; } .remark { padding: 0 0 0 1.5mm; margin: 0 0 1.5mm; } .remark p, .entry p { margin: .4mm 0 0; }

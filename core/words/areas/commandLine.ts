@@ -51,6 +51,8 @@ export interface CommandLineWords {
     readonly chartOf: string;
     readonly chartFormat: string;
     readonly curve: string;
+    readonly sound: string;
+    readonly soundOfReport: string;
     readonly part: string;
     readonly keyOfPart: string;
     readonly keyOfNote: string;

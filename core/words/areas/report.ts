@@ -17,6 +17,9 @@ export interface ReportWords {
   bars(count: number): string;
   /** What is folded away of an entry with many notes. */
   elsewhere(count: number): string;
+  /** Before a sound. @param way the fingering, such as `open F horn` */
+  heardClosing(note: string, way: string): string;
+  heardOpening(note: string, way: string): string;
   /** Behind the bars of music that is folded away. @param stopped from 0 */
   folded(stopped: number): string;
 }

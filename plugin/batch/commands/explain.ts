@@ -21,9 +21,10 @@ import { oneOf, pitchNamed } from '../options/optionValues.ts';
 import { keyNamed } from '../options/partOptions.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
 import { printableJson } from '../output/printable.ts';
-import { writeOwnText } from '../output/result.ts';
+import { writeOwnText, writeResult } from '../output/result.ts';
+import { sealSound } from '../output/soundSeal.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
-import { closingLines, closingPicture } from '../print/closing.ts';
+import { closingLines, closingPicture, closingSound } from '../print/closing.ts';
 import { explanation } from '../print/explanation.ts';
 import { wordsFor } from '../reader.ts';
 
@@ -33,6 +34,7 @@ interface ExplainOptions extends PlayerOptions, ForceOption {
   readonly format: 'table' | 'json';
   /** True for text, a path for a picture. */
   readonly curve?: true | string;
+  readonly sound?: string;
 }
 
 export function explainCommand(reader: Reader): Command {
@@ -47,6 +49,7 @@ export function explainCommand(reader: Reader): Command {
   return withForce(withPlayerOptions(command, words), words)
     .option('--format <format>', words.options.explainFormat, oneOf(words, ['table', 'json']), 'table')
     .option('--curve [file]', words.options.curve)
+    .option('--sound <file>', words.options.sound)
     .action((note: Pitch, options: ExplainOptions) => explain(note, options, reader));
 }
 
@@ -66,7 +69,10 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
   const settings = settingsOf(options);
   const examination = examine(partOf(written, options), settings);
   const examined = examination.notes[0]!;
-  const { format, curve } = options;
+  const { format, curve, sound } = options;
+  const force = options.force ?? false;
+  const warn = (remarks: ReturnType<typeof writeResult>) =>
+    warnLines(remarks.map((say) => say(wordsFor(reader))));
   if (curve === true && format === 'json') {
     throw new Failure(({ faults }) => faults.curveAndJson);
   }
@@ -84,15 +90,15 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
   if (curve === true) lines.push('', ...closingLines(examined, reader).map((line) => `  ${line}`));
   else if (curve !== undefined) {
     const picture = `${closingPicture(examined, reader)}\n`;
-    const written = writeOwnText(curve, picture, {
-      kind: 'curve',
-      force: options.force ?? false,
-      inputs: [],
-    });
-    warnLines(written.map((say) => say(wordsFor(reader))));
+    warn(writeOwnText(curve, picture, { kind: 'curve', force, inputs: [] }));
   }
-  // A picture on standard output stays alone there.
-  if (typeof curve !== 'string' || !isStandardOutput(curve)) printLines(lines);
+  if (sound !== undefined) {
+    const wave = sealSound(closingSound(examined, reader));
+    warn(writeResult(sound, wave, { kind: 'sound', force, inputs: [] }));
+  }
+  // A picture or a sound on standard output stays alone there.
+  const files = [curve, sound].filter((file) => typeof file === 'string');
+  if (!files.some(isStandardOutput)) printLines(lines);
 }
 
 /** Notes that the hand alone leads to. */

@@ -18,6 +18,7 @@ import { wordsFor } from '../reader.ts';
 interface ReportOptions extends PlayerOptions, PartOptions, ForceOption {
   readonly output?: string;
   readonly whole?: true;
+  readonly sound?: true;
 }
 
 export function reportCommand(reader: Reader): Command {
@@ -26,7 +27,8 @@ export function reportCommand(reader: Reader): Command {
     .description(words.commands.report)
     .argument('<file>', words.arguments.file)
     .option('-o, --output <path>', words.options.outputOfOne('FILE.report.html'))
-    .option('--whole', words.options.whole);
+    .option('--whole', words.options.whole)
+    .option('--sound', words.options.soundOfReport);
   return withForce(withPartOptions(withPlayerOptions(command, words), words), words).action(
     (file: string, options: ReportOptions) => writeReport(file, options, reader),
   );
@@ -39,11 +41,15 @@ async function writeReport(file: string, options: ReportOptions, reader: Reader)
   const examined = examineText(text, file, readingOf(options));
   const remarks = examined.remarks.map((say) => say(words));
   const name = file === STANDARD ? words.told.thisPart : basename(file);
-  const page = await reportPage({ ...examined, name, remarks, isWhole: options.whole === true }).catch(
-    (fault: unknown) => {
-      throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.message}`) : fault;
-    },
-  );
+  const page = await reportPage({
+    ...examined,
+    name,
+    remarks,
+    isWhole: options.whole === true,
+    hasSound: options.sound === true,
+  }).catch((fault: unknown) => {
+    throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.message}`) : fault;
+  });
   const output = options.output ?? defaultOutput(file);
   const force = options.force ?? false;
   const written = writeOwnText(output, page, { kind: 'report', force, inputs: [file] });

@@ -8,13 +8,14 @@ import { type SealKind, sealText } from '../../musicxml/bytes/seal.ts';
 import { Failure, type Say, systemReason } from '../failure.ts';
 import { readWhole } from '../files/input.ts';
 import { identityOf, whatIsAt } from './place.ts';
+import { isSealedSound } from './soundSeal.ts';
 import { isStandardOutput, printBytes } from './streams.ts';
 import { createFile, type Loss, replaceFile, writeToDevice } from './wholeFile.ts';
 
 /** The right to replace what is there. */
 export interface Permission {
   /** What makes the result; a file that the same made before, and nobody changed since, may be replaced. */
-  readonly kind: SealKind | 'clear';
+  readonly kind: SealKind | 'clear' | 'sound';
   /** The user said that any file may be replaced. */
   readonly force: boolean;
   /** Files that are read in this run, and must not be replaced in any case. */
@@ -126,7 +127,8 @@ function refuseReadOnly(path: string, { mode }: Stats): void {
 /** What made a file, if it carries a true seal; `null` for all others. */
 function ownKindOf(path: string): string | null {
   try {
-    return openScoreFile(readWhole(path)).sealedAs;
+    const bytes = readWhole(path);
+    return isSealedSound(bytes) ? 'sound' : openScoreFile(bytes).sealedAs;
   } catch {
     return null;
   }

@@ -15,6 +15,7 @@ import {
   noteName,
   type Reader,
 } from '../../../core/index.ts';
+import { hasSound, slideSound } from '../../pages/slideSound.ts';
 import { Failure } from '../failure.ts';
 import { wordsFor } from '../reader.ts';
 
@@ -37,6 +38,14 @@ export function closingPicture(examined: ExaminedNote, reader: Reader): string {
     ),
     wanted: { harmonicNumber: fingering.harmonic, dropCents: Math.max(0, fingering.dropCents) },
   });
+}
+
+/** The same to be heard, as a WAV file: open, on its way, sealed. */
+export function closingSound(examined: ExaminedNote, reader: Reader): Uint8Array {
+  const fingering = curvable(examined, reader);
+  if (hasSound(fingering)) return slideSound(fingering, 'closing');
+  const written = noteName(examined.note.written, reader);
+  throw new Failure(({ faults }) => faults.noCurve(written));
 }
 
 /** The band of closing by the acoustics, where it lies more than one band away from the rule's; else `null`. */
