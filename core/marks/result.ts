@@ -95,7 +95,7 @@ export interface ChangeResult {
   readonly takenOut: JoinKind | null;
 }
 
-/** One part: its stopped notes, and open ones at which something was found. */
+/** One part: its stopped notes, and open ones that are not sure or at which something was found. */
 export interface PartResult {
   readonly name: string;
   /** Written to sounding at the part's first note, in semitones; null when not stated. */
@@ -110,7 +110,8 @@ export interface Result {
 }
 
 /**
- * The result of one or more parts, repairs included. Notes played open are left out unless something was found at them.
+ * The result of one or more parts, repairs included. Notes played open are left out unless they are not sure, or
+ * something was found at them.
  * @throws {TypeError} when there is no list of examinations
  */
 export function resultOf(examinations: readonly Examination[]): Result {
@@ -127,7 +128,10 @@ function partResult({ passage, notes, findings }: Examination): PartResult {
     name: passage.name,
     transpose: transposeOf({ passage }),
     notes: notes
-      .filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index))
+      .filter(
+        ({ note, reading, verdict }) =>
+          isHandState(reading.state) || verdict !== 'sure' || found.has(note.index),
+      )
       .map(noteResult),
   };
 }

@@ -76,7 +76,9 @@ test('check prints parts with their notes, and findings', () => {
 test('explain prints one such note, without a place', () => {
   const { exit, stdout } = bellhand(folderWith(), ['explain', 'C5', '--format', 'json']);
   expect(exit).toBe(0);
-  expect(Object.keys(JSON.parse(stdout))).toEqual(
-    NOTE_KEYS.filter((key) => key !== 'measure' && key !== 'beat'),
-  );
+  expect(Object.keys(JSON.parse(stdout))).toEqual([
+    ...NOTE_KEYS.filter((key) => key !== 'measure' && key !== 'beat'),
+    'closesTo',
+    'opensTo',
+  ]);
 });

@@ -28,7 +28,9 @@ import { textTable } from './textTable.ts';
 export function checkTable(examination: Examination, reader: Reader): string[] {
   const { passage, notes, findings } = examination;
   const found = new Set(findings.map(({ noteIndex }) => noteIndex));
-  const shown = notes.filter(({ note, reading }) => isHandState(reading.state) || found.has(note.index));
+  const shown = notes.filter(
+    ({ note, reading, verdict }) => isHandState(reading.state) || verdict !== 'sure' || found.has(note.index),
+  );
   const counts = countText(countNotes([examination]), reader);
   const lines = [`  ${[passage.name, ...keyTexts(examination, reader)].join(', ')}: ${counts}`];
   if (shown.length > 0) lines.push('', ...noteTable(shown, reader));
