@@ -1,5 +1,5 @@
 /** Takes the user to a note: selects it, which brings it into view. */
-import { type Host, type HostElement, type HostNote, type HostScore, listOf } from './hostApi.ts';
+import { type Host, type HostElement, type HostNote, type HostScore, isAtLeast, listOf } from './hostApi.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
 import { tickOf } from './place.ts';
 
@@ -8,8 +8,18 @@ export function showNote(host: Host, score: HostScore, address: NoteAddress): bo
   const note = noteAt(host.root, score, address);
   if (!note) return false;
   const { selection } = score;
-  if (selection && typeof selection.select === 'function') return selection.select(note, false);
+  if (selection && typeof selection.select === 'function') {
+    if (isAtLeast(host, 4, 0)) intoView(host, note, selection.select);
+    return selection.select(note, false);
+  }
   return walkTo(host, score, address, note);
+}
+
+/** Version 4 scrolls to what its own commands select, not to what a plugin selects: a step there and back. */
+function intoView({ root }: Host, note: HostNote, select: (note: HostNote, add: boolean) => boolean): void {
+  select(note, false);
+  root.cmd('next-chord');
+  root.cmd('prev-chord');
 }
 
 /**

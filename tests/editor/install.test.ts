@@ -28,7 +28,9 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 
 const FILES = [
   'Bellhand.qml',
+  'BellhandActions.qml',
   'BellhandAnnotate.qml',
+  'BellhandAnswer.qml',
   'BellhandButton.qml',
   'BellhandCheckBox.qml',
   'BellhandClear.qml',
@@ -36,8 +38,11 @@ const FILES = [
   'BellhandDock.qml',
   'BellhandEtudeForm.qml',
   'BellhandFinding.qml',
+  'BellhandFindings.qml',
   'BellhandFocusRing.qml',
   'BellhandPanel.qml',
+  'BellhandPlayer.qml',
+  'BellhandSettings.qml',
   'BellhandSpinBox.qml',
   'BellhandText.qml',
   'BellhandTextField.qml',

@@ -26,6 +26,12 @@ export async function panelPicture(): Promise<string> {
     editor.focus(id);
     editor.press('Return');
     await sleep(1500);
+    // The slide up to a stopped note, with its repairs.
+    for (let i = 0; i < 4; i++) {
+      editor.press('Next');
+      await sleep(500);
+    }
+    await sleep(1000);
     const whole = join(editor.folder, 'whole.png');
     editor.picture(whole, main);
     await convert(whole, ...SMALL, PANEL);
@@ -40,6 +46,7 @@ export async function themesPicture(): Promise<string> {
     await withPanel(options, async (editor, id) => {
       editor.resize(id, 320, 560);
       editor.focus(id);
+      editor.press('Next');
       await sleep(1500);
       const picture = join(editor.folder, 'panel.png');
       editor.picture(picture, await editor.windowNamed('^Bellhand$'));

@@ -21,6 +21,8 @@ import "bellhand.js" as Script
     BellhandPanel {
         id: panel
         anchors.fill: parent
+        // The editor calls every such side "Plugin".
+        title: "Bellhand"
     }
 
     onRun: panel.open(Script.Bellhand, root, file)

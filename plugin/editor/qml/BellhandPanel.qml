@@ -11,6 +11,8 @@ Pane {
     property var panel: null
     property var view: null
     property string failure: ""
+    // For where no window says it.
+    property string title: ""
 
     function open(script, root, file) {
         try {
@@ -149,6 +151,14 @@ Pane {
             spacing: 6
             enabled: pane.view !== null
 
+            BellhandText {
+                objectName: "title"
+                Layout.fillWidth: true
+                visible: text !== ""
+                text: pane.title
+                font.bold: true
+                font.pixelSize: Math.round(theme.fontPixels * 1.2)
+            }
             BellhandPlayer {
                 owner: pane
                 Layout.fillWidth: true
