@@ -5,6 +5,8 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
     testTimeout: 30_000,
+    // Most files wait for editors and browsers, so two at once pay even on two cores.
+    maxWorkers: 2,
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
   },
