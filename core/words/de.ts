@@ -225,6 +225,55 @@ const answers: AnswerWords = {
 };
 
 const report: ReportWords = {
+  page: {
+    skip: 'Zur Musik springen',
+    onThisPage: 'Auf dieser Seite',
+    howToRead: 'Wie diese Seite zu lesen ist',
+    fingeringsOf: (part) => `Griffe: ${part}`,
+    music: 'Die Musik',
+    madeFrom: (file) =>
+      `Mit Bellhand aus ${file} gemacht. Die Seite braucht kein Netz und kein Skript; man kann sie drucken, wie sie ist.`,
+    barsTo: (first, last) => `Takte ${first} bis ${last}`,
+    engraved: (bars) => `${bars}, gestochen`,
+  },
+  severities: { impossible: 'unspielbar', risky: 'heikel', advice: 'zum Notenbild' },
+  table: {
+    none: 'In dieser Stimme ist kein Ton gestopft.',
+    labelOf: (part) => `Tabelle der Griffe: ${part}`,
+    caption:
+      'Jeder gestopfte Ton einmal für jede Art, wie er gespielt wird, vom tiefsten an. Tonhöhen sind notierte Tonhöhen.',
+    note: 'Ton',
+    hand: 'Hand',
+    fingeredAs: 'Griff',
+    natural: 'Naturton',
+    drop: 'Absenkung',
+    offBy: 'Abweichung',
+    verdict: 'Urteil',
+    otherWays: 'Andere Griffe',
+    bars: 'Takte',
+    notes: (count) => counted(count, 'Note', 'Noten'),
+  },
+  glissando: {
+    wanted: (note) => `${note} verlangt`,
+    natural: 'offen',
+    stopped: 'gestopft',
+    leads: (from, start, to, end) => `Die Musik führt von ${from} ${start} nach ${to} ${end}.`,
+    closes: (from, to, fingering) => `Die schließende Hand bringt ${from} nach ${to} (${fingering}).`,
+    opens: (from, to, fingering) => `Die öffnende Hand bringt ${from} nach ${to} (${fingering}).`,
+    nowhere: 'Die Hand erreicht keinen Ton, der einen Namen hat.',
+  },
+  reading: {
+    lines: (key) =>
+      `Über jedem gestopften Ton stehen zwei Zeilen. Die untere, nächst der Note, ist der Griff: der Ton, an den man denkt, und die Ventile, mit T für die ${key}-Seite. Die obere, in runden Klammern, ist der Naturton: was auf diesem Griff bei offener Hand klänge.`,
+    vermillion: 'zinnoberrot',
+    impossible: 'so notiert kann es keine Hand.',
+    blue: 'blau',
+    risky: 'mit Glück spielbar.',
+    rings:
+      'Ein Ring unter einer Note trägt die Nummer der Bemerkung daneben; die Bemerkung führt zum Ring zurück.',
+    pitches:
+      'Tonhöhen sind notierte Tonhöhen. Absenkung heißt, wie weit die Hand den Ton herunterbringt; Abweichung, wie weit das Ergebnis vom Ton liegt, + zu hoch. Hundert Cent (¢) sind ein Halbton.',
+  },
   readFor: (horn) => `Gelesen für: ${horn}.`,
   stoppedNotesIn: (title) => `Gestopfte Töne in ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 Ton ist unspielbar' : `${count} Töne sind unspielbar`),

@@ -219,6 +219,55 @@ const answers: AnswerWords = {
 };
 
 const report: ReportWords = {
+  page: {
+    skip: 'Skip to the music',
+    onThisPage: 'On this page',
+    howToRead: 'How to read this page',
+    fingeringsOf: (part) => `Fingerings of ${part}`,
+    music: 'The music',
+    madeFrom: (file) =>
+      `Made by Bellhand from ${file}. The page needs no network and no script; print it as it is.`,
+    barsTo: (first, last) => `bars ${first} to ${last}`,
+    engraved: (bars) => `${bars}, engraved`,
+  },
+  severities: { impossible: 'cannot be played', risky: 'risky', advice: 'for the page' },
+  table: {
+    none: 'No note of this part is stopped.',
+    labelOf: (part) => `Table of the fingerings of ${part}`,
+    caption:
+      'Every stopped note once for each way it is played, from the lowest. Pitches are written pitches.',
+    note: 'Note',
+    hand: 'Hand',
+    fingeredAs: 'Fingered as',
+    natural: 'Natural pitch',
+    drop: 'Drop',
+    offBy: 'Off by',
+    verdict: 'Verdict',
+    otherWays: 'Other ways',
+    bars: 'Bars',
+    notes: (count) => counted(count, 'note', 'notes'),
+  },
+  glissando: {
+    wanted: (note) => `${note} wanted`,
+    natural: 'natural',
+    stopped: 'stopped',
+    leads: (from, start, to, end) => `The music leads from ${from} ${start} to ${to} ${end}.`,
+    closes: (from, to, fingering) => `The hand, closing, takes ${from} to ${to} (${fingering}).`,
+    opens: (from, to, fingering) => `The hand, opening, takes ${from} to ${to} (${fingering}).`,
+    nowhere: 'The hand reaches no note that has a name.',
+  },
+  reading: {
+    lines: (key) =>
+      `Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the ${key} side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.`,
+    vermillion: 'vermillion',
+    impossible: 'no hand can do this as written.',
+    blue: 'blue',
+    risky: 'it can be played with luck.',
+    rings:
+      'A ring under a note carries the number of the remark beside it; the remark leads back to the ring.',
+    pitches:
+      'Pitches are written pitches. A drop is how far the hand brings the tone down; “off by” is how far the result lies from the note, + being sharp. A hundred cents (¢) are a semitone.',
+  },
   readFor: (horn) => `Read for a ${horn}.`,
   stoppedNotesIn: (title) => `Stopped notes in ${title}`,
   cannotBePlayed: (count) => `${counted(count, 'note', 'notes')} cannot be played`,

@@ -222,6 +222,55 @@ const answers: AnswerWords = {
 };
 
 const report: ReportWords = {
+  page: {
+    skip: 'Ir a la música',
+    onThisPage: 'En esta página',
+    howToRead: 'Cómo leer esta página',
+    fingeringsOf: (part) => `Digitaciones: ${part}`,
+    music: 'La música',
+    madeFrom: (file) =>
+      `Hecho por Bellhand a partir de ${file}. La página no necesita red ni script; se puede imprimir tal cual.`,
+    barsTo: (first, last) => `compases ${first} a ${last}`,
+    engraved: (bars) => `${bars}, en notación`,
+  },
+  severities: { impossible: 'imposible', risky: 'arriesgado', advice: 'para la página' },
+  table: {
+    none: 'Ninguna nota de esta parte está tapada.',
+    labelOf: (part) => `Tabla de las digitaciones: ${part}`,
+    caption:
+      'Cada nota tapada una vez por cada manera de tocarla, desde la más grave. Las alturas son las escritas.',
+    note: 'Nota',
+    hand: 'Mano',
+    fingeredAs: 'Digitación',
+    natural: 'Sonido natural',
+    drop: 'Bajada',
+    offBy: 'Desvío',
+    verdict: 'Veredicto',
+    otherWays: 'Otras digitaciones',
+    bars: 'Compases',
+    notes: (count) => counted(count, 'nota', 'notas'),
+  },
+  glissando: {
+    wanted: (note) => `${note} pedido`,
+    natural: 'natural',
+    stopped: 'tapado',
+    leads: (from, start, to, end) => `La música lleva de ${from} ${start} a ${to} ${end}.`,
+    closes: (from, to, fingering) => `La mano que se cierra lleva ${from} a ${to} (${fingering}).`,
+    opens: (from, to, fingering) => `La mano que se abre lleva ${from} a ${to} (${fingering}).`,
+    nowhere: 'La mano no alcanza ninguna nota que tenga nombre.',
+  },
+  reading: {
+    lines: (key) =>
+      `Sobre cada nota tapada hay dos líneas. La de abajo, la más cercana a la nota, es la digitación: la nota en que se piensa y los cilindros, con T para el lado de ${key}. La de arriba, entre paréntesis, es el sonido natural: lo que sonaría con esa digitación y la mano abierta.`,
+    vermillion: 'bermellón',
+    impossible: 'ninguna mano puede hacerlo tal como está escrito.',
+    blue: 'azul',
+    risky: 'se puede tocar con suerte.',
+    rings:
+      'Un círculo bajo una nota lleva el número de la observación de al lado; la observación lleva de vuelta al círculo.',
+    pitches:
+      'Las alturas son las escritas. La bajada dice cuánto hace descender la mano el sonido; el desvío, cuánto dista el resultado de la nota, + si es alto. Cien cents (¢) son un semitono.',
+  },
   readFor: (horn) => `Leído para: ${horn}.`,
   stoppedNotesIn: (title) => `Sonidos tapados en ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 nota no se puede tocar' : `${count} notas no se pueden tocar`),

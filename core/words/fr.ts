@@ -223,6 +223,55 @@ const answers: AnswerWords = {
 };
 
 const report: ReportWords = {
+  page: {
+    skip: 'Aller à la musique',
+    onThisPage: 'Sur cette page',
+    howToRead: 'Comment lire cette page',
+    fingeringsOf: (part) => `Doigtés : ${part}`,
+    music: 'La musique',
+    madeFrom: (file) =>
+      `Fait par Bellhand à partir de ${file}. La page n’a besoin ni de réseau ni de script ; on peut l’imprimer telle quelle.`,
+    barsTo: (first, last) => `mesures ${first} à ${last}`,
+    engraved: (bars) => `${bars}, gravure`,
+  },
+  severities: { impossible: 'injouable', risky: 'risqué', advice: 'pour la page' },
+  table: {
+    none: 'Aucune note de cette partie n’est bouchée.',
+    labelOf: (part) => `Tableau des doigtés : ${part}`,
+    caption:
+      'Chaque note bouchée une fois pour chaque façon de la jouer, depuis la plus grave. Les hauteurs sont les hauteurs écrites.',
+    note: 'Note',
+    hand: 'Main',
+    fingeredAs: 'Doigté',
+    natural: 'Son naturel',
+    drop: 'Abaissement',
+    offBy: 'Écart',
+    verdict: 'Verdict',
+    otherWays: 'Autres doigtés',
+    bars: 'Mesures',
+    notes: (count) => counted(count, 'note', 'notes'),
+  },
+  glissando: {
+    wanted: (note) => `${note} voulu`,
+    natural: 'naturel',
+    stopped: 'bouché',
+    leads: (from, start, to, end) => `La musique mène de ${from} ${start} à ${to} ${end}.`,
+    closes: (from, to, fingering) => `La main qui se ferme mène ${from} à ${to} (${fingering}).`,
+    opens: (from, to, fingering) => `La main qui s’ouvre mène ${from} à ${to} (${fingering}).`,
+    nowhere: 'La main n’atteint aucune note qui ait un nom.',
+  },
+  reading: {
+    lines: (key) =>
+      `Au-dessus de chaque note bouchée se trouvent deux lignes. Celle du bas, au plus près de la note, est le doigté : la note à penser et les pistons, avec T pour le côté en ${key}. Celle du haut, entre parenthèses, est le son naturel : ce qui sonnerait sur ce doigté, la main ouverte.`,
+    vermillion: 'vermillon',
+    impossible: 'aucune main ne peut le faire tel qu’écrit.',
+    blue: 'bleu',
+    risky: 'jouable avec de la chance.',
+    rings:
+      'Un cercle sous une note porte le numéro de la remarque placée à côté ; la remarque ramène au cercle.',
+    pitches:
+      'Les hauteurs sont les hauteurs écrites. L’abaissement dit de combien la main fait descendre le son ; l’écart, à quelle distance de la note on arrive, + étant trop haut. Cent cents (¢) font un demi-ton.',
+  },
   readFor: (horn) => `Lu pour : ${horn}.`,
   stoppedNotesIn: (title) => `Sons bouchés dans ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 note est injouable' : `${count} notes sont injouables`),

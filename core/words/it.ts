@@ -226,6 +226,55 @@ const answers: AnswerWords = {
 };
 
 const report: ReportWords = {
+  page: {
+    skip: 'Vai alla musica',
+    onThisPage: 'In questa pagina',
+    howToRead: 'Come leggere questa pagina',
+    fingeringsOf: (part) => `Diteggiature: ${part}`,
+    music: 'La musica',
+    madeFrom: (file) =>
+      `Fatto da Bellhand a partire da ${file}. La pagina non ha bisogno né di rete né di script; si può stampare così com’è.`,
+    barsTo: (first, last) => `battute da ${first} a ${last}`,
+    engraved: (bars) => `${bars}, in notazione`,
+  },
+  severities: { impossible: 'ineseguibile', risky: 'rischioso', advice: 'per la pagina' },
+  table: {
+    none: 'Nessuna nota di questa parte è chiusa.',
+    labelOf: (part) => `Tabella delle diteggiature: ${part}`,
+    caption:
+      'Ogni nota chiusa una volta per ogni modo di suonarla, dalla più grave. Le altezze sono quelle scritte.',
+    note: 'Nota',
+    hand: 'Mano',
+    fingeredAs: 'Diteggiatura',
+    natural: 'Suono naturale',
+    drop: 'Abbassamento',
+    offBy: 'Scarto',
+    verdict: 'Giudizio',
+    otherWays: 'Altre diteggiature',
+    bars: 'Battute',
+    notes: (count) => counted(count, 'nota', 'note'),
+  },
+  glissando: {
+    wanted: (note) => `${note} richiesto`,
+    natural: 'naturale',
+    stopped: 'chiuso',
+    leads: (from, start, to, end) => `La musica porta da ${from} ${start} a ${to} ${end}.`,
+    closes: (from, to, fingering) => `La mano che chiude porta ${from} a ${to} (${fingering}).`,
+    opens: (from, to, fingering) => `La mano che apre porta ${from} a ${to} (${fingering}).`,
+    nowhere: 'La mano non raggiunge nessuna nota che abbia un nome.',
+  },
+  reading: {
+    lines: (key) =>
+      `Sopra ogni nota chiusa stanno due righe. Quella in basso, più vicina alla nota, è la diteggiatura: la nota a cui pensare e i pistoni, con T per il lato in ${key}. Quella in alto, tra parentesi, è il suono naturale: ciò che suonerebbe con quella diteggiatura a mano aperta.`,
+    vermillion: 'vermiglione',
+    impossible: 'nessuna mano può farlo così com’è scritto.',
+    blue: 'blu',
+    risky: 'si può suonare con fortuna.',
+    rings:
+      'Un cerchio sotto una nota porta il numero dell’osservazione accanto; l’osservazione riporta al cerchio.',
+    pitches:
+      'Le altezze sono quelle scritte. L’abbassamento dice di quanto la mano fa scendere il suono; lo scarto, quanto il risultato dista dalla nota, + se crescente. Cento cent (¢) sono un semitono.',
+  },
   readFor: (horn) => `Letto per: ${horn}.`,
   stoppedNotesIn: (title) => `Suoni chiusi in ${title}`,
   cannotBePlayed: (count) => (count === 1 ? '1 nota è ineseguibile' : `${count} note sono ineseguibili`),

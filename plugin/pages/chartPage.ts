@@ -79,7 +79,7 @@ ${chartBack(notes, player, reader)}`,
     footer: html`<p>${words.madeBy}</p>`,
     engravings,
     style: CHART_STYLE,
-    language: reader.language,
+    reader,
   });
 }
 

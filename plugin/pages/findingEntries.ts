@@ -1,12 +1,14 @@
 /** The findings of a part as a list to act on: what has one cause and one remedy is told once, the worst first. */
 import {
-  ENGLISH_READER,
+  barText,
+  capital,
   type Entry,
   type Examination,
   entriesOf,
   type Finding,
   findingText,
   type PassageNote,
+  type Reader,
   reportWords,
   type Severity,
 } from '../../core/index.ts';
@@ -22,15 +24,20 @@ export const SEVERITY_CLASSES: { readonly [severity in Severity]: 'no' | 'doubt'
   advice: 'advice',
 };
 
-export const SEVERITY_WORDS: { readonly [severity in Severity]: string } = {
-  impossible: '× cannot be played',
-  risky: '≈ risky',
-  advice: 'for the page',
+const SEVERITY_SIGNS: { readonly [severity in Severity]: string } = {
+  impossible: '× ',
+  risky: '≈ ',
+  advice: '',
 };
 
+/** How grave a finding is, with the sign that says it too. */
+export function severityWords(severity: Severity, reader: Reader): string {
+  return SEVERITY_SIGNS[severity] + reportWords(reader).severities[severity];
+}
+
 /** The entries of some findings: the worst first, otherwise by where they first stand. */
-export function worstFirst(findings: readonly Finding[]): readonly Entry[] {
-  return [...entriesOf(findings, ENGLISH_READER)].sort(
+export function worstFirst(findings: readonly Finding[], reader: Reader): readonly Entry[] {
+  return [...entriesOf(findings, reader)].sort(
     (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
   );
 }
@@ -40,29 +47,36 @@ export function worstFirst(findings: readonly Finding[]): readonly Entry[] {
  * @param part the part's place on the page, from 0
  * @param hasSound true to let glissandos be heard
  */
-export function entryList(examination: Examination, part: number, hasSound: boolean): Html {
+export function entryList(examination: Examination, part: number, hasSound: boolean, reader: Reader): Html {
   const { findings, passage } = examination;
-  if (findings.length === 0) return html`<p>${reportWords(ENGLISH_READER).nothingFound}</p>`;
-  return html`<ol class="entries">${worstFirst(findings).map((entry) => entryItem(entry, passage.notes, part, hasSound ? soundsOf(entry.findings, examination) : []))}</ol>`;
+  if (findings.length === 0) return html`<p>${reportWords(reader).nothingFound}</p>`;
+  const soundsFor = (entry: Entry) => (hasSound ? soundsOf(entry.findings, examination, reader) : []);
+  return html`<ol class="entries">${worstFirst(findings, reader).map((entry) => entryItem(entry, passage.notes, part, soundsFor(entry), reader))}</ol>`;
 }
 
-function entryItem(entry: Entry, notes: readonly PassageNote[], part: number, sounds: readonly Html[]): Html {
-  const words = reportWords(ENGLISH_READER);
+function entryItem(
+  entry: Entry,
+  notes: readonly PassageNote[],
+  part: number,
+  sounds: readonly Html[],
+  reader: Reader,
+): Html {
+  const words = reportWords(reader);
   const { severity, brief, remedy, findings } = entry;
   const bars = barsOfNotes(findings.map(({ noteIndex }) => notes[noteIndex]!));
   const className = SEVERITY_CLASSES[severity];
   const [first, ...rest] = findings;
-  return html`<li class="entry ${className}"><h3>${capital(brief)}: ${words.bars(bars.length)} ${barLinks(part, bars)} <span class="${className}">${SEVERITY_WORDS[severity]}</span></h3>
-<p>${findingText(first!, ENGLISH_READER).message}</p><p class="remedy">${remedy}</p>${sounds}
-${rest.length > 0 && html`<details><summary>${words.elsewhere(rest.length)}</summary>${rest.map((finding) => elsewhere(finding, notes[finding.noteIndex]!, part))}</details>`}</li>
+  return html`<li class="entry ${className}"><h3>${capital(brief)}: ${words.bars(bars.length)} ${barLinks(part, bars)} <span class="${className}">${severityWords(severity, reader)}</span></h3>
+<p>${findingText(first!, reader).message}</p><p class="remedy">${remedy}</p>${sounds}
+${rest.length > 0 && html`<details><summary>${words.elsewhere(rest.length)}</summary>${rest.map((finding) => elsewhere(finding, notes[finding.noteIndex]!, part, reader))}</details>`}</li>
 `;
 }
 
-function elsewhere(finding: Finding, { measureIndex, measure }: PassageNote, part: number): Html {
-  const words = reportWords(ENGLISH_READER);
-  return html`<p>${barLink(part, measureIndex, `${words.bars(1)} ${measure}`)}: ${findingText(finding, ENGLISH_READER).message}</p>`;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
+function elsewhere(
+  finding: Finding,
+  { measureIndex, measure }: PassageNote,
+  part: number,
+  reader: Reader,
+): Html {
+  return html`<p>${barLink(part, measureIndex, barText(measure, reader))}: ${findingText(finding, reader).message}</p>`;
 }

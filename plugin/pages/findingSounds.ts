@@ -1,10 +1,10 @@
 /** What the hand makes of a glissando that it cannot make, to be heard in the page. */
 import {
-  ENGLISH_READER,
   type Examination,
   type Finding,
   fingeringText,
   noteName,
+  type Reader,
   reportWords,
 } from '../../core/index.ts';
 import { glissandoPath } from './glissandoPicture.ts';
@@ -12,15 +12,19 @@ import { type Html, html } from './html.ts';
 import { hasSound, slideSound } from './slideSound.ts';
 
 /** A player for each way the hand goes, each once; none for findings about something else. */
-export function soundsOf(findings: readonly Finding[], examination: Examination): readonly Html[] {
+export function soundsOf(
+  findings: readonly Finding[],
+  examination: Examination,
+  reader: Reader,
+): readonly Html[] {
   const sounds = new Map<string, Html>();
-  const words = reportWords(ENGLISH_READER);
+  const words = reportWords(reader);
   for (const finding of findings) {
     const path = glissandoPath(finding, examination);
     if (!path?.reached || !hasSound(path.reached.fingering)) continue;
     const { from, closes, reached } = path;
     const say = closes ? words.heardClosing : words.heardOpening;
-    const label = say(noteName(from, ENGLISH_READER), fingeringText(reached.fingering, ENGLISH_READER));
+    const label = say(noteName(from, reader), fingeringText(reached.fingering, reader));
     if (sounds.has(label)) continue;
     const wave = Buffer.from(slideSound(reached.fingering, closes ? 'closing' : 'opening'));
     sounds.set(

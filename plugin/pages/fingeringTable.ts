@@ -2,21 +2,25 @@
 
 import {
   closingText,
-  ENGLISH_READER,
   type Examination,
   type ExaminedNote,
   type Fingering,
   fingeredPitch,
+  formatPitch,
   isHandState,
+  moreText,
   naturalName,
   naturalPitch,
   noteClassName,
+  noteName,
   type Pitch,
   pitchCents,
-  printPitch,
   type Reader,
+  reportWords,
   signedCents,
+  stateText,
   UNCHANGED_CENTS,
+  verdictText,
 } from '../../core/index.ts';
 import { type BarPlace, barLinks } from './barLinks.ts';
 import { type Html, html } from './html.ts';
@@ -38,28 +42,30 @@ const MOST_ALTERNATIVES = 4;
  * The table of one part.
  * @param part the part's place on the page, from 0
  */
-export function fingeringTable(examination: Examination, part: number): Html {
+export function fingeringTable(examination: Examination, part: number, reader: Reader): Html {
+  const { table } = reportWords(reader);
   const rows = rowsOf(examination);
-  if (rows.length === 0) return html`<p>No note of this part is stopped.</p>`;
-  return html`<div class="scroll" role="region" aria-label="Table of the fingerings of ${examination.passage.name}" tabindex="0"><table class="by-rows">
-<caption>Every stopped note once for each way it is played, from the lowest. Pitches are written pitches.</caption>
-<thead><tr><th scope="col">Note</th><th scope="col">Hand</th><th scope="col">Fingered as</th><th scope="col">Natural pitch</th><th scope="col" class="number">Drop</th><th scope="col" class="number">Off by</th><th scope="col">Verdict</th><th scope="col">Other ways</th><th scope="col">Bars</th></tr></thead>
-<tbody>${rows.map((row) => tableRow(row, part))}</tbody></table></div>`;
+  if (rows.length === 0) return html`<p>${table.none}</p>`;
+  return html`<div class="scroll" role="region" aria-label="${table.labelOf(examination.passage.name)}" tabindex="0"><table class="by-rows">
+<caption>${table.caption}</caption>
+<thead><tr><th scope="col">${table.note}</th><th scope="col">${table.hand}</th><th scope="col">${table.fingeredAs}</th><th scope="col">${table.natural}</th><th scope="col" class="number">${table.drop}</th><th scope="col" class="number">${table.offBy}</th><th scope="col">${table.verdict}</th><th scope="col">${table.otherWays}</th><th scope="col">${table.bars}</th></tr></thead>
+<tbody>${rows.map((row) => tableRow(row, part, reader))}</tbody></table></div>`;
 }
 
-function tableRow({ examined, bars, count }: Row, part: number): Html {
+function tableRow({ examined, bars, count }: Row, part: number, reader: Reader): Html {
+  const { table } = reportWords(reader);
   const { note, namedFrom, reading, fingering, candidates, verdict } = examined;
-  const { sign, words, className } = VERDICT_SIGNS[verdict];
+  const { sign, className } = VERDICT_SIGNS[verdict];
   const others = candidates.filter((other) => other !== fingering);
-  return html`<tr><th scope="row">${printPitch(note.written)}</th><td data-label="Hand">${reading.state.replace('-', ' ')}</td>
-<td data-label="Fingered as">${fingering ? fingeredText(namedFrom, fingering) : '–'}</td><td data-label="Natural pitch">${fingering ? naturalText(namedFrom, fingering) : '–'}</td>
-<td data-label="Drop" class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td data-label="Off by" class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
-<td data-label="Verdict" class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${words}</td>
-<td data-label="Other ways">${otherWays(namedFrom, others)}</td><td data-label="Bars">${barList(bars, count, part)}</td></tr>`;
+  return html`<tr><th scope="row">${noteName(note.written, reader)}</th><td data-label="${table.hand}">${stateText(reading.state, reader)}</td>
+<td data-label="${table.fingeredAs}">${fingering ? fingeredText(namedFrom, fingering, reader) : '–'}</td><td data-label="${table.natural}">${fingering ? naturalText(namedFrom, fingering, reader) : '–'}</td>
+<td data-label="${table.drop}" class="number">${fingering ? centsText(fingering.dropCents) : ''}</td><td data-label="${table.offBy}" class="number">${fingering ? signedCents(fingering.deviationCents) : ''}</td>
+<td data-label="${table.verdict}" class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${verdictText(verdict, reader)}</td>
+<td data-label="${table.otherWays}">${otherWays(namedFrom, others, reader)}</td><td data-label="${table.bars}">${barList(bars, count, part, reader)}</td></tr>`;
 }
 
 /** Fingered note and valves: `B 2`; on a natural horn the degree of closing stands first. */
-export function fingeredText(written: Pitch, fingering: Fingering, reader: Reader = ENGLISH_READER): string {
+export function fingeredText(written: Pitch, fingering: Fingering, reader: Reader): string {
   const band = fingering.band && closingText(fingering.band, reader);
   return [band, noteClassName(fingeredPitch(written, fingering), reader), fingering.printed]
     .filter((piece) => piece !== null && piece !== '')
@@ -67,20 +73,18 @@ export function fingeredText(written: Pitch, fingering: Fingering, reader: Reade
 }
 
 /** The natural pitch in round brackets: `(C♯)`. */
-export function naturalText(written: Pitch, fingering: Fingering, reader: Reader = ENGLISH_READER): string {
+export function naturalText(written: Pitch, fingering: Fingering, reader: Reader): string {
   return `(${naturalName(naturalPitch(written, fingering), reader)})`;
 }
 
 /** Other ways to play a note, the usual first: `1 (+12), T23 (−8)`, in cents off. */
-export function otherWays(written: Pitch, others: readonly Fingering[]): string {
+export function otherWays(written: Pitch, others: readonly Fingering[], reader: Reader): string {
   if (others.length === 0) return '–';
   const named = others
     .slice(0, MOST_ALTERNATIVES)
-    .map((other) => `${fingeredText(written, other)} (${signedCents(other.deviationCents)})`);
-  return (
-    named.join(', ') +
-    (others.length > MOST_ALTERNATIVES ? `, ${others.length - MOST_ALTERNATIVES} more` : '')
-  );
+    .map((other) => `${fingeredText(written, other, reader)} (${signedCents(other.deviationCents)})`);
+  const more = others.length - MOST_ALTERNATIVES;
+  return (more > 0 ? [...named, moreText(more, reader)] : named).join(', ');
 }
 
 /** How far a fingering is off, where that is heard: `+31`, else nothing. */
@@ -93,10 +97,11 @@ export function centsText(cents: number): string {
   return `${Math.round(cents)} ¢`;
 }
 
-function barList(bars: Row['bars'], count: number, part: number): Html {
+function barList(bars: Row['bars'], count: number, part: number, reader: Reader): Html {
   const links = barLinks(part, bars.slice(0, MOST_BARS));
-  const more = bars.length > MOST_BARS ? ` and ${bars.length - MOST_BARS} more` : '';
-  return html`${links}${more}${count > bars.length ? ` (${count} notes)` : ''}`;
+  const more = bars.length - MOST_BARS;
+  const notes = reportWords(reader).table.notes(count);
+  return html`${links}${more > 0 && `, ${moreText(more, reader)}`}${count > bars.length && ` (${notes})`}`;
 }
 
 function rowsOf({ notes }: Examination): readonly Row[] {
@@ -105,7 +110,7 @@ function rowsOf({ notes }: Examination): readonly Row[] {
     const { note, reading, fingering, verdict } = examined;
     if (!isHandState(reading.state)) continue;
     const key = [
-      printPitch(note.written),
+      formatPitch(note.written),
       reading.state,
       fingering?.printed,
       fingering?.harmonic,

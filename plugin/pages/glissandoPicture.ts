@@ -3,17 +3,19 @@
 import {
   closedness,
   closesTo,
-  ENGLISH_READER,
   type Examination,
   type ExaminedNote,
   type Finding,
   type Fingering,
   fingeringText,
+  noteName,
   opensTo,
   type Pitch,
   pitchCents,
-  printPitch,
   type Reach,
+  type Reader,
+  reportWords,
+  stateText,
 } from '../../core/index.ts';
 import { shareOfFall } from './handPath.ts';
 import { type Html, html } from './html.ts';
@@ -53,7 +55,9 @@ const LEFT = 58;
 const RIGHT = 210;
 
 /** The picture, with its content in words for those who do not see it. */
-export function glissandoPicture(path: GlissandoPath, id: string): Html {
+export function glissandoPicture(path: GlissandoPath, id: string, reader: Reader): Html {
+  const { glissando } = reportWords(reader);
+  const named = (pitch: Pitch) => noteName(pitch, reader);
   const { from, wanted, reached, closes } = path;
   const cents = [from, wanted, ...(reached ? [reached.written] : [])].map(pitchCents);
   const low = Math.min(...cents);
@@ -62,24 +66,29 @@ export function glissandoPicture(path: GlissandoPath, id: string): Html {
   const startY = yOf(from);
   const wantedY = yOf(wanted);
   const reachedY = reached && yOf(reached.written);
-  const [startWord, endWord] = closes ? ['natural', 'stopped'] : ['stopped', 'natural'];
-  return html`<svg class="path" role="img" aria-labelledby="${id}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><title id="${id}">${inWords(path)}</title>
+  const { natural, stopped } = glissando;
+  const [startWord, endWord] = closes ? [natural, stopped] : [stopped, natural];
+  return html`<svg class="path" role="img" aria-labelledby="${id}" viewBox="0 0 ${WIDTH} ${HEIGHT}"><title id="${id}">${inWords(path, reader)}</title>
 <path fill="none" stroke="currentColor" opacity=".35" d="M${LEFT} 8V${HEIGHT - 8}M${RIGHT} 8V${HEIGHT - 8}"/>
 <path class="no" fill="none" stroke="currentColor" stroke-width="2.5" stroke-dasharray="6 5" d="M${LEFT} ${startY}L${RIGHT - 4} ${wantedY}"/>
 <g class="no" stroke="currentColor" stroke-width="2.5"><path d="M${RIGHT - 6} ${wantedY - 6}l12 12m0-12l-12 12"/></g>
-<text class="no" x="${RIGHT + 12}" y="${apart(wantedY, reachedY) + 4}">${printPitch(wanted)} wanted</text>
-${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="${curve(reached.fingering, closes, startY, reachedY!)}"/><circle cx="${RIGHT}" cy="${reachedY}" r="4.5" fill="currentColor"/><text x="${RIGHT + 12}" y="${reachedY! + 4}">${printPitch(reached.written)} ${endWord}</text>`}
+<text class="no" x="${RIGHT + 12}" y="${apart(wantedY, reachedY) + 4}">${glissando.wanted(named(wanted))}</text>
+${reached && html`<path fill="none" stroke="currentColor" stroke-width="2.5" d="${curve(reached.fingering, closes, startY, reachedY!)}"/><circle cx="${RIGHT}" cy="${reachedY}" r="4.5" fill="currentColor"/><text x="${RIGHT + 12}" y="${reachedY! + 4}">${named(reached.written)} ${endWord}</text>`}
 <circle cx="${LEFT}" cy="${startY}" r="4.5" fill="currentColor"/>
-<text x="${LEFT - 10}" y="${startY + 4}" text-anchor="end">${printPitch(from)}</text><text x="${LEFT - 10}" y="${startY + 18}" text-anchor="end">${startWord}</text>
+<text x="${LEFT - 10}" y="${startY + 4}" text-anchor="end">${named(from)}</text><text x="${LEFT - 10}" y="${startY + 18}" text-anchor="end">${startWord}</text>
 </svg>`;
 }
 
-function inWords({ from, wanted, reached, closes }: GlissandoPath): string {
-  const [start, end] = closes ? ['open', 'stopped'] : ['stopped', 'open'];
+function inWords({ from, wanted, reached, closes }: GlissandoPath, reader: Reader): string {
+  const { glissando } = reportWords(reader);
+  const named = (pitch: Pitch) => noteName(pitch, reader);
+  const [open, stopped] = [stateText('open', reader), stateText('stopped', reader)];
+  const [start, end] = closes ? [open, stopped] : [stopped, open];
+  const takes = closes ? glissando.closes : glissando.opens;
   const hand = reached
-    ? `The hand, ${closes ? 'closing' : 'opening'}, takes ${printPitch(from)} to ${printPitch(reached.written)} (${fingeringText(reached.fingering, ENGLISH_READER)}).`
-    : 'The hand reaches no note that has a name.';
-  return `The music leads from ${printPitch(from)} ${start} to ${printPitch(wanted)} ${end}. ${hand}`;
+    ? takes(named(from), named(reached.written), fingeringText(reached.fingering, reader))
+    : glissando.nowhere;
+  return `${glissando.leads(named(from), start, named(wanted), end)} ${hand}`;
 }
 
 /** The hand's way from left to right. Opening runs along the way of closing backwards. */

@@ -1,16 +1,19 @@
 /** A part's music on the page: systems with remarks and their neighbours open, the rest folded away. */
 import {
-  ENGLISH_READER,
+  barText,
+  capital,
   type Examination,
   type Finding,
   findingText,
   isHandState,
-  printPitch,
+  noteName,
+  placeText,
+  type Reader,
   reportWords,
 } from '../../core/index.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
-import { SEVERITY_CLASSES, SEVERITY_WORDS } from './findingEntries.ts';
+import { SEVERITY_CLASSES, severityWords } from './findingEntries.ts';
 import { glissandoPath, glissandoPicture } from './glissandoPicture.ts';
 import { type Html, html } from './html.ts';
 import { barId, noteId, onePartText, type PagePlace } from './onePart.ts';
@@ -36,6 +39,7 @@ export interface MusicOfPart {
   readonly numbered: number;
   /** True to fold nothing away. */
   readonly isWhole: boolean;
+  readonly reader: Reader;
 }
 
 /** @throws {EngravingError} when the part cannot be engraved */
@@ -43,7 +47,7 @@ export async function partMusic(
   music: MusicOfPart,
   screen: Screen,
 ): Promise<{ readonly content: Html; readonly engraving: Engraving }> {
-  const { marked, horn, examination, part, numbered } = music;
+  const { marked, horn, examination, part, numbered, reader } = music;
   const place: PagePlace = screen === 'wide' ? `${part}` : `${part}n`;
   const flagged = [...new Set(examination.findings.map(({ noteIndex }) => noteIndex))];
   const engraving = await engrave(onePartText(marked, horn, place, flagged), {
@@ -52,7 +56,7 @@ export async function partMusic(
   });
   const remarks = examination.findings.map((finding, i) => {
     const number = numbered + i + 1;
-    const isMore = isMoreOf(finding, examination.findings[i + 1]);
+    const isMore = isMoreOf(finding, examination.findings[i + 1], reader);
     return remarkOf(
       finding,
       examination,
@@ -60,6 +64,7 @@ export async function partMusic(
       number,
       screen === 'wide' ? `${number}` : `${number}n`,
       isMore,
+      reader,
     );
   });
   return {
@@ -71,7 +76,7 @@ export async function partMusic(
 function systemViews(
   systems: readonly EngravedSystem[],
   remarks: readonly Remark[],
-  { examination: { notes }, isWhole }: MusicOfPart,
+  { examination: { notes }, isWhole, reader }: MusicOfPart,
   place: PagePlace,
 ): readonly Html[] {
   const shares = shareOut(systems, remarks);
@@ -89,7 +94,7 @@ function systemViews(
   const isOpen = (i: number) => isWhole || isTold[i - 1] || isTold[i] || isTold[i + 1];
   const isWide = remarks.length === 0;
   const view = (i: number) =>
-    systemView(systems[i]!, shares[i]!, systemLabel([systems[i]!], measures), isWide);
+    systemView(systems[i]!, shares[i]!, systemLabel([systems[i]!], measures, reader), isWide, reader);
   const views: Html[] = [];
   for (let i = 0; i < systems.length; ) {
     let end = i;
@@ -103,7 +108,7 @@ function systemViews(
     const count = run
       .flatMap(({ bars }) => [...bars.keys()])
       .reduce((sum, bar) => sum + (stopped.get(bar) ?? 0), 0);
-    views.push(html`<details><summary>${systemLabel(run, measures)}: ${reportWords(ENGLISH_READER).folded(count)}</summary>
+    views.push(html`<details><summary>${systemLabel(run, measures, reader)}: ${reportWords(reader).folded(count)}</summary>
 ${run.map((_, k) => view(i + k))}</details>
 `);
     i = end;
@@ -112,11 +117,8 @@ ${run.map((_, k) => view(i + k))}</details>
 }
 
 /** True for findings of the same kind with the same remedy in a row: the remedy is told after the last. */
-function isMoreOf(finding: Finding, next: Finding | undefined): boolean {
-  return (
-    next?.id === finding.id &&
-    findingText(next, ENGLISH_READER).remedy === findingText(finding, ENGLISH_READER).remedy
-  );
+function isMoreOf(finding: Finding, next: Finding | undefined, reader: Reader): boolean {
+  return next?.id === finding.id && findingText(next, reader).remedy === findingText(finding, reader).remedy;
 }
 
 function remarkOf(
@@ -126,9 +128,10 @@ function remarkOf(
   number: number,
   id: string,
   isRemedyBelow: boolean,
+  reader: Reader,
 ): Remark {
   const { note } = examination.notes[finding.noteIndex]!;
-  const { brief, message, remedy } = findingText(finding, ENGLISH_READER);
+  const { brief, message, remedy } = findingText(finding, reader);
   const path = glissandoPath(finding, examination);
   const className = SEVERITY_CLASSES[finding.severity];
   return {
@@ -136,29 +139,12 @@ function remarkOf(
     id,
     noteId: noteId(place, finding.noteIndex),
     barId: barId(place, note.measureIndex),
-    label: `Bar ${note.measure}: ${brief}`,
+    label: `${capital(barText(note.measure, reader))}: ${brief}`,
     className,
-    content: html`<h4><a href="#ring-${id}">${number}. Bar ${note.measure}, beat ${beatText(note.beat)}</a>, ${printPitch(note.written)} <span class="${className}">${SEVERITY_WORDS[finding.severity]}</span></h4>
-<p>${message}</p>${path && glissandoPicture(path, `path-${id}`)}${!isRemedyBelow && html`<p class="remedy">${remedy}</p>`}`,
+    content: html`<h4><a href="#ring-${id}">${number}. ${capital(placeText(note.measure, note.beat, reader))}</a>, ${noteName(note.written, reader)} <span class="${className}">${severityWords(finding.severity, reader)}</span></h4>
+<p>${message}</p>${path && glissandoPicture(path, `path-${id}`, reader)}${!isRemedyBelow && html`<p class="remedy">${remedy}</p>`}`,
   };
 }
-
-/** Beats as they are spoken of: `2`, `2½`, or with a decimal. */
-function beatText(beat: number): string {
-  const whole = Math.floor(beat);
-  const rest = Math.round((beat - whole) * 1000) / 1000;
-  const fraction = FRACTIONS[rest];
-  return fraction === undefined ? String(Math.round(beat * 100) / 100) : `${whole}${fraction}`;
-}
-
-const FRACTIONS: { readonly [rest: number]: string } = {
-  0: '',
-  0.25: '¼',
-  0.5: '½',
-  0.75: '¾',
-  0.333: '⅓',
-  0.667: '⅔',
-};
 
 /** Gives every remark to the system that has its bar; a bar inside a rest of many bars goes to the system before it. */
 function shareOut(systems: readonly EngravedSystem[], remarks: readonly Remark[]): readonly Remark[][] {
@@ -173,10 +159,15 @@ function shareOut(systems: readonly EngravedSystem[], remarks: readonly Remark[]
 }
 
 /** Names systems by their bars. Bars of rest have no notes to take a number from. */
-function systemLabel(systems: readonly EngravedSystem[], measures: ReadonlyMap<string, string>): string {
+function systemLabel(
+  systems: readonly EngravedSystem[],
+  measures: ReadonlyMap<string, string>,
+  reader: Reader,
+): string {
+  const { page } = reportWords(reader);
   const bars = systems.flatMap((system) => [...system.bars.keys()]);
   const numbers = bars.map((id) => measures.get(id) ?? String(Number(id.replace(/^.*-/, '')) + 1));
   const [first, last] = [numbers[0], numbers[numbers.length - 1]];
-  if (first === undefined) return 'Music';
-  return first === last ? `Bar ${first}` : `Bars ${first} to ${last}`;
+  if (first === undefined || last === undefined) return page.music;
+  return capital(first === last ? barText(first, reader) : page.barsTo(first, last));
 }

@@ -5,8 +5,11 @@ import {
   type Examination,
   hornText,
   isHandState,
+  keyText,
   marksFor,
+  type Reader,
   reportWords,
+  SHOW_ALL,
 } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
@@ -33,6 +36,8 @@ export interface ReportSource {
   readonly isWhole?: boolean;
   /** True to let glissandos that the hand cannot make be heard as it makes them. */
   readonly hasSound?: boolean;
+  /** Whoever reads the page; English by default. */
+  readonly reader?: Reader;
 }
 
 /**
@@ -40,15 +45,23 @@ export interface ReportSource {
  * @throws {EngravingError} when a part cannot be engraved
  */
 export async function reportPage(source: ReportSource): Promise<string> {
-  const { name, score, examinations, remarks, isWhole = false, hasSound = false } = source;
-  const words = reportWords(ENGLISH_READER);
-  const marked = markedScore(score, examinations);
+  const {
+    name,
+    score,
+    examinations,
+    remarks,
+    isWhole = false,
+    hasSound = false,
+    reader = ENGLISH_READER,
+  } = source;
+  const words = reportWords(reader);
+  const marked = markedScore(score, examinations, reader);
   const parts: PartView[] = [];
   let numbered = 0;
   for (let part = 0; part < examinations.length; part++) {
     const examination = examinations[part]!;
     parts.push(
-      await partView(marked, marked.horns[part]!, examination, part, numbered, { isWhole, hasSound }),
+      await partView(marked, marked.horns[part]!, examination, part, numbered, { isWhole, hasSound, reader }),
     );
     numbered += examination.findings.length;
   }
@@ -60,22 +73,23 @@ export async function reportPage(source: ReportSource): Promise<string> {
   return pageText({
     title: words.stoppedNotesIn(heading),
     header: html`<h1>${heading}</h1>
-<p>${words.readFor(hornText(horn, ENGLISH_READER))}</p>
-${verdictBox(examinations)}
+<p>${words.readFor(hornText(horn, reader))}</p>
+${verdictBox(examinations, reader)}
 ${remarks.map((remark) => html`<p class="quiet">${remark}</p>`)}
-<div class="on-paper reading">${READING}</div>
-<nav aria-label="On this page"><ul>${parts.map(({ link }) => link)}<li><a href="#reading">How to read this page</a></li></ul></nav>`,
-    main: html`${parts.map(({ content }) => content)}<section class="on-screen" aria-labelledby="reading"><h2 id="reading">How to read this page</h2>${READING}</section>`,
-    footer: html`<p>Made by Bellhand from ${name}. The page needs no network and no script; print it as it is.</p>`,
+<div class="on-paper reading">${readingOf(reader)}</div>
+<nav aria-label="${words.page.onThisPage}"><ul>${parts.map(({ link }) => link)}<li><a href="#reading">${words.page.howToRead}</a></li></ul></nav>`,
+    main: html`${parts.map(({ content }) => content)}<section class="on-screen" aria-labelledby="reading"><h2 id="reading">${words.page.howToRead}</h2>${readingOf(reader)}</section>`,
+    footer: html`<p>${words.page.madeFrom(name)}</p>`,
     engravings: parts.flatMap(({ engravings }) => engravings),
+    reader,
   });
 }
 
 /** The score with the marks of all its horns, read again, so that places are those of the marked text. */
-function markedScore(score: Score, examinations: readonly Examination[]): Score {
+function markedScore(score: Score, examinations: readonly Examination[], reader: Reader): Score {
   const parts = examinations.map((examination, i) => ({
     partId: score.horns[i]!.id,
-    marks: marksFor(examination),
+    marks: marksFor(examination, SHOW_ALL, reader),
   }));
   return readScore(writeMarks(score, parts), { parts: score.horns.map(({ id }) => id) });
 }
@@ -93,37 +107,40 @@ async function partView(
   examination: Examination,
   part: number,
   numbered: number,
-  { isWhole, hasSound }: Required<Pick<ReportSource, 'isWhole' | 'hasSound'>>,
+  { isWhole, hasSound, reader }: Required<Pick<ReportSource, 'isWhole' | 'hasSound' | 'reader'>>,
 ): Promise<PartView> {
   const { findings, notes } = examination;
   const id = `part-${part + 1}`;
   const isUsed = notes.some(({ reading }) => isHandState(reading.state));
-  if (!isUsed && findings.length === 0) return quietPart(horn.name, id);
-  const music = { marked, horn, examination, part, numbered, isWhole };
+  if (!isUsed && findings.length === 0) return quietPart(horn.name, id, reader);
+  const music = { marked, horn, examination, part, numbered, isWhole, reader };
   const wide = await partMusic(music, 'wide');
   const narrow = await partMusic(music, 'narrow');
-  const words = reportWords(ENGLISH_READER);
+  const words = reportWords(reader);
   return {
-    link: html`<li><a href="#${id}">${horn.name}</a></li><li><a href="#${id}-fingerings">Fingerings of ${horn.name}</a></li>`,
+    link: html`<li><a href="#${id}">${horn.name}</a></li><li><a href="#${id}-fingerings">${words.page.fingeringsOf(horn.name)}</a></li>`,
     content: html`<section aria-labelledby="${id}"><h2 id="${id}">${horn.name}: ${words.findings}</h2>
-${entryList(examination, part, hasSound)}
-<h3 class="over-music">The music</h3>
+${entryList(examination, part, hasSound, reader)}
+<h3 class="over-music">${words.page.music}</h3>
 ${wide.content}${narrow.content}
 </section>
-<section aria-labelledby="${id}-fingerings"><h2 id="${id}-fingerings">Fingerings of ${horn.name}</h2>
-${fingeringTable(examination, part)}</section>`,
+<section aria-labelledby="${id}-fingerings"><h2 id="${id}-fingerings">${words.page.fingeringsOf(horn.name)}</h2>
+${fingeringTable(examination, part, reader)}</section>`,
     engravings: [wide.engraving, narrow.engraving],
   };
 }
 
-function quietPart(name: string, id: string): PartView {
+function quietPart(name: string, id: string, reader: Reader): PartView {
   return {
     link: html`<li><a href="#${id}">${name}</a></li>`,
-    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${name}</h2><p>${reportWords(ENGLISH_READER).nothingStopped}</p></section>`,
+    content: html`<section aria-labelledby="${id}"><h2 id="${id}">${name}</h2><p>${reportWords(reader).nothingStopped}</p></section>`,
     engravings: [],
   };
 }
 
-const READING = html`<p>Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the B♭ side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.</p>
-<p><span class="no"><span class="sign">×</span>vermillion</span>: no hand can do this as written. <span class="doubt"><span class="sign">≈</span>blue</span>: it can be played with luck. A ring under a note carries the number of the remark beside it; the remark leads back to the ring.</p>
-<p>Pitches are written pitches. A drop is how far the hand brings the tone down; “off by” is how far the result lies from the note, + being sharp. A hundred cents (¢) are a semitone.</p>`;
+function readingOf(reader: Reader): Html {
+  const { lines, vermillion, impossible, blue, risky, rings, pitches } = reportWords(reader).reading;
+  return html`<p>${lines(keyText('Bb', reader))}</p>
+<p><span class="no"><span class="sign">×</span>${vermillion}</span>: ${impossible} <span class="doubt"><span class="sign">≈</span>${blue}</span>: ${risky} ${rings}</p>
+<p>${pitches}</p>`;
+}

@@ -52,7 +52,7 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
     footer: html`<p>${words.madeBy}</p>`,
     engravings,
     style: STYLE,
-    language: reader.language,
+    reader,
   });
 }
 

@@ -1,4 +1,5 @@
 /** One engraved system with the remarks of its bars beside it, each tied to its note by a numbered ring. */
+import { type Reader, reportWords } from '../../core/index.ts';
 import type { EngravedSystem } from './engrave.ts';
 import { Html, html } from './html.ts';
 
@@ -27,11 +28,12 @@ export function systemView(
   remarks: readonly Remark[],
   label: string,
   isWide: boolean,
+  reader: Reader,
 ): Html {
   const rings = ringsOf(system, remarks);
   const height = system.height + (rings.length > 0 ? RING_ROOM : 0);
   return html`<section class="system${isWide ? ' wide' : ''}" aria-label="${label}"><div class="paper">
-<svg class="music" viewBox="0 0 ${system.width} ${height}" aria-label="${label}, engraved" role="group">${shades(system, remarks)}${new Html(system.content)}${rings}</svg></div>
+<svg class="music" viewBox="0 0 ${system.width} ${height}" aria-label="${reportWords(reader).page.engraved(label)}" role="group">${shades(system, remarks)}${new Html(system.content)}${rings}</svg></div>
 ${!isWide && html`<ol class="remarks">${remarks.map(remarkItem)}</ol>`}
 </section>
 `;

@@ -7,11 +7,11 @@ import type { Verdict } from '../../core/index.ts';
  */
 export const VERDICT_INKS = { impossible: '#9c3d00', risky: '#005a8c' } as const;
 
-/** Signs and words for a verdict, so that it never rests on colour. */
+/** Signs for a verdict, which stand before its word, so that it never rests on colour. */
 export const VERDICT_SIGNS: {
-  readonly [verdict in Verdict]: { sign: string; words: string; className: string };
+  readonly [verdict in Verdict]: { sign: string; className: string };
 } = {
-  sure: { sign: '', words: 'sure', className: '' },
-  risky: { sign: '≈', words: 'risky', className: 'doubt' },
-  impossible: { sign: '×', words: 'impossible', className: 'no' },
+  sure: { sign: '', className: '' },
+  risky: { sign: '≈', className: 'doubt' },
+  impossible: { sign: '×', className: 'no' },
 };

@@ -135,9 +135,22 @@ describe('plurals', () => {
 /** What a language shares with English because it is the language's own word too. */
 const SHARED: { readonly [language in Language]?: readonly string[] } = {
   // Crooks keep their Italian names in German and English, and a horn in F is one in both.
-  de: ['etudes.hornIn', 'fingerings.keys.alto', 'fingerings.keys.basso', 'panel.labels.horn'],
-  fr: ['commandLine.table.verdict', 'panel.labels.etude'],
+  de: [
+    'etudes.hornIn',
+    'fingerings.keys.alto',
+    'fingerings.keys.basso',
+    'panel.labels.horn',
+    'report.table.hand',
+  ],
+  fr: [
+    'commandLine.table.verdict',
+    'panel.labels.etude',
+    'report.table.note',
+    'report.table.notes',
+    'report.table.verdict',
+  ],
   it: ['commandLine.told.standardInput'],
+  es: ['report.glissando.natural'],
 };
 /** Names, unit signs and the like, the same in every language. */
 const NO_WORDS =

@@ -8,7 +8,7 @@ import { isHandState } from '../../core/part/handStates.ts';
 import { printPitch } from '../../core/pitch/pitch.ts';
 import { countNotes } from '../../core/rules/counts.ts';
 import { examine } from '../../core/rules/examine.ts';
-import { ENGLISH_READER } from '../../core/words/language.ts';
+import { ENGLISH_READER, readerOf } from '../../core/words/language.ts';
 import { countText } from '../../core/words/summary.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 import { worstFirst } from '../../plugin/pages/findingEntries.ts';
@@ -214,8 +214,27 @@ describeInBrowser('the report', () => {
     });
   });
 
+  it('is in the reader’s language from head to foot, with notes by its names', async () => {
+    const score = readScore(DEMO);
+    const examinations = score.horns.map(({ passage }) => examine(passage));
+    const source = { name: 'low-water.musicxml', score, examinations, remarks: [] };
+    const page = await reportPage({ ...source, reader: readerOf('de') });
+    expect(page).toContain('<html lang="de">');
+    for (const text of [
+      'Wie diese Seite zu lesen ist',
+      'Takt 19, Schlag 3',
+      'B-Seite',
+      '<td data-label="Hand">gestopft',
+    ])
+      expect(page).toContain(text);
+    // Tags, styles and the part's own words apart.
+    const words = page.replace(/<style>[\s\S]*?<\/style>|<svg[\s\S]*?<\/svg>|<[^>]+>/g, ' ');
+    for (const english of [' of ', ' bar', 'Bar ', ' note', 'risky', 'stopped', ' sure', ' hand ', 'B♭'])
+      expect(words.includes(english), english).toBe(false);
+  });
+
   it('puts the worst first', () => {
-    const ranks = worstFirst(examination!.findings).map(({ severity }) =>
+    const ranks = worstFirst(examination!.findings, ENGLISH_READER).map(({ severity }) =>
       ['impossible', 'risky', 'advice'].indexOf(severity),
     );
     expect(ranks).toEqual([...ranks].sort());

@@ -47,6 +47,7 @@ async function writeReport(file: string, options: ReportOptions, reader: Reader)
     remarks,
     isWhole: options.whole === true,
     hasSound: options.sound === true,
+    reader,
   }).catch((fault: unknown) => {
     throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.message}`) : fault;
   });
