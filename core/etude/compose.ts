@@ -34,7 +34,7 @@ import { transpositionOf } from './transposition.ts';
 /** What is unplayable counts more than all that is wrong, and that more than what is dull. */
 const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
-const ATTEMPTS = 24;
+const ATTEMPTS = 40;
 /** So often on a horn with too little to offer to do better. */
 const SCANT_ATTEMPTS = 8;
 /** In the first of them, levels that allow risky notes use some. */

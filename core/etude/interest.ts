@@ -66,19 +66,14 @@ export function asksAndAnswers(key: Key, bars: readonly Bar[]): boolean {
   );
 }
 
-/** True when every phrase has one high point, moves, and comes to its end by step. */
+/** True when every phrase has one high point, moves, leaps with measure, and comes to its end by step. */
 export function sings(key: Key, bars: readonly Bar[]): boolean {
   return phrasesOf(bars).every(([from, to]) => {
     const phrase = bars.slice(from, to);
     const notes = notesOf(phrase).map(({ written }) => ({ written: written!, degree: 0 }));
     const barLengths = phrase.map((bar) => notesOf([bar]).length);
     const last = lastDegree(key, phrase);
-    return (
-      last >= 0 &&
-      melodyFaults({ notes, barLengths, ends: [0] }).every(
-        (fault) => fault !== 'no-high-point' && fault !== 'no-cadence' && fault !== 'stands-still',
-      )
-    );
+    return last >= 0 && melodyFaults({ notes, barLengths, ends: [0] }).length === 0;
   });
 }
 

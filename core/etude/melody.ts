@@ -11,7 +11,18 @@ export interface Melody {
 }
 
 /** What a melody is found to lack; a melody that sings has none. */
-export type Fault = 'no-high-point' | 'no-cadence' | 'stands-still' | 'leaps-on' | 'says-a-bar-again';
+export type Fault =
+  | 'no-high-point'
+  | 'no-cadence'
+  | 'stands-still'
+  | 'jumps-about'
+  | 'leaps-on'
+  | 'says-a-bar-again';
+
+/** The last step of a phrase at most, in cents: a third, or it falls into its end. */
+const WIDEST_CADENCE = 300;
+/** Leaps wider than a third, as a share of the notes, at most: with more a line is a broken chord. */
+const MOST_LEAPS = 0.25;
 
 /** Everything that is wrong with a melody, by the trade's measures. @source commonPractice */
 export function melodyFaults({ notes, barLengths, ends }: Melody): readonly Fault[] {
@@ -23,9 +34,13 @@ export function melodyFaults({ notes, barLengths, ends }: Melody): readonly Faul
   if (tops > 1 || at < 0.2 || at > 0.9) faults.push('no-high-point');
   const last = cents.length - 1;
   const step = Math.abs(cents[last]! - cents[last - 1]!);
-  if (ends.indexOf(notes[last]!.degree) < 0 || step > 400 || step === 0) faults.push('no-cadence');
+  if (ends.indexOf(notes[last]!.degree) < 0 || step > WIDEST_CADENCE || step === 0) faults.push('no-cadence');
   const repeats = cents.filter((each, i) => i > 0 && each === cents[i - 1]).length;
-  if (repeats > cents.length / 6 || top - Math.min(...cents) < 500) faults.push('stands-still');
+  // There and back and there again is a trill.
+  const turns = cents.some((each, i) => i > 2 && each === cents[i - 2] && cents[i - 1] === cents[i - 3]);
+  if (repeats > cents.length / 6 || turns || top - Math.min(...cents) < 500) faults.push('stands-still');
+  const leaps = cents.filter((each, i) => i > 0 && Math.abs(each - cents[i - 1]!) > 400).length;
+  if (leaps > MOST_LEAPS * cents.length) faults.push('jumps-about');
   // After a leap wider than a fourth the line turns back, or rests on the chord.
   const leapsOn = cents.some((each, i) => {
     const leap = i > 0 ? each - cents[i - 1]! : 0;

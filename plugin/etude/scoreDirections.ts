@@ -2,10 +2,18 @@
 import type { EtudeNote, Meter } from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
+/** Points, on a staff of so many millimetres. */
+const HEADING_SIZE = 9;
+const USUAL_STAFF = 5.6;
+
+/** Nothing to be seen: a no-break space, since readers drop plain ones. */
+const BLANK = '\u00a0';
+
 /**
  * What stands over an exercise, in one line: its number on a sheet of several, what it trains, and how it goes, as in
  * `2  Play each note open, … Adagio uguale ♩ = 60`.
  * @param beats a minute
+ * @param staffMillimetres how large the page's staves are
  */
 export function tempoMark(
   number: number | null,
@@ -13,14 +21,23 @@ export function tempoMark(
   tempoWords: string,
   meter: Meter,
   beats: number,
+  staffMillimetres: number,
 ): XmlElement {
-  const plain = { 'font-style': 'normal', 'font-size': 9 } as const;
+  // Editors enlarge it with the staff; the line is no longer for that.
+  const size = Math.min(
+    HEADING_SIZE,
+    Math.round((100 * HEADING_SIZE * USUAL_STAFF) / staffMillimetres) / 100,
+  );
+  const plain = { 'font-style': 'normal', 'font-size': size } as const;
   return element(
     'direction',
     { placement: 'above' },
-    number === null
-      ? null
-      : element('direction-type', {}, element('words', { ...plain, 'font-weight': 'bold' }, `${number}   `)),
+    // Where there is no number something else stands first in bold: some editors set a text of one kind of letters in their own.
+    element(
+      'direction-type',
+      {},
+      element('words', { ...plain, 'font-weight': 'bold' }, number === null ? BLANK : `${number}   `),
+    ),
     element('direction-type', {}, element('words', { ...plain, 'font-weight': 'normal' }, `${trains}   `)),
     element('direction-type', {}, element('words', { ...plain, 'font-weight': 'bold' }, `${tempoWords} `)),
     element(

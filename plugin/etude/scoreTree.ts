@@ -8,6 +8,7 @@ import {
   pitchCents,
   type Sheet,
 } from '../../core/index.ts';
+import { pageFor } from './pageLayout.ts';
 import { endsAt, startsAt, tempoMark, timesMark } from './scoreDirections.ts';
 import { scoreHead } from './scoreHead.ts';
 import { Accidentals, DIVISIONS, groupingsOf, noteElement } from './scoreNote.ts';
@@ -65,6 +66,7 @@ class PartWriter {
             etude.tempoWords,
             bar.meter,
             etude.tempo,
+            pageFor(this.sheet).staffMillimetres,
           ),
         );
       }

@@ -325,6 +325,8 @@ describe('a melody', () => {
     ['no-high-point', melody('E4 C5 A4 C5 B4 G4 F4 D4 C4', [3, 3, 3], '205064310')],
     ['no-cadence', melody('E4 G4 A4 C5 B4 G4 F4 E4 D4', [3, 3, 3], '245064321')],
     ['stands-still', melody('E4 E4 E4 F4 E4 E4 D4 D4 C4', [3, 3, 3], '222322110')],
+    ['stands-still', melody('E4 G4 A4 C5 B4 C5 B4 D4 C4', [3, 3, 3], '245060610')],
+    ['jumps-about', melody('C4 G4 E4 B4 C5 G4 A4 D4 C4', [3, 3, 3], '042604510')],
     ['leaps-on', melody('C4 B4 D5 C5 B4 G4 F4 D4 C4', [3, 3, 3], '061064310')],
     ['says-a-bar-again', melody('E4 G4 A4 E4 G4 A4 C5 D4 C4', [3, 3, 3], '245245010')],
   ])('%s is caught', (fault, it) => {

@@ -129,6 +129,14 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
   for (let i = 0; i < count - before; i++) {
     const isTried = ({ valves }: Bend) => chosen.some((each) => each.side === side && each.valves === valves);
     const next = order.findIndex((run) => run.some((bend) => !isTried(bend)));
+    // When every tube has had its turn come bends that drop further, be they on one tube alone.
+    const wider = ours.filter(
+      (bend) => chosen.indexOf(bend) < 0 && bend.dropCents > order[0]![0]!.dropCents + CLEARLY,
+    );
+    if (level < 3 && next < 0 && wider.length > 0) {
+      chosen.push(wider[0]!);
+      continue;
+    }
     const round = Math.floor(i / tubes.length) % order.length;
     const at = level === 3 ? Math.floor((i * order.length) / (count - before)) : next >= 0 ? next : round;
     const run = order[at]!;
@@ -138,8 +146,11 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
     const best = untried.filter(({ valves }) => valves === wanted)[0] ?? untried[0];
     chosen.push(best ?? run.filter(({ valves }) => valves === wanted)[0] ?? fresh[0] ?? run[i % run.length]!);
   }
-  return sorted(chosen, runs);
+  return sorted(chosen, all);
 }
+
+/** What counts as dropping further, in cents. */
+const CLEARLY = 20;
 
 /** The valves of some runs, from the shortest tube. */
 function tubesOf(runs: readonly Run[]): readonly string[] {
