@@ -1,17 +1,22 @@
 /** Études from the panel, in the real editor: composed by the plugin's script, opened as a score of their own. */
-import { readFile } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { composeLesson } from '../../core/etude/lesson.ts';
+import { HORNS } from '../../core/horn/horns.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
+import { parsePitch } from '../../core/pitch/pitch.ts';
 import { examine } from '../../core/rules/examine.ts';
+import { readerOf } from '../../core/words/language.ts';
 import { ETUDE_KEYS } from '../../plugin/editor/openEtude.ts';
 import { documentText } from '../../plugin/etude/documentText.ts';
 import { sheetText } from '../../plugin/etude/sheetText.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
-import { removeFolders } from './rig/folders.ts';
+import { removeFolders, temporaryFolder } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, stopped } from './rig/music.ts';
 
@@ -79,5 +84,31 @@ inEveryHost('études from the panel', (host) => {
     expect(readScore(await readFile(run.path('same.musicxml'), 'utf8')).horns[0]!.passage.notes).toHaveLength(
       1,
     );
+  });
+});
+
+inEveryHost('a lesson on paper', (host) => {
+  it.each([
+    ['of the first level', 1, 'double', null, 'en'],
+    ['with low notes, in the bass clef', 2, 'double', 'C3', 'en'],
+    ['with much to say at its head', 3, 'natural-eb', null, 'fr'],
+  ] as const)('%s is one page', async (_, level, id, low, language) => {
+    const player = { ...DEFAULT_SETTINGS, horn: HORNS.find((horn) => horn.id === id)! };
+    const made = composeLesson({
+      level,
+      key: null,
+      low: low && parsePitch(low),
+      high: low && parsePitch('C5'),
+      seed: 4,
+      player,
+      reader: readerOf(language),
+    });
+    if (!made.ok) throw new Error(made.reason);
+    const score = join(await temporaryFolder('lesson'), 'lesson.musicxml');
+    await writeFile(score, sheetText(made.sheet, player, 'marked', documentText));
+    const page = await host.pictureOf(score, 30);
+    expect(existsSync(page)).toBe(true);
+    expect(page).toMatch(/-1\.png$/);
+    expect(existsSync(page.replace(/1\.png$/, '2.png'))).toBe(false);
   });
 });
