@@ -36,6 +36,8 @@ export function openScoreFile(bytes: Uint8Array): ScoreFile {
   const container = isZip(bytes) ? openContainer(bytes) : null;
   const content = container ? container.score : bytes;
   const beside = container?.beside ?? '';
+  // What is kept of a plain file is its text alone: large scores need the room.
+  const archive = container ? bytes : null;
   const { text: whole, encoding, encode } = decodeText(content);
   const { text, seal: found, kind } = unseal(whole);
   const unsealedLength = content.length - encode([found]).length;
@@ -50,15 +52,24 @@ export function openScoreFile(bytes: Uint8Array): ScoreFile {
       const pieces = typeof changed === 'string' ? [changed] : changed;
       const encoded = encode(pieces);
       const ending = seal === null ? '' : sealFor(seal, encoded, beside);
-      if (pieces.length === 1 && pieces[0] === text && ending === found) return new Uint8Array(bytes);
+      // Packing anew would give another archive.
+      if (archive && pieces.length === 1 && pieces[0] === text && ending === found)
+        return new Uint8Array(archive);
       const finished = ending === '' ? encoded : joined(encoded, encode([ending]));
       return container ? container.withScore(finished, keep) : finished;
     },
   };
 }
 
+/** Encoding leaves room behind a large text, which is not copied for the sake of one line. */
 function joined(bytes: Uint8Array, ending: Uint8Array): Uint8Array {
-  const whole = new Uint8Array(bytes.length + ending.length);
+  const length = bytes.length + ending.length;
+  if (bytes.byteOffset + length <= bytes.buffer.byteLength) {
+    const longer = new Uint8Array(bytes.buffer, bytes.byteOffset, length);
+    longer.set(ending, bytes.length);
+    return longer;
+  }
+  const whole = new Uint8Array(length);
   whole.set(bytes);
   whole.set(ending, bytes.length);
   return whole;
