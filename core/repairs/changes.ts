@@ -86,12 +86,13 @@ export function underStoppingMute(passage: Passage, notes: Notes, noteIndex: num
   const steps: RepairStep[] = [{ change: 'word', noteIndex, text: muteWord(passage, 'stopping-mute') }];
   const line = linesOf(passage).filter((one) => one.indexOf(noteIndex) >= 0)[0]!;
   const next = line.filter((index) => notes[index]!.note.onsetQuarters > note.onsetQuarters)[0];
-  if (next !== undefined)
-    steps.push({
-      change: 'word',
-      noteIndex: next,
-      text: muteWord(passage, reading.mute === 'straight' ? 'straight-mute' : 'mute-out'),
-    });
+  if (next !== undefined) {
+    const after = muteWord(passage, reading.mute === 'straight' ? 'straight-mute' : 'mute-out');
+    // A mute takes the hand out: a word that held has to be said again.
+    const held = notes[next]!.reading.word;
+    const text = held && isHandState(held.state) ? `${after}, ${held.text}` : after;
+    steps.push({ change: 'word', noteIndex: next, text });
+  }
   return [{ kind: 'stopping-mute', steps }];
 }
 

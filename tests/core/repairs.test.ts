@@ -72,6 +72,27 @@ describe('what is offered', () => {
   });
 });
 
+test('a mute under a word for the hand lets the word hold on after it', () => {
+  const passage = passageOf('"gestopft" A3 F#3 G4 A4 "offen" C4');
+  const examination = examine(passage);
+  const finding = examination.findings.find(({ id }) => id === 'rises-not-bends')!;
+  const repair = repairsFor(examination, finding).find(({ kind }) => kind === 'stopping-mute')!;
+  const after = repaired(passage, repair.steps);
+  expect(after.words.map(({ text }) => text)).toEqual([
+    'gestopft',
+    'Stopfdämpfer',
+    'ohne Dämpfer, gestopft',
+    'offen',
+  ]);
+  expect(examine(after).notes.map(({ reading }) => reading.state)).toEqual([
+    'stopped',
+    'stopping-mute',
+    'stopped',
+    'stopped',
+    'open',
+  ]);
+});
+
 /** Every finding's repairs, made, with what is then found. */
 function everyRepair(
   passage: Passage,
