@@ -16,16 +16,18 @@ import {
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
-import type { Host, HostNote, HostScore } from './hostApi.ts';
+import type { Host, HostNote, HostPart, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
+import type { PartEvidence } from './partEvidence.ts';
 import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
+import { withSelectedSigns } from './rangeEvidence.ts';
 import type { ReadPart } from './readPart.ts';
-import { readPassages } from './readPassages.ts';
+import { type ReadOptions, readPassages } from './readPassages.ts';
 import { walkPart } from './scoreWalk.ts';
-import { selectedNotes } from './selection.ts';
+import { isInSelection, selectedNotes } from './selection.ts';
 import { inOneStep } from './undoStep.ts';
 import { carryOut } from './writeMarks.ts';
 
@@ -35,10 +37,18 @@ export interface ExaminedPart {
   readonly examination: Examination;
 }
 
-/** Reads and examines every horn part of the score. */
-export function examineScore(host: Host, score: HostScore, choice: Choice): readonly ExaminedPart[] {
+/** Reads and examines the horn parts of the score. */
+export function examineScore(
+  host: Host,
+  score: HostScore,
+  choice: Choice,
+  options: ReadOptions = {},
+): readonly ExaminedPart[] {
   const settings = settingsOf(choice);
-  return readPassages(host, score).map((part) => ({ part, examination: examine(part.passage, settings) }));
+  return readPassages(host, score, options).map((part) => ({
+    part,
+    examination: examine(part.passage, settings),
+  }));
 }
 
 /** Told the first place that is about to change, just before. */
@@ -47,6 +57,7 @@ export type OnChange = (place: MarkSpot) => void;
 /**
  * Annotates the stopped notes of the selection, or of the whole score where none is.
  * @param shown the note the panel itself has selected, which is no selection of the user's
+ * @param known what was known of a part when it was last read, as long as it can still be so; `null` for nothing
  * @returns one sentence on what was done
  */
 export function annotate(
@@ -55,13 +66,15 @@ export function annotate(
   reader: Reader,
   shown: NoteAddress | null,
   onChange?: OnChange,
+  known: (part: HostPart) => PartEvidence | null = () => null,
 ): string {
   const words = panelWords(reader);
   return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
-    const parts = examineScore(host, score, choice);
-    if (parts.length === 0) return words.noHorn;
+    if (hornParts(score).length === 0) return words.noHorn;
     const selected = selectedNotes(host, score, shown);
+    const options = selected ? forSelection(host, score, known) : {};
+    const parts = examineScore(host, score, choice, options);
     const scope = selected ?? (() => true);
     const counts = countNotes(
       parts.map(({ examination }) => examination),
@@ -93,13 +106,31 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
     if (!score.firstMeasure) return words.emptyScore;
     const horns = hornParts(score);
     if (horns.length === 0) return words.noHorn;
-    const scope = selectedNotes(host, score, shown) ?? (() => true);
-    const plans = horns.map((part) => planClearing(host, walkPart(host.root, score, part), scope));
+    const scope = selectedNotes(host, score, shown);
+    const isWanted = scope === null ? () => true : isInSelection(score);
+    const plans = horns
+      .filter(isWanted)
+      .map((part) => planClearing(host, walkPart(host.root, score, part), scope ?? (() => true)));
     const count = plans.reduce((sum, plan) => sum + plan.length, 0);
     if (count === 0) return words.nothingToClear;
     write(host, score, plans, onChange);
     return words.cleared(count);
   });
+}
+
+/** Only parts that have something of the selection are read, and what the selection itself tells is not asked elsewhere. */
+function forSelection(
+  host: Host,
+  score: HostScore,
+  known: (part: HostPart) => PartEvidence | null,
+): ReadOptions {
+  return {
+    isWanted: isInSelection(score),
+    known: (part) => {
+      const evidence = known(part);
+      return evidence && withSelectedSigns(host, score, part, evidence);
+    },
+  };
 }
 
 function write(

@@ -6,9 +6,10 @@ import { type Examination, examine, type Passage } from '../../core/index.ts';
 import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
-import type { Host, HostElement, HostScore, HostSegment } from './hostApi.ts';
+import type { Host, HostElement, HostPart, HostScore, HostSegment } from './hostApi.ts';
 import { ListedEvidence } from './listedEvidence.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
+import type { PartEvidence } from './partEvidence.ts';
 import { passageFromScore } from './passageFromScore.ts';
 import { isReadAsText } from './readPassages.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
@@ -78,6 +79,12 @@ export class LiveReading {
     return listed;
   }
 
+  /** What is known of a part beyond its notes, as long as nothing is due; `null` for nothing. */
+  knownOf({ startTrack }: HostPart): PartEvidence | null {
+    const index = this.watch.hornParts.findIndex((part) => part.startTrack === startTrack);
+    return index < 0 || !this.watch.isWhole || this.source.isDue ? null : this.source.evidenceOf(index);
+  }
+
   /** Everything is due again. */
   readAgain(): void {
     this.watch.forget();
@@ -109,7 +116,10 @@ export class LiveReading {
     if (hasNews) this.changedAt = doing.now;
     if (!this.watch.isWhole || hasNews) return false;
     const index = this.source.step(score, this.watch, doing);
-    if (index !== null) this.unmake(index);
+    if (index !== null) {
+      this.unmake(index);
+      return false;
+    }
     // While a note may be in the writer's hand the list is made of what is known.
     if (!doing.isStill || (this.source.isDue && !doing.mayBeDragging)) return false;
     const until = Date.now() + MAKING_MS;

@@ -31,7 +31,7 @@ import {
 } from './choice.ts';
 import { faultText } from './editorFault.ts';
 import { FindingList } from './findingList.ts';
-import type { Host, HostScore } from './hostApi.ts';
+import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { LastAction, type MarkSpot, marksAt, musicOf } from './lastAction.ts';
 import { ListPlace } from './listPlace.ts';
 import { LiveReading } from './liveReading.ts';
@@ -161,7 +161,10 @@ export class Panel {
 
   annotate(): void {
     const { host, choice, reader, shown } = this;
-    this.mark(this.words.labels.annotate, (onChange) => annotate(host, choice, reader, shown, onChange));
+    const known = (part: HostPart) => this.reading.knownOf(part);
+    this.mark(this.words.labels.annotate, (onChange) =>
+      annotate(host, choice, reader, shown, onChange, known),
+    );
   }
 
   clear(): void {

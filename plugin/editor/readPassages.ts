@@ -1,26 +1,49 @@
 /** Reading the horn parts of the score that is open: one way in, whatever the host's version offers. */
 import { hornParts } from './hornParts.ts';
-import { type Host, type HostScore, isAtLeast } from './hostApi.ts';
-import { BarReader, evidenceIn, partText, writtenScore } from './ownFormat.ts';
+import { type Host, type HostPart, type HostScore, isAtLeast } from './hostApi.ts';
+import { evidenceIn, partText, writtenScore } from './ownFormat.ts';
+import type { PartEvidence } from './partEvidence.ts';
 import { passageFromScore } from './passageFromScore.ts';
 import type { ReadPart } from './readPart.ts';
-import { walkPart } from './scoreWalk.ts';
+import { type PartWalk, walkPart } from './scoreWalk.ts';
 import { evidenceOf } from './selectionEvidence.ts';
+import { BarReader } from './writtenBars.ts';
+
+/** What a reader may leave out, or take over from one before. */
+export interface ReadOptions {
+  /** Leaves parts out. */
+  readonly isWanted?: (part: HostPart) => boolean;
+  /** What is known of a part without writing the score; `null` for nothing. */
+  readonly known?: (part: HostPart) => PartEvidence | null;
+}
 
 /**
  * The horn parts of a score; empty when there is none. Changes nothing that undo would know of; a selection that had to
  * be used is put back. Not to be called inside a step of the undo history.
  */
-export function readPassages(host: Host, score: HostScore): readonly ReadPart[] {
-  const parts = hornParts(score);
-  const written = parts.length > 0 && isReadAsText(host) ? writtenScore(host, score) : null;
-  const bars = new BarReader();
-  return parts.map((part) => {
+export function readPassages(host: Host, score: HostScore, options: ReadOptions = {}): readonly ReadPart[] {
+  const { isWanted = () => true, known = () => null } = options;
+  const parts = hornParts(score).filter(isWanted);
+  const evidence = isReadAsText(host)
+    ? evidenceAsText(host, score, parts, known)
+    : (_: PartWalk, index: number) => evidenceOf(host, score, parts[index]!);
+  return parts.map((part, index) => {
     const walk = walkPart(host.root, score, part);
-    const evidence =
-      written === null ? evidenceOf(host, score, part) : evidenceIn(partText(written, part), walk, bars);
-    return passageFromScore(host, walk, evidence);
+    return passageFromScore(host, walk, evidence(walk, index));
   });
+}
+
+/** The score is written at most once, and only for parts of which too little is known. */
+function evidenceAsText(
+  host: Host,
+  score: HostScore,
+  parts: readonly HostPart[],
+  known: (part: HostPart) => PartEvidence | null,
+): (walk: PartWalk, index: number) => PartEvidence {
+  const bars = new BarReader();
+  const without = parts.map(known);
+  const written = without.every((evidence) => evidence !== null) ? '' : writtenScore(host, score);
+  return (walk, index) => without[index] ?? evidenceIn(partText(written, parts[index]!), walk, bars);
 }
 
 /** Before 3.5 only the score as the host writes it tells of signs and lines; after that a selection lists them. */

@@ -1,5 +1,5 @@
 /** What the user has selected. */
-import { type Host, type HostScore, listOf } from './hostApi.ts';
+import { type Host, type HostPart, type HostScore, listOf } from './hostApi.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
 import type { Scope } from './planMarks.ts';
 
@@ -17,3 +17,12 @@ export function selectedNotes(host: Host, score: HostScore, shown: NoteAddress |
 }
 
 const isSelected: Scope = (note) => note.selected;
+
+/** Tells of a part whether anything of it is selected. */
+export function isInSelection({ selection }: HostScore): (part: HostPart) => boolean {
+  const tracks = new Set(listOf(selection?.elements).map(({ track }) => track));
+  return ({ startTrack, endTrack }) => {
+    for (let track = startTrack; track < endTrack; track++) if (tracks.has(track)) return true;
+    return false;
+  };
+}

@@ -2,11 +2,14 @@
 import type { BarWatch } from './barWatch.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostScore } from './hostApi.ts';
-import { BarReader, evidenceIn, type PartText, partText, writtenScore } from './ownFormat.ts';
+import { evidenceIn, partText, writtenScore } from './ownFormat.ts';
 import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
+import { BarReader, type PartText } from './writtenBars.ts';
 
 /** A score that takes the editor longer than this to write, in milliseconds, is written only when the user asks for a look. */
 const WRITING_LIMIT_MS = 80;
+/** How long one slice may parse, in milliseconds. */
+const PARSING_MS = 30;
 /** How often a smaller score is written while somebody works on it, in milliseconds, and otherwise. */
 const WRITTEN_EVERY_MS = 700;
 const WRITTEN_AT_REST_EVERY_MS = 3000;
@@ -20,6 +23,8 @@ export class WrittenEvidence implements EvidenceSource {
   /** What was written last, as long as parts of it were not read. */
   private written = '';
   private unread: number[] = [];
+  /** The part that is being parsed. */
+  private text: PartText | null = null;
   private isAskedFor = true;
   private writtenAt = 0;
   /** How long the last two writings took: one slow moment of the machine does not make a score big. */
@@ -46,7 +51,7 @@ export class WrittenEvidence implements EvidenceSource {
   }
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
-    const index = this.unread.shift();
+    const index = this.unread[0];
     if (index !== undefined) return this.readPart(index, watch);
     if (this.mayWrite(doing)) this.write(score, watch, doing.now);
     return null;
@@ -69,16 +74,22 @@ export class WrittenEvidence implements EvidenceSource {
     if (this.isAskedFor) this.took = [this.took[1], this.took[1]];
     this.writtenAt = now;
     this.isAskedFor = false;
+    this.text = null;
     this.unread = watch.hornParts.map((_, i) => i);
   }
 
   private readPart(index: number, watch: BarWatch): number | null {
     const part = watch.hornParts[index];
-    if (!part) return null;
     const before = this.known[index];
-    const text = partText(this.written, part);
+    const text = part ? (this.text ?? partText(this.written, part)) : null;
+    if (text && !this.bars.prepare(text, Date.now() + PARSING_MS)) {
+      this.text = text;
+      return null;
+    }
+    this.text = null;
+    this.unread.shift();
     if (this.unread.length === 0) this.written = '';
-    if (before && isSameText(before.text, text)) return null;
+    if (!text || (before && isSameText(before.text, text))) return null;
     const evidence = evidenceIn(text, watch.walkOf(index), this.bars);
     this.known[index] = { text, evidence };
     this.bars.keepOnly(this.known.map((part) => part.text));
