@@ -15,9 +15,10 @@ export interface Host {
   /**
    * Opens a score in the editor and takes the steps one after the other.
    * @param input a path, or the text of a MusicXML score
+   * @param milliseconds how long all of it may take
    * @throws when a step fails or the editor does not end well
    */
-  run(input: string, steps: readonly Step[]): Promise<HostRun>;
+  run(input: string, steps: readonly Step[], milliseconds?: number): Promise<HostRun>;
   /** The score with Concert Pitch on. @returns the path of its file, in the editor's own format */
   inConcertPitch(input: string): Promise<string>;
   /** Writes a score as a picture of its first page, whole or trimmed to what is printed. @returns the picture's path */

@@ -46,7 +46,7 @@ export async function freshProfile(): Promise<{ readonly folder: string; readonl
   };
 }
 
-async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
+async function run(input: string, steps: readonly Step[], milliseconds = 60_000): Promise<HostRun> {
   const { folder, env } = await freshProfile();
   const plugin = join(folder, 'plugin');
   await cp(await builtPlugin(), plugin, { recursive: true });
@@ -58,7 +58,7 @@ async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
   await writeFile(join(plugin, 'steps.json'), JSON.stringify({ folder, steps }));
   const { stderr } = await execute(PROGRAM_3!, ['-p', join(plugin, 'steps.qml'), score], {
     env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
-    timeout: 60_000,
+    timeout: milliseconds,
     maxBuffer: 1e8,
   });
   const answer = await readFile(join(folder, 'results.json'), 'utf8').catch(() => '');

@@ -90,7 +90,7 @@ const SETTINGS = [
 /** It takes its windows' system from its own variable before Qt's. */
 const WITHOUT_SCREEN = { QT_QPA_PLATFORM: 'offscreen', MU_QT_QPA_PLATFORM: 'offscreen' };
 
-async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
+async function run(input: string, steps: readonly Step[], milliseconds = 60_000): Promise<HostRun> {
   const { folder, plugin, env } = await freshProfile4();
   let score = input;
   if (input.startsWith('<')) {
@@ -105,7 +105,7 @@ async function run(input: string, steps: readonly Step[]): Promise<HostRun> {
     await writeFile(join(folder, 'results.json'), '');
     const { stderr } = await execute(PROGRAM_4, ['--extension', uriOf('steps.qml'), '-o', output, score], {
       env: { ...env, ...WITHOUT_SCREEN },
-      timeout: 60_000,
+      timeout: milliseconds,
       maxBuffer: 1e8,
     });
     return resultsIn(await readFile(join(folder, 'results.json'), 'utf8'), stderr);

@@ -10,6 +10,7 @@ MuseScore {
     description: "steps"
 
     FileIO { id: file }
+    FileIO { id: clock }
     FileIO { id: own; source: Qt.resolvedUrl("steps.json").toString().replace("file://", "") }
 
     readonly property bool isVersion4: root.mscoreVersion >= 40000
@@ -90,6 +91,21 @@ MuseScore {
     function read(panel) {
         while (panel.view().isBusy) panel.tick()
         return panel
+    }
+
+    property var kept: null
+
+    // The processor's time of the thread that this runs in, in milliseconds.
+    function processorTime(work) {
+        function now() { clock.source = "/proc/self/schedstat"; return Number(clock.read().split(" ")[0]) / 1e6 }
+        var start = now()
+        work()
+        return Math.round(10 * (now() - start)) / 10
+    }
+
+    function trackOfSelection() {
+        var elements = curScore.selection.elements
+        return elements.length > 0 ? elements[0].track : -1
     }
 
     function wait(milliseconds) {
@@ -251,6 +267,49 @@ MuseScore {
                 if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
             }
             return times
+        },
+        // What one thing costs the thread that draws and takes keys, in milliseconds of the processor's time.
+        "cost": function (step, folder) {
+            var host = hostFor(step)
+            if (step.what === "open") {
+                var slices = [processorTime(function () { kept = Script.Bellhand.openPanel(host) })]
+                while (kept.view().isBusy) slices.push(processorTime(function () { kept.tick() }))
+                return slices
+            }
+            if (step.what === "rest" || step.what === "work") {
+                var looks = []
+                // After eight seconds without a move nobody counts as working any more.
+                if (step.what === "rest") wait(8500)
+                for (var i = 0; i < 20; i++) { wait(300); looks.push(processorTime(function () { kept.tick() })) }
+                return looks
+            }
+            return processorTime(function () {
+                if (step.what === "annotate") kept.annotate()
+                else if (step.what === "clear") kept.clear()
+                else if (step.what === "write") writeScore(curScore, folder + "/cost.mscx", "mscx")
+                else writeScore(curScore, folder + "/cost.musicxml", "musicxml")
+            })
+        },
+        // Selects a stretch of a staff, from its n-th bar with notes on; returns how many notes.
+        "select-stretch": function (step) {
+            var track = 4 * step.staff, chords = []
+            for (var m = curScore.firstMeasure; m && chords.length < step.length; m = m.nextMeasure)
+                for (var s = m.firstSegment; s; s = s.nextInMeasure) {
+                    var element = s.elementAt(track)
+                    if (element && element.type === Element.CHORD && chords.length < step.length) chords.push(element)
+                }
+            var first = chords[0], last = chords[chords.length - 1]
+            if (isVersion4) {
+                curScore.startCmd()
+                curScore.selection.selectRange(first.parent.tick, last.parent.tick + last.actualDuration.ticks, step.staff, step.staff + 1)
+                curScore.endCmd()
+                return selected().length
+            }
+            cmd("escape"); cmd("first-element"); cmd("next-chord")
+            for (var t = 0; t < 200 && trackOfSelection() !== track; t++) cmd("next-track")
+            for (var n = 0; n < 3000 && !first.notes[0].selected; n++) cmd("next-chord")
+            for (var k = 0; k < 3000 && !last.notes[0].selected; k++) cmd("select-next-chord")
+            return selected().length
         },
         "load": function (step) {
             var path = Qt.resolvedUrl("bellhand.js").toString().replace("file://", ""), times = []

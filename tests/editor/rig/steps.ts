@@ -37,6 +37,16 @@ export type Step =
     }
   /** Takes a script in, ours or one of a line, each time from a file of its own; returns how long each time took, in milliseconds. */
   | { readonly do: 'load'; readonly what: 'script' | 'line'; readonly times: number }
+  /**
+   * The processor's time of one thing: `open` slice by slice, `work` and `rest` look by look; `write` is the score in the
+   * editor's own format. All but `open` come after it.
+   */
+  | {
+      readonly do: 'cost';
+      readonly what: 'open' | 'work' | 'rest' | 'annotate' | 'clear' | 'write' | 'export';
+    }
+  /** Selects so many notes of a staff, from its first on. */
+  | { readonly do: 'select-stretch'; readonly staff: number; readonly length: number }
   | { readonly do: 'follow'; readonly name: string }
   /** Makes edits while the panel is open; returns for each after how many looks the list was new, −1 for never. */
   | { readonly do: 'edits'; readonly names: readonly string[] };

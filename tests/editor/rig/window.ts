@@ -57,6 +57,10 @@ export interface EditorWindow {
   readonly main: Shown;
   /** Presses a key or a chord of keys in the window that has the focus, e.g. `ctrl+s`. */
   press(keys: string): void;
+  /** Writes a text into what has the keyboard. */
+  write(text: string): void;
+  /** What the main window's title says. */
+  title(): string;
   click(x: number, y: number): void;
   /** Takes hold of what is at a place, moves it and holds it there before letting go. */
   drag(from: { x: number; y: number }, by: { x: number; y: number }, holdMilliseconds: number): Promise<void>;
@@ -153,6 +157,8 @@ export async function openEditor(
     display,
     main,
     press: (keys) => void tool('key', '--clearmodifiers', keys),
+    write: (text) => void tool('type', '--delay', '15', text),
+    title: () => tool('getwindowname', main.id),
     click,
     drag: async ({ x, y }, by, holdMilliseconds) => {
       tool('mousemove', String(x), String(y));

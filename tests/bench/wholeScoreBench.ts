@@ -1,0 +1,134 @@
+/**
+ * What the panel costs in a whole score, in the processor's time of the thread that draws and takes keys, against the
+ * same thing in one of its horn parts alone, and against the editor's own export.
+ */
+import { HOSTS, type Host } from '../editor/rig/host.ts';
+import { skipLoudly } from '../editor/rig/programs.ts';
+import { type WholeScore, wholeScores } from '../editor/rig/wholeScores.ts';
+import type { BenchRow } from './benchRow.ts';
+
+const LIMITS_MS = { open: 1500, annotate: 6000, selection: 500, clear: 3000, slice: 200 } as const;
+/** Of a core. */
+const REST_LIMIT_PERCENT = 3;
+const LOOK_EVERY_MS = 300;
+const SELECTED = 16;
+const MOST_MS = 280_000;
+
+/** Rows for every whole score in every version of the editor that is installed. */
+export async function wholeScoreBench(): Promise<BenchRow[]> {
+  const rows: BenchRow[] = [];
+  const scores = wholeScores();
+  if (scores.length < 2)
+    skipLoudly(
+      'the bench in a whole score by others',
+      'put the collection of real scores into ../shared/corpus',
+    );
+  for (const host of HOSTS) {
+    if (!host.isInstalled) skipLoudly(`the bench in ${host.version}, which is not installed`, host.install);
+    else for (const score of scores) rows.push(...(await rowsOf(host, score)));
+  }
+  return rows;
+}
+
+async function rowsOf(host: Host, score: WholeScore): Promise<BenchRow[]> {
+  const whole = await costs(host, score.text, score.hornStaff);
+  const part = await costs(host, score.part, 0);
+  const row = (name: string, value: number, inPart: number, limit: number, unit = 'ms'): BenchRow => ({
+    name: `editor ${host.version}, ${score.name}: ${name}`,
+    value,
+    unit,
+    baseline: `one horn part alone, ${inPart.toFixed(unit === '%' ? 1 : 0)} ${unit}`,
+    ratio: value / Math.max(0.1, inPart),
+    limit: `under ${limit.toLocaleString('en')} ${unit}`,
+    ok: value < limit,
+  });
+  const opening =
+    host.major === 3 ? 'open the panel, besides the editor’s writing of the score' : 'open the panel';
+  const rows = [
+    row(opening, whole.open, part.open, LIMITS_MS.open),
+    row('the longest slice of it', whole.slice, part.slice, LIMITS_MS.slice),
+    row('looks while nobody works', whole.rest, part.rest, REST_LIMIT_PERCENT, '%'),
+    row('annotate', whole.annotate, part.annotate, LIMITS_MS.annotate),
+    row('clear', whole.clear, part.clear, LIMITS_MS.clear),
+    row(`annotate ${SELECTED} selected notes`, whole.selection, part.selection, LIMITS_MS.selection),
+  ];
+  if (whole.write !== null && whole.export !== null)
+    rows.push({
+      name: `editor ${host.version}, ${score.name}: the editor writes it once, in one piece`,
+      value: whole.write,
+      unit: 'ms',
+      baseline: `its own MusicXML export, ${whole.export.toFixed(0)} ms`,
+      ratio: whole.write / whole.export,
+      ok: true,
+    });
+  return rows;
+}
+
+interface Costs {
+  readonly open: number;
+  readonly slice: number;
+  /** In percent of a core. */
+  readonly rest: number;
+  readonly annotate: number;
+  readonly clear: number;
+  readonly selection: number;
+  /** Version 4 lets no plugin write. */
+  readonly write: number | null;
+  readonly export: number | null;
+}
+
+async function costs(host: Host, text: string, staff: number): Promise<Costs> {
+  const isWriting = host.major === 3;
+  const { results } = await host.run(
+    text,
+    [
+      { do: 'cost', what: 'open' },
+      { do: 'cost', what: 'rest' },
+      { do: 'cost', what: 'annotate' },
+      { do: 'cost', what: 'clear' },
+      { do: 'select-stretch', staff, length: SELECTED },
+      { do: 'cost', what: 'annotate' },
+      ...(isWriting
+        ? ([
+            { do: 'cost', what: 'write' },
+            { do: 'cost', what: 'export' },
+          ] as const)
+        : []),
+    ],
+    MOST_MS,
+  );
+  const [slices, looks, annotate, clear, selected, selection, write = null, exported = null] = results as [
+    number[],
+    number[],
+    number,
+    number,
+    number,
+    number,
+    number?,
+    number?,
+  ];
+  if (selected !== SELECTED) throw new Error(`${selected} notes selected instead of ${SELECTED}`);
+  // The writing is one slice, which the editor does not let be cut.
+  const ours = write === null ? slices : withoutLargest(slices);
+  return {
+    open: sum(ours),
+    slice: Math.max(...ours),
+    rest: (100 * sum(looks)) / (LOOK_EVERY_MS * looks.length),
+    annotate,
+    clear,
+    selection,
+    write,
+    export: exported,
+  };
+}
+
+function withoutLargest(values: readonly number[]): number[] {
+  return values
+    .slice()
+    .sort((a, b) => a - b)
+    .slice(0, -1);
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
