@@ -74,14 +74,18 @@ export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[]
 /** Tells of each note of a part whether its user gave it a colour. */
 export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => boolean {
   const ours = new Map<HostNote, boolean>();
-  for (const place of markedPlaces(walk)) {
+  const hasMarks = walk.texts.some(({ element }) => isOurMark(plainText(element.text)));
+  for (const place of hasMarks ? markedPlaces(walk) : []) {
     if (place.marks.length === 0) continue;
     const claimed = claimedNotes(host, place);
     notesAt(place).forEach(({ note }, i) => {
       ours.set(note, claimed[i]!);
     });
   }
-  return (note) => !host.engine.colorEqual(note.color, BLACK) && ours.get(note) !== true;
+  return (note) => {
+    const { color } = note;
+    return color !== BLACK && !host.engine.colorEqual(color, BLACK) && ours.get(note) !== true;
+  };
 }
 
 /** A text without the host's formatting and with its signs as they print. */

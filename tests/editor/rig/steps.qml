@@ -286,6 +286,7 @@ MuseScore {
             return processorTime(function () {
                 if (step.what === "annotate") kept.annotate()
                 else if (step.what === "clear") kept.clear()
+                else if (step.what === "undo") cmd("undo")
                 else if (step.what === "write") writeScore(curScore, folder + "/cost.mscx", "mscx")
                 else writeScore(curScore, folder + "/cost.musicxml", "musicxml")
             })

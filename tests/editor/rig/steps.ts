@@ -43,7 +43,7 @@ export type Step =
    */
   | {
       readonly do: 'cost';
-      readonly what: 'open' | 'work' | 'rest' | 'annotate' | 'clear' | 'write' | 'export';
+      readonly what: 'open' | 'work' | 'rest' | 'annotate' | 'undo' | 'clear' | 'write' | 'export';
     }
   /** Selects so many notes of a staff, from its first on. */
   | { readonly do: 'select-stretch'; readonly staff: number; readonly length: number }

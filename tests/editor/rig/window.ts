@@ -57,8 +57,6 @@ export interface EditorWindow {
   readonly main: Shown;
   /** Presses a key or a chord of keys in the window that has the focus, e.g. `ctrl+s`. */
   press(keys: string): void;
-  /** Writes a text into what has the keyboard. */
-  write(text: string): void;
   /** What the main window's title says. */
   title(): string;
   click(x: number, y: number): void;
@@ -157,7 +155,6 @@ export async function openEditor(
     display,
     main,
     press: (keys) => void tool('key', '--clearmodifiers', keys),
-    write: (text) => void tool('type', '--delay', '15', text),
     title: () => tool('getwindowname', main.id),
     click,
     drag: async ({ x, y }, by, holdMilliseconds) => {
