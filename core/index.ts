@@ -66,6 +66,7 @@ export * from './stopping/stopping.ts';
 export * from './words/answers.ts';
 export * from './words/chart.ts';
 export * from './words/commandLine.ts';
+export * from './words/engraving.ts';
 export * from './words/entries.ts';
 export { keyInModeText, kindWords } from './words/etudes.ts';
 export * from './words/findings.ts';

@@ -13,7 +13,7 @@ import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
-import type { PageWords, Words } from './areas/words.ts';
+import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
 import { SYLLABLES } from './noteNaming.ts';
 
@@ -929,5 +929,12 @@ export const words: Words = {
   panel,
 };
 
+const engraving: EngravingWords = {
+  unreadable:
+    'diese Stimme lässt sich nicht stechen: in einem Notenprogramm öffnen, neu als MusicXML exportieren, oder check nehmen',
+  noEngraver:
+    'Seiten zeichnet verovio, das nicht installiert ist: npm install verovio ausführen, oder check nehmen, oder chart --format musicxml',
+};
+
 /** What pages say. */
-export const pages: PageWords = { report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves };

@@ -13,7 +13,7 @@ import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
-import type { PageWords, Words } from './areas/words.ts';
+import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
 import { SYLLABLES } from './noteNaming.ts';
 
@@ -881,5 +881,11 @@ export const words: Words = {
   panel,
 };
 
+const engraving: EngravingWords = {
+  unreadable: 'this part cannot be engraved: open it in an editor, export it as MusicXML again, or use check',
+  noEngraver:
+    'pages are drawn by verovio, which is not installed: run npm install verovio, or use check, or chart --format musicxml',
+};
+
 /** What pages say. */
-export const pages: PageWords = { report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves };

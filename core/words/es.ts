@@ -13,7 +13,7 @@ import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
-import type { PageWords, Words } from './areas/words.ts';
+import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
 import { SYLLABLES } from './noteNaming.ts';
 
@@ -913,5 +913,12 @@ export const words: Words = {
   panel,
 };
 
+const engraving: EngravingWords = {
+  unreadable:
+    'esta parte no se puede grabar: abrirla en un editor, exportarla de nuevo como MusicXML, o usar check',
+  noEngraver:
+    'las páginas las dibuja verovio, que no está instalado: ejecutar npm install verovio, o usar check, o chart --format musicxml',
+};
+
 /** What pages say. */
-export const pages: PageWords = { report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves };

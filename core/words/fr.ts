@@ -13,7 +13,7 @@ import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
-import type { PageWords, Words } from './areas/words.ts';
+import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
 import { SYLLABLES } from './noteNaming.ts';
 
@@ -931,5 +931,12 @@ export const words: Words = {
   panel,
 };
 
+const engraving: EngravingWords = {
+  unreadable:
+    'cette partie ne peut pas être gravée : l’ouvrir dans un éditeur, l’exporter de nouveau en MusicXML, ou employer check',
+  noEngraver:
+    'les pages sont dessinées par verovio, qui n’est pas installé : lancer npm install verovio, ou employer check, ou chart --format musicxml',
+};
+
 /** What pages say. */
-export const pages: PageWords = { report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves };

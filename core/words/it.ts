@@ -13,7 +13,7 @@ import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
 import type { SummaryWords } from './areas/summary.ts';
-import type { PageWords, Words } from './areas/words.ts';
+import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
 import { SYLLABLES } from './noteNaming.ts';
 
@@ -921,5 +921,12 @@ export const words: Words = {
   panel,
 };
 
+const engraving: EngravingWords = {
+  unreadable:
+    'questa parte non si può incidere: aprirla in un editor, esportarla di nuovo come MusicXML, o usare check',
+  noEngraver:
+    'le pagine sono disegnate da verovio, che non è installato: eseguire npm install verovio, o usare check, o chart --format musicxml',
+};
+
 /** What pages say. */
-export const pages: PageWords = { report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves };

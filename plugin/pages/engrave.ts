@@ -1,5 +1,11 @@
 /** Engraves a one-part score, system by system, for a page. */
-import { MARK_PREFIX } from '../../core/index.ts';
+import {
+  ENGLISH_READER,
+  type EngravingWords,
+  engravingWords,
+  MARK_PREFIX,
+  type Reader,
+} from '../../core/index.ts';
 import { compactSvg } from './compactSvg.ts';
 import { textsInside } from './textsInside.ts';
 import { VERDICT_INKS } from './verdicts.ts';
@@ -50,19 +56,19 @@ const CLOSE = { spacingLinear: 0.27, spacingNonLinear: 0.58 } as const;
 
 /** No picture of the music can be had. `message` says why and what to do. */
 export class EngravingError extends Error {
-  constructor(message: string) {
-    super(message);
+  private readonly why: keyof EngravingWords;
+
+  constructor(why: keyof EngravingWords) {
+    super(engravingWords(ENGLISH_READER)[why]);
     this.name = 'EngravingError';
+    this.why = why;
+  }
+
+  /** One clause without a full stop. */
+  in(reader: Reader): string {
+    return engravingWords(reader)[this.why];
   }
 }
-
-/** A score that can be read, but not drawn. */
-const UNREADABLE =
-  'this part cannot be engraved: open it in an editor, export it as MusicXML again, or use check';
-
-/** The engraver is optional for those who need no pages. */
-const NO_ENGRAVER =
-  'pages are drawn by verovio, which is not installed: run npm install verovio, or use check, or chart --format musicxml';
 
 /**
  * Engraves a MusicXML text.
@@ -93,8 +99,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     // The same score gives the same page.
     xmlIdSeed: 1,
   });
-  if (!toolkit.loadData(musicXml)) throw new EngravingError(UNREADABLE);
-  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError(UNREADABLE);
+  if (!toolkit.loadData(musicXml)) throw new EngravingError('unreadable');
+  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError('unreadable');
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
@@ -166,7 +172,7 @@ function loadToolkit(): Promise<Toolkit> {
       import('verovio/wasm'),
       import('verovio/esm'),
     ]).catch((fault: NodeJS.ErrnoException) => {
-      throw fault.code === 'ERR_MODULE_NOT_FOUND' ? new EngravingError(NO_ENGRAVER) : fault;
+      throw fault.code === 'ERR_MODULE_NOT_FOUND' ? new EngravingError('noEngraver') : fault;
     });
     const module = await createModule();
     // It comments on every oddity of a score; users would take that for ours.

@@ -30,8 +30,16 @@ export interface Words {
   readonly panel: PanelWords;
 }
 
+/** Why pages cannot be drawn, and what to do: one clause each, without a full stop. */
+export interface EngravingWords {
+  readonly unreadable: string;
+  /** The engraver is optional for those who need no pages. */
+  readonly noEngraver: string;
+}
+
 /** What pages say. */
 export interface PageWords {
+  readonly engraving: EngravingWords;
   readonly report: ReportWords;
   readonly chart: ChartWords;
   readonly curves: CurveWords;

@@ -37,7 +37,7 @@ export function chartCommand(reader: Reader): Command {
 async function writeChart(options: ChartOptions, reader: Reader): Promise<void> {
   const player = settingsOf(options);
   const { text, title } = await chartOf(player, options, reader).catch((fault: unknown) => {
-    throw fault instanceof EngravingError ? new Failure(() => fault.message) : fault;
+    throw fault instanceof EngravingError ? new Failure(() => fault.in(reader)) : fault;
   });
   const name = options.of === 'bends' ? 'chart-bends' : 'chart';
   const output = options.output ?? `${name}-${player.horn.id}.${options.format}`;

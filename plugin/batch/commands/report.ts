@@ -49,7 +49,7 @@ async function writeReport(file: string, options: ReportOptions, reader: Reader)
     hasSound: options.sound === true,
     reader,
   }).catch((fault: unknown) => {
-    throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.message}`) : fault;
+    throw fault instanceof EngravingError ? new Failure(() => `${file}: ${fault.in(reader)}`) : fault;
   });
   const output = options.output ?? defaultOutput(file);
   const force = options.force ?? false;
