@@ -22,23 +22,43 @@ const WIDEST_WEIGHT = 1e-15;
 /** How much a note outside the harmony weighs against one in it. */
 const PASSING_WEIGHT = 0.35;
 
+/** Draws a line that comes from a note, or begins where that is null: a note for each place. */
+export type LineDrawer<Note> = (random: Random, from: Note | null) => readonly Note[];
+
 /**
- * Draws a line. Every draw looks ahead to the end, so that a line never runs into a corner. Where the notes at hand
- * cannot serve the harmony (a horn that stops only a few), the harmony gives way.
+ * What draws lines through some places, one like the other or not. Every draw looks ahead to the end, so that a line
+ * never runs into a corner. Where the notes at hand cannot serve the harmony (a horn that stops only a few), the harmony
+ * gives way.
  * @param notes the notes at hand, lowest first; at least one
- * @param from the note before the line, or null at a beginning
- * @returns a note for each place
  */
+export function lineDrawer<Note extends Degree>(
+  notes: readonly Note[],
+  places: readonly Place[],
+): LineDrawer<Note> {
+  const steps = notes.map((note) => notes.map((next) => stepWeight(note, next)));
+  const firm = aheadOf(notes, places, steps);
+  let loose: Ahead | null = null;
+  return (random, from) => {
+    const line = drawn(random, notes, firm, from);
+    if (line.length > 0) return line;
+    if (!loose)
+      loose = aheadOf(
+        notes,
+        places.map((place) => ({ ...place, firm: false })),
+        steps,
+      );
+    return drawn(random, notes, loose, from);
+  };
+}
+
+/** Draws one line. @param from the note before it, or null at a beginning */
 export function drawLine<Note extends Degree>(
   random: Random,
   notes: readonly Note[],
   places: readonly Place[],
   from: Note | null,
 ): readonly Note[] {
-  const line = tryLine(random, notes, places, from);
-  if (line.length > 0) return line;
-  const loose = places.map((place) => ({ ...place, firm: false }));
-  return tryLine(random, notes, loose, from);
+  return lineDrawer(notes, places)(random, from);
 }
 
 /** Lines drawn at most before one with too few different notes is taken. */
@@ -52,30 +72,44 @@ export function drawMovingLine<Note extends Degree>(
   from: Note | null,
   fewest: number,
 ): readonly Note[] {
+  const wanted = Math.min(fewest, notes.length);
+  const draw = lineDrawer(notes, places);
   let best: readonly Note[] = [];
-  for (let draw = 0; draw < DRAWS && new Set(best).size < Math.min(fewest, notes.length); draw++) {
-    const line = drawLine(random, notes, places, from);
-    if (draw === 0 || new Set(line).size > new Set(best).size) best = line;
+  for (let i = 0; i < DRAWS && new Set(best).size < wanted; i++) {
+    const line = draw(random, from);
+    if (i === 0 || new Set(line).size > new Set(best).size) best = line;
   }
   return best;
 }
 
-function tryLine<Note extends Degree>(
-  random: Random,
-  notes: readonly Note[],
+/** How much all continuations weigh from each note on, place by place. */
+type Ahead = readonly (readonly number[])[];
+
+function aheadOf(
+  notes: readonly Degree[],
   places: readonly Place[],
-  from: Note | null,
-): readonly Note[] {
-  const steps = notes.map((note) => notes.map((next) => stepWeight(note, next)));
-  // ahead[i][j]: how much all continuations weigh from note j at place i on.
+  steps: readonly (readonly number[])[],
+): Ahead {
   const ahead: number[][] = places.map(() => []);
   for (let i = places.length - 1; i >= 0; i--) {
-    ahead[i] = notes.map((note, j) => {
-      const here = noteWeight(places[i]!, note, notes.length > 1 ? j / (notes.length - 1) : 0.5);
-      if (i === places.length - 1 || here === 0) return here;
-      return here * notes.reduce((sum, _, k) => sum + steps[j]![k]! * ahead[i + 1]![k]!, 0);
-    });
+    const after = ahead[i + 1];
+    for (let j = 0; j < notes.length; j++) {
+      const here = noteWeight(places[i]!, notes[j]!, notes.length > 1 ? j / (notes.length - 1) : 0.5);
+      let onward = after ? 0 : 1;
+      if (after && here > 0) for (let k = 0; k < notes.length; k++) onward += steps[j]![k]! * after[k]!;
+      ahead[i]!.push(here * onward);
+    }
   }
+  return ahead;
+}
+
+/** One line, or none where nothing weighs anything. */
+function drawn<Note extends Degree>(
+  random: Random,
+  notes: readonly Note[],
+  ahead: Ahead,
+  from: Note | null,
+): readonly Note[] {
   const line: Note[] = [];
   for (const weights of ahead) {
     const before = line[line.length - 1] ?? from;

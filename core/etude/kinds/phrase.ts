@@ -19,7 +19,7 @@ import {
 import { CHORDS, type Chord, CLOSE_DEGREES, PAUSE_DEGREES } from '../harmony.ts';
 import { type Key, neighbourKeys } from '../key.ts';
 import type { Level } from '../levels.ts';
-import { drawLine, type Place } from '../line.ts';
+import { type LineDrawer, lineDrawer, type Place } from '../line.ts';
 import { slurred, swelling } from '../marking.ts';
 import { type Melody, melodyFaults } from '../melody.ts';
 import { pick, type Random } from '../random.ts';
@@ -162,9 +162,10 @@ function compose(workshop: Workshop): Draft {
     opening = isAnswer ? null : wish;
     let shown: readonly Tone[] = [];
     let fewest = Number.POSITIVE_INFINITY;
+    const draw: LineDrawer<Tone> = lineDrawer(tones, placesOf(wish));
     const drafts = tones.length < FEW_TONES ? DRAFTS_OF_FEW : DRAFTS;
     for (let draft = 0; draft < drafts && fewest > 0; draft++) {
-      const line: readonly Tone[] = drawLine(random, tones, placesOf(wish), before);
+      const line: readonly Tone[] = draw(random, before);
       const faults = melodyFaults(melodyOf(wish, line)).length;
       if (faults < fewest) [shown, fewest] = [line, faults];
     }
