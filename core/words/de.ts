@@ -876,8 +876,7 @@ const chart: ChartWords = {
   slidesOn: (horn) => `Glissandi der Hand: ${horn}`,
   slidesReading:
     'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton stehen die Ventile; sie bleiben das ganze Glissando lang gedrückt.',
-  slidesReadingNatural:
-    'Notierte Töne: o offen, + gestopft. Über jedem gestopften Ton steht, wie weit die Hand schließt.',
+  slidesReadingNatural: 'Notierte Töne: o offen; ¼ ½ ¾ so weit geschlossen; + gestopft.',
   prefix: (letter, key) => `${letter} ist die ${key}-Seite.`,
   withLuck: '≈ und blau: mit Glück.',
   asTheHandCloses: 'Die Hand schließt: wohin jeder offene Ton fällt',

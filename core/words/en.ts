@@ -828,8 +828,7 @@ const chart: ChartWords = {
   slidesOn: (horn) => `What the hand bends: ${horn}`,
   slidesReading:
     'Written notes: o open, + stopped. Over each stopped note stand the valves, which stay down for the whole slide.',
-  slidesReadingNatural:
-    'Written notes: o open, + stopped. Over each stopped note stands how far the hand closes.',
+  slidesReadingNatural: 'Written notes: o open; ¼ ½ ¾ so far closed; + stopped.',
   prefix: (letter, key) => `${letter} is the ${key} side.`,
   withLuck: '≈ and blue: with luck.',
   asTheHandCloses: 'As the hand closes: where each open note falls',

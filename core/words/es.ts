@@ -859,8 +859,7 @@ const chart: ChartWords = {
   slidesOn: (horn) => `Glissandos de la mano: ${horn}`,
   slidesReading:
     'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado están los pistones, que se mantienen durante todo el glissando.',
-  slidesReadingNatural:
-    'Notas escritas: o abierto, + tapado. Sobre cada sonido tapado está cuánto cierra la mano.',
+  slidesReadingNatural: 'Notas escritas: o abierto; ¼ ½ ¾ cerrado en esa medida; + tapado.',
   prefix: (letter, key) => `${letter} es el lado de ${key}.`,
   withLuck: '≈ y azul: con suerte.',
   asTheHandCloses: 'La mano cierra: adónde baja cada sonido abierto',

@@ -878,8 +878,7 @@ const chart: ChartWords = {
   slidesOn: (horn) => `Glissandos de la main : ${horn}`,
   slidesReading:
     'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, les pistons, tenus pendant tout le glissando.',
-  slidesReadingNatural:
-    'Notes écrites : o ouvert, + bouché. Au-dessus de chaque son bouché, le degré de fermeture de la main.',
+  slidesReadingNatural: 'Notes écrites : o ouvert ; ¼ ½ ¾ fermé d’autant ; + bouché.',
   prefix: (letter, key) => `${letter} : le côté ${key}.`,
   withLuck: '≈ et bleu : avec de la chance.',
   asTheHandCloses: 'La main ferme : où descend chaque son ouvert',

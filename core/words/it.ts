@@ -868,8 +868,7 @@ const chart: ChartWords = {
   slidesOn: (horn) => `Glissandi della mano: ${horn}`,
   slidesReading:
     'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso stanno i pistoni, tenuti per tutto il glissando.',
-  slidesReadingNatural:
-    'Note scritte: o aperto, + chiuso. Sopra ogni suono chiuso sta quanto chiude la mano.',
+  slidesReadingNatural: 'Note scritte: o aperto; ¼ ½ ¾ chiuso di tanto; + chiuso del tutto.',
   prefix: (letter, key) => `${letter} è il lato in ${key}.`,
   withLuck: '≈ e blu: con fortuna.',
   asTheHandCloses: 'La mano chiude: dove scende ogni suono aperto',

@@ -11,7 +11,7 @@ import {
   UNCHANGED_CENTS,
 } from '../../core/index.ts';
 import type { ChartNote } from './chartNotes.ts';
-import { audibleCents, centsText, fingeredText, naturalText } from './fingeringTable.ts';
+import { audibleCents, centsText, closedBy, fingeredText, naturalText } from './fingeringTable.ts';
 import { type HandSlide, handSlides } from './handSlides.ts';
 import { type Html, html } from './html.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';
@@ -47,14 +47,14 @@ function noteTable(notes: readonly ChartNote[], reader: Reader): Html {
 }
 
 function noteRow({ examined }: ChartNote, reader: Reader): Html {
-  const { note, namedFrom, fingering, candidates, verdict, reading } = examined;
+  const { note, namedFrom, fingering, candidates, verdict, reading, player } = examined;
   const chosen = fingering!;
   const { sign, className } = VERDICT_SIGNS[verdict];
   const falls = Math.round(chosen.dropCents) === 0 ? '' : centsText(chosen.dropCents);
   const why = chosen.reasons.filter((reason) => reason !== 'off-pitch')[0];
   const others = candidates.filter((other) => other !== chosen).slice(0, MOST_OTHERS);
   return html`<tr><th scope="row">${noteName(note.written, reader)}</th>
-<td class="${className}">${sign !== '' && html`<span aria-hidden="true">${sign}</span> `}${reading.state === 'open' ? html`o${small(chosen)}` : way(namedFrom, chosen, reader)}</td><td>${falls === '' ? '' : naturalText(namedFrom, chosen, reader)}</td><td class="number">${why !== undefined && html`<small>${briefReasonText(why, reader)}</small> `}${why === 'lip-only' ? '' : falls}</td>
+<td class="${className}">${sign !== '' && html`<span aria-hidden="true">${sign}</span> `}${player.horn.natural ? html`${reading.state === 'open' ? 'o' : closedBy(chosen.band)}${small(chosen)}` : way(namedFrom, chosen, reader)}</td><td>${falls === '' ? '' : naturalText(namedFrom, chosen, reader)}</td><td class="number">${why !== undefined && html`<small>${briefReasonText(why, reader)}</small> `}${why === 'lip-only' ? '' : falls}</td>
 <td>${others.map((other, i) => html`${i > 0 && ', '}${way(namedFrom, other, reader)}`)}</td></tr>
 `;
 }
@@ -84,7 +84,7 @@ function slideTable(slides: readonly HandSlide[], reader: Reader): Html {
 function slideRow(slides: readonly HandSlide[], reader: Reader): Html {
   return html`<tr><th scope="row">${noteName(slides[0]!.open.note.written, reader)}</th><td>${slides.map(
     ({ stopped, fingering, isSure }, i) =>
-      html`${i > 0 && ', '}<span class="${isSure ? '' : 'doubt'}">${isSure ? '' : '≈ '}${noteName(stopped.note.written, reader)} ${fingering.printed || (fingering.band ?? '')}</span>`,
+      html`${i > 0 && ', '}<span class="${isSure ? '' : 'doubt'}">${isSure ? '' : '≈ '}${noteName(stopped.note.written, reader)} ${fingering.printed || closedBy(fingering.band)}</span>`,
   )}</td></tr>
 `;
 }

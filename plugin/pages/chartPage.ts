@@ -3,7 +3,6 @@
  * on large enough for a metre's distance; on the back what one looks up.
  */
 import {
-  type ClosingBand,
   chartWords,
   ENGLISH_READER,
   noteName,
@@ -17,7 +16,7 @@ import { type ChartNote, chartNotes, clefOf, registersOf } from './chartNotes.ts
 import { chartTitle, singleNotesText } from './chartScore.ts';
 import { CHART_STYLE } from './chartStyle.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
-import { fingeredText, naturalText } from './fingeringTable.ts';
+import { closedBy, fingeredText, naturalText } from './fingeringTable.ts';
 import { Html, html } from './html.ts';
 import { pageText } from './page.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';
@@ -116,11 +115,6 @@ function fingeredOn({ examined }: ChartNote, reader: Reader): string {
   const { namedFrom, fingering, verdict, player, reading } = examined;
   if (player.horn.natural) return reading.state === 'open' ? 'o' : closedBy(fingering!.band);
   return signed(verdict, fingeredText(namedFrom, fingering!, reader));
-}
-
-/** How far a natural horn's hand closes, as its parts have it. */
-function closedBy(band: ClosingBand | null): string {
-  return band === null || band === 'full' ? '+' : band;
 }
 
 function signed(verdict: Verdict, text: string): string {

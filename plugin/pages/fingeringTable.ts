@@ -1,6 +1,7 @@
 /** The fingerings of a part, each once, in order of pitch, with the bars that use it. */
 
 import {
+  type ClosingBand,
   closingText,
   type Examination,
   type ExaminedNote,
@@ -70,6 +71,11 @@ export function fingeredText(written: Pitch, fingering: Fingering, reader: Reade
   return [band, noteClassName(fingeredPitch(written, fingering), reader), fingering.printed]
     .filter((piece) => piece !== null && piece !== '')
     .join(' ');
+}
+
+/** How far a natural horn's hand closes, as its parts have it. */
+export function closedBy(band: ClosingBand | null): string {
+  return band === null || band === 'full' ? '+' : band;
 }
 
 /** The natural pitch in round brackets: `(C♯)`. */

@@ -32,7 +32,7 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
   for (const move of ['closing', 'opening'] as const) {
     const systems: Html[] = [];
     for (const row of rows.filter((each) => each.move === move)) {
-      const text = slideScoreText([row], player, reader, { title, lines: [], hasHeadings: false });
+      const text = slideScoreText([row], player, { title, lines: [], hasHeadings: false });
       const engraving = await engrave(text, { width: SYSTEM_WIDTH, keepsBreaks: true, isClose: true });
       engravings.push(engraving);
       const [first, ...others] = engraving.systems;
@@ -59,7 +59,7 @@ export async function slidePage(player: Settings, reader: Reader = ENGLISH_READE
 /** The same as a score. */
 export function slideChartText(player: Settings, reader: Reader = ENGLISH_READER): string {
   const found = handSlides(player);
-  return slideScoreText(slideRows(found.slides), player, reader, {
+  return slideScoreText(slideRows(found.slides), player, {
     title: slideTitle(player, reader),
     lines: readingOf(player, found, reader),
     hasHeadings: true,

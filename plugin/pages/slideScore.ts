@@ -1,10 +1,9 @@
 /** The hand's slides as a score: a bar for each, both notes as a part would print them, the valves over the stopped one. */
 import {
-  closingText,
+  type Fingering,
   type Mark,
   type Pitch,
   pitchCents,
-  type Reader,
   type Settings,
   VERDICT_COLOURS,
 } from '../../core/index.ts';
@@ -13,6 +12,7 @@ import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
 import { type ChartClef, chartText, clefChange, firstAttributes } from './chartFrame.ts';
+import { closedBy } from './fingeringTable.ts';
 import type { HandSlide } from './handSlides.ts';
 
 /** Which way the hand moves. */
@@ -82,7 +82,6 @@ interface SlideScoreTexts {
 export function slideScoreText(
   rows: readonly SlideRow[],
   player: Settings,
-  reader: Reader,
   { title, lines, hasHeadings }: SlideScoreTexts,
 ): string {
   const measures: XmlElement[] = [];
@@ -95,7 +94,8 @@ export function slideScoreText(
       const next = slides[i + 1];
       const isLastOfNote = !next || pitchCents(endsOf(next, move)[0]) !== pitchCents(from);
       const number = measures.length + 1;
-      marks.push(markOf(slide, 2 * measures.length + (move === 'closing' ? 1 : 0), reader));
+      const mark = markOf(slide, 2 * measures.length + (move === 'closing' ? 1 : 0));
+      if (mark) marks.push(mark);
       const isFirst = i === 0 && rows[r - 1]?.move !== move;
       measures.push(
         element(
@@ -118,15 +118,17 @@ function centsOf({ note }: HandSlide['open']): number {
   return pitchCents(note.written);
 }
 
-/** The valves over the stopped note; on a natural horn, how far the hand closes. */
-function markOf({ fingering, isSure }: HandSlide, noteIndex: number, reader: Reader): Mark {
-  const way = fingering.band ? closingText(fingering.band, reader) : fingering.printed;
-  return {
-    noteIndex,
-    lines: [isSure ? way : `≈ ${way}`],
-    valves: null,
-    colour: isSure ? null : VERDICT_COLOURS.risky,
-  };
+/** The valves over the stopped note; on a natural horn, how far the hand closes, which `+` says of a full stop. */
+function markOf({ fingering, isSure }: HandSlide, noteIndex: number): Mark | null {
+  const way = isFull(fingering) ? fingering.printed : closedBy(fingering.band);
+  const line = [isSure ? '' : '≈', way].filter((piece) => piece !== '').join(' ');
+  if (line === '') return null;
+  return { noteIndex, lines: [line], valves: null, colour: isSure ? null : VERDICT_COLOURS.risky };
+}
+
+/** False where a natural horn's hand closes part of the way. */
+function isFull({ band }: Fingering): boolean {
+  return band === null || band === 'full';
 }
 
 function notesOf(slide: HandSlide, move: HandMove): readonly XmlElement[] {
@@ -145,7 +147,9 @@ function notesOf(slide: HandSlide, move: HandMove): readonly XmlElement[] {
         {},
         element('slide', { type: i === 0 ? 'start' : 'stop', number: 1, 'line-type': 'solid' }),
         // The same small circle as `open`, and of the two the one that editors and engravers draw.
-        element('technical', {}, element(isOpen ? 'open-string' : 'stopped')),
+        isOpen || isFull(slide.fingering)
+          ? element('technical', {}, element(isOpen ? 'open-string' : 'stopped'))
+          : null,
       ),
     );
   });
