@@ -10,7 +10,7 @@ const ORDER = [
   ['core/guards', 'core/data', 'core/pitch', 'core/horn', 'core/stopping', 'core/part', 'core/plan'],
   ['core/rules', 'core/repairs', 'core/words', 'core/marks', 'core/acoustics', 'core/etude', 'core'],
   ['plugin/musicxml/bytes', 'plugin/musicxml/read', 'plugin/musicxml/write', 'plugin/musicxml'],
-  ['plugin/etude', 'plugin/pages', 'plugin/editor', 'plugin/batch', 'build'],
+  ['plugin/etude', 'plugin/pages', 'plugin/stand', 'plugin/editor', 'plugin/batch', 'build'],
 ].flat();
 
 /** Objects by any text that are only ever asked with a name that stands in the code, an entry for each. */
@@ -37,7 +37,7 @@ interface Edge {
 const files = ['core', 'plugin', 'build'].flatMap((room) =>
   (readdirSync(join(ROOT, room), { recursive: true }) as string[])
     .map((file) => `${room}/${file.split('\\').join('/')}`)
-    .filter((file) => file.endsWith('.ts')),
+    .filter((file) => /\.tsx?$/.test(file)),
 );
 /** Types count as imports too. */
 const edges: readonly Edge[] = files.flatMap((file) => {
@@ -94,7 +94,7 @@ describe('the house', () => {
       edges.filter(
         ({ to }) =>
           /^(core|plugin|build)\//.test(to) &&
-          to.endsWith('.ts') &&
+          /\.tsx?$/.test(to) &&
           !to.endsWith('.d.ts') &&
           !files.includes(to),
       ),
