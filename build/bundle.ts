@@ -1,6 +1,6 @@
 /**
- * Builds what is shipped: the editor's plugin folder `dist/bellhand/`, the command line `dist/bellhand.js` and the core
- * for programs, `dist/core.js`.
+ * Builds what is shipped: the editor's plugin folder `dist/bellhand/`, the command line `dist/bellhand.js`, the page
+ * `dist/bellhand.html` and the core for programs, `dist/core.js`.
  */
 import { chmod, cp, mkdir, readdir, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
 import { buildCore, buildCoreTypes } from './coreModule.ts';
 import { forEditorEngine } from './engineScript.ts';
+import { buildStandPage } from './standPage.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const EDITOR = join(ROOT, 'plugin/editor');
@@ -81,5 +82,6 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   console.log(`plugin: ${await buildPlugin()}`);
   console.log(`command line: ${await buildCommandLine()}`);
+  console.log(`page: ${await buildStandPage()}`);
   console.log(`core: ${await buildCore()}, ${await buildCoreTypes()}`);
 }

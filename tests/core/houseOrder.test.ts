@@ -9,7 +9,13 @@ const ROOT = new URL('../..', import.meta.url).pathname;
 const ORDER = [
   ['core/guards', 'core/data', 'core/pitch', 'core/horn', 'core/stopping', 'core/part', 'core/plan'],
   ['core/rules', 'core/repairs', 'core/words', 'core/marks', 'core/acoustics', 'core/etude', 'core'],
-  ['plugin/musicxml/bytes', 'plugin/musicxml/read', 'plugin/musicxml/write', 'plugin/musicxml'],
+  [
+    'plugin/musicxml/bytes',
+    'plugin/musicxml/read',
+    'plugin/musicxml/write',
+    'plugin/musicxml/annotate',
+    'plugin/musicxml',
+  ],
   ['plugin/etude', 'plugin/pages', 'plugin/stand', 'plugin/editor', 'plugin/batch', 'build'],
 ].flat();
 

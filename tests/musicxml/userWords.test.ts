@@ -8,8 +8,8 @@ import {
   marksFor,
   resultOf,
 } from '../../core/index.ts';
-import { completedMarks } from '../../plugin/batch/files/completedMarks.ts';
 import { checkTable } from '../../plugin/batch/print/checkTable.ts';
+import { completedMarks } from '../../plugin/musicxml/annotate/completedMarks.ts';
 import { ScoreError } from '../../plugin/musicxml/bytes/scoreError.ts';
 import { clearMarks, readScore, type Score, writeMarks } from '../../plugin/musicxml/index.ts';
 import { scoreTitle } from '../../plugin/musicxml/read/scoreTitle.ts';

@@ -4,12 +4,11 @@ import {
   type CommandLineWords,
   type Examination,
   examine,
-  type Passage,
-  type PassageNote,
   type Settings,
   type Transposition,
 } from '../../../core/index.ts';
-import { type HornPart, readScore, type Score, type TranspositionRemark } from '../../musicxml/index.ts';
+import { readScore, type Score, type TranspositionRemark } from '../../musicxml/index.ts';
+import { inKey, isWithoutKey } from '../../musicxml/read/keyed.ts';
 import { Failure, type Say } from '../failure.ts';
 import { named } from './scoreAt.ts';
 
@@ -62,18 +61,6 @@ export function examineText(text: string, name: string, reading: Reading): Exami
     examine(inKey(passage, reading.key), reading.settings),
   );
   return { score, examinations, remarks };
-}
-
-function isWithoutKey({ passage, transpositionFrom }: HornPart): boolean {
-  if (passage.notes.length === 0) return transpositionFrom === 'nowhere';
-  return passage.notes.every(({ transposition }) => transposition === null);
-}
-
-/** The passage with a key for the notes that have none. */
-function inKey(passage: Passage, key: Transposition | null): Passage {
-  if (!key) return passage;
-  const keyed = (note: PassageNote) => (note.transposition ? note : { ...note, transposition: key });
-  return { ...passage, notes: passage.notes.map(keyed) };
 }
 
 /** How the transposition of a part was found, in words. */

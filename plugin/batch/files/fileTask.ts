@@ -3,31 +3,26 @@ import {
   barsText,
   COMMAND_LINE_WORDS,
   type CommandLineWords,
-  completionsFor,
   completionText,
   countNotes,
   countText,
   type Examination,
-  examine,
   findingResultsOf,
   keptColourText,
-  type Mark,
-  marksFor,
   type Reader,
-  repaired,
   resultOf,
   type Show,
   transposeOf,
 } from '../../../core/index.ts';
-import type { Finish, ScoreFile } from '../../musicxml/bytes/files.ts';
-import { clearMarks, markedPieces } from '../../musicxml/index.ts';
+import { annotatedFile } from '../../musicxml/annotate/annotatedFile.ts';
+import type { ScoreFile } from '../../musicxml/bytes/files.ts';
+import { clearMarks } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine, type Say } from '../failure.ts';
 import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 import { checkTable } from '../print/checkTable.ts';
 import { wordsFor } from '../reader.ts';
-import { completedMarks } from './completedMarks.ts';
 import { examineText, type Reading } from './examinedScore.ts';
 import type { FilePair } from './outputs.ts';
 import { named, openScoreAt } from './scoreAt.ts';
@@ -103,27 +98,13 @@ function annotate(
   file: ScoreFile,
 ): Outcome {
   const { score, examinations: found, remarks } = examineText(file.text, pair.input, reading);
-  const completions = found.map((examination) => (complete ? completionsFor(examination) : []));
-  const examinations = found.map((examination, i) => {
-    // A sign says what the word said already; a word changes how the notes after it are read.
-    const words = completions[i]!.filter(({ kind }) => kind === 'opening-word');
-    const passage = repaired(
-      examination.passage,
-      words.flatMap(({ steps }) => steps),
-    );
-    return passage === examination.passage ? examination : examine(passage, reading.settings);
+  const { bytes, examinations, completions } = annotatedFile(file, score, found, {
+    show,
+    fingerings,
+    complete,
+    reader,
+    isSealed: sealWanted(pair, file),
   });
-  const parts = examinations.map((examination, i) => ({
-    partId: score.horns[i]!.id,
-    ...completedMarks(marksOf(examination, show, fingerings, reader), completions[i]!),
-  }));
-  const isUntouched = score.ownSpans.length === 0 && file.sealedAs === null;
-  const finish: Finish = {
-    seal: sealWanted(pair, file) ? 'annotate' : null,
-    // What was unmarked is kept as it was packed, so that clearing gives back the very same archive.
-    keep: isUntouched ? 'this' : 'earlier',
-  };
-  const bytes = file.withText(markedPieces(score, parts, { fingerings }), finish);
   const written = write(pair, bytes, { kind: 'annotate', force });
   const words = wordsFor(reader);
   const counts = countNotes(examinations);
@@ -141,18 +122,8 @@ function annotate(
     remarked.push(`${pair.input}: ${keptColourText(coloured, reader)}`);
   }
   const counted = countText(counts, reader);
-  const told = complete ? `${counted}; ${completionText(completions.flat(), reader)}` : counted;
+  const told = complete ? `${counted}; ${completionText(completions, reader)}` : counted;
   return outcome(pair, told, remarked);
-}
-
-/** With fingerings, notes that show nothing else are marked too, for their valves. */
-function marksOf(examination: Examination, show: Show, fingerings: boolean, reader: Reader): readonly Mark[] {
-  const marks = marksFor(examination, show, reader);
-  if (!fingerings) return marks;
-  const shown = new Map(marks.map((mark) => [mark.noteIndex, mark]));
-  return marksFor(examination, { ...show, valves: true }, reader).map(
-    (mark) => shown.get(mark.noteIndex) ?? { ...mark, lines: [] },
-  );
 }
 
 function clear({ force }: ClearTask, reader: Reader, pair: FilePair, file: ScoreFile): Outcome {

@@ -1,6 +1,6 @@
 /** What `--complete` adds to a part, in the form MusicXML has for it: a real sign, a word of its own. */
 import { type Mark, type Repair, withRepairs } from '../../../core/index.ts';
-import type { Completion } from '../../musicxml/index.ts';
+import type { Completion } from '../write/writeMarks.ts';
 
 /** Marks and completions for one part, as the writer of files takes them; ⊕, which hosts lose as a sign, goes into the mark's text. */
 export function completedMarks(

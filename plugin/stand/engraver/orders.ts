@@ -1,0 +1,56 @@
+/** What the page asks of the engraving worker, and what comes back. Plain data, since it crosses threads. */
+import type { Reader, Settings, Show, Transposition } from '../../../core/index.ts';
+import type { Screen } from '../../pages/partMusic.ts';
+
+/** An order; its ticket comes back with every answer. */
+export type Order =
+  | {
+      readonly kind: 'sheet';
+      readonly ticket: number;
+      /** MusicXML whose line breaks stand. */
+      readonly text: string;
+      /** In tenths of a millimetre at full size. */
+      readonly width: number;
+    }
+  | {
+      readonly kind: 'part';
+      readonly ticket: number;
+      /** MusicXML as its author left it. */
+      readonly text: string;
+      readonly partIds: readonly string[];
+      /** For notes whose part states none. */
+      readonly key: Transposition | null;
+      readonly settings: Settings;
+      readonly show: Show;
+      readonly reader: Reader;
+      readonly screen: Screen;
+    };
+
+/** One system as a drawing; lengths are those of its viewBox. */
+export interface SystemPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly content: string;
+}
+
+/** The outlines and the font that drawings of an answer need of the page. */
+export interface SharedOutlines {
+  readonly glyphs: readonly (readonly [name: string, outline: string])[];
+  readonly fontFace: string | null;
+}
+
+/** An answer, in the order of the orders. */
+export type Answer =
+  | ({
+      readonly kind: 'systems';
+      readonly ticket: number;
+      readonly systems: readonly SystemPicture[];
+    } & SharedOutlines)
+  | ({
+      readonly kind: 'part';
+      readonly ticket: number;
+      readonly part: number;
+      readonly html: string;
+    } & SharedOutlines)
+  | { readonly kind: 'done'; readonly ticket: number }
+  | { readonly kind: 'fault'; readonly ticket: number; readonly isUnreadable: boolean };

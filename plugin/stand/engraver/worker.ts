@@ -1,0 +1,67 @@
+/** The worker that engraves: it holds the engraver, which is large and slow to start, away from the page's own thread. */
+import { type Examination, examine, isHandState, marksFor } from '../../../core/index.ts';
+import { inKey } from '../../musicxml/read/keyed.ts';
+import { readScore } from '../../musicxml/read/readScore.ts';
+import { writeMarks } from '../../musicxml/write/writeMarks.ts';
+import { type Engraving, EngravingError, engrave } from '../../pages/engrave.ts';
+import { partMusic } from '../../pages/partMusic.ts';
+import type { Answer, Order, SystemPicture } from './orders.ts';
+
+/** One order after another: the engraver holds one score at a time. */
+let earlier: Promise<void> = Promise.resolve();
+
+addEventListener('message', ({ data }: MessageEvent<Order>) => {
+  earlier = earlier.then(() => obey(data));
+});
+
+async function obey(order: Order): Promise<void> {
+  try {
+    if (order.kind === 'sheet') await engraveSheet(order);
+    else await engravePart(order);
+  } catch (fault) {
+    tell({ kind: 'fault', ticket: order.ticket, isUnreadable: fault instanceof EngravingError });
+  }
+}
+
+async function engraveSheet({ ticket, text, width }: Extract<Order, { kind: 'sheet' }>): Promise<void> {
+  const engraving = await engrave(text, { width, keepsBreaks: true });
+  const systems = engraving.systems.map(
+    ({ width, height, content }): SystemPicture => ({ width, height, content }),
+  );
+  tell({ kind: 'systems', ticket, systems, ...shared(engraving) });
+}
+
+/** A part with its remarks, as the report has it; one part of a score after another. */
+async function engravePart(order: Extract<Order, { kind: 'part' }>): Promise<void> {
+  const { ticket, text, partIds, key, settings, show, reader, screen } = order;
+  const score = readScore(text, { parts: partIds });
+  const examinations = score.horns.map(({ passage }) => examine(inKey(passage, key), settings));
+  const marks = score.horns.map(({ id }, i) => ({
+    partId: id,
+    marks: marksFor(examinations[i]!, show, reader),
+  }));
+  const marked = readScore(writeMarks(score, marks), { parts: partIds });
+  let numbered = 0;
+  for (let part = 0; part < examinations.length; part++) {
+    const examination = examinations[part]!;
+    if (isWorthShowing(examination)) {
+      const music = { marked, horn: marked.horns[part]!, examination, part, numbered, isWhole: true, reader };
+      const { content, engraving } = await partMusic(music, screen);
+      tell({ kind: 'part', ticket, part, html: content.text, ...shared(engraving) });
+    }
+    numbered += examination.findings.length;
+  }
+  tell({ kind: 'done', ticket });
+}
+
+function isWorthShowing({ findings, notes }: Examination): boolean {
+  return findings.length > 0 || notes.some(({ reading }) => isHandState(reading.state));
+}
+
+function shared({ glyphs, fontFace }: Engraving) {
+  return { glyphs: [...glyphs], fontFace };
+}
+
+function tell(answer: Answer): void {
+  postMessage(answer);
+}

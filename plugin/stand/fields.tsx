@@ -1,0 +1,35 @@
+/** Fields that several sheets share. */
+import { capital, HORNS, hornText, panelWords } from '../../core/index.ts';
+import { hornId, reader } from './choices.ts';
+
+/** Which horn is played, on every sheet the same. */
+export function HornChoice() {
+  return (
+    <label>
+      {panelWords(reader.value).labels.horn}
+      <select
+        class="horn"
+        value={hornId.value}
+        onChange={(event) => {
+          hornId.value = event.currentTarget.value;
+        }}
+      >
+        {HORNS.map((horn) => (
+          <option key={horn.id} value={horn.id}>
+            {capital(hornText(horn, reader.value))}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** Hands a file to the reader. */
+export function download(name: string, bytes: Uint8Array): void {
+  const url = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}

@@ -1,0 +1,288 @@
+/// <reference lib="dom" />
+/** "A part": laid on the stand, examined, engraved with its remarks, and taken home marked. */
+import { effect, signal } from '@preact/signals';
+import { CROOKS, keyText, panelWords, reportWords, type Show } from '../../../core/index.ts';
+import low from '../../batch/demo/low-water.musicxml';
+import { entryList } from '../../pages/findingEntries.ts';
+import { fingeringTable } from '../../pages/fingeringTable.ts';
+import { verdictBox } from '../../pages/verdictBox.ts';
+import { handOffsetCents, reader, settings, toleranceCents, words } from '../choices.ts';
+import { order } from '../engraver/engraver.ts';
+import { download, HornChoice } from '../fields.tsx';
+import {
+  chosenFile,
+  chosenKey,
+  chosenPart,
+  examinations,
+  key,
+  obstacle,
+  opened,
+  show,
+  written,
+} from './openedPart.ts';
+import { shelve, shelved } from './shelf.ts';
+
+/** Rest after the last change before music is engraved anew, in milliseconds. */
+const REST = 120;
+
+/** The engraved music, by the part's place in the score. */
+const music = signal<ReadonlyMap<number, string>>(new Map());
+const progress = signal<'idle' | 'engraving' | 'failed'>('idle');
+const isNarrow = signal(matchMedia('(max-width: 36rem)').matches);
+matchMedia('(max-width: 36rem)').addEventListener('change', ({ matches }) => {
+  isNarrow.value = matches;
+});
+
+void shelved().then((file) => {
+  chosenFile.value ??= file;
+});
+
+effect(() => {
+  const { value } = opened;
+  if (!value?.ok || obstacle.value !== null) {
+    music.value = new Map();
+    progress.value = 'idle';
+    return;
+  }
+  const wanted = {
+    kind: 'part',
+    text: value.file.text,
+    partIds: value.score.horns.map(({ id }) => id),
+    key: key.value,
+    settings: settings.value,
+    show: show.value,
+    reader: reader.value,
+    screen: isNarrow.value ? 'narrow' : 'wide',
+  } as const;
+  progress.value = 'engraving';
+  let callOff = () => {};
+  const fresh = new Map<number, string>();
+  const timer = setTimeout(
+    () => {
+      callOff = order(wanted, (answer) => {
+        if (answer.kind === 'fault') progress.value = 'failed';
+        if (answer.kind === 'done') progress.value = 'idle';
+        if (answer.kind !== 'part') return;
+        fresh.set(answer.part, answer.html);
+        music.value = new Map(fresh);
+      });
+    },
+    music.peek().size > 0 ? REST : 0,
+  );
+  return () => {
+    clearTimeout(timer);
+    callOff();
+  };
+});
+
+/** Lays a file on the stand. */
+export async function lay(file: File): Promise<void> {
+  put(file.name, new Uint8Array(await file.arrayBuffer()));
+}
+
+function put(name: string, bytes: Uint8Array): void {
+  chosenPart.value = '';
+  music.value = new Map();
+  chosenFile.value = { name, bytes };
+  void shelve(opened.value?.ok ? { name, bytes } : null);
+}
+
+export function PartSheet() {
+  const say = words.value;
+  return (
+    <div class="part-sheet">
+      <p class="choose">
+        <label class="button">
+          {say.choosePart}
+          <input
+            type="file"
+            id="file"
+            accept=".musicxml,.mxl,.xml"
+            onChange={(event) => {
+              const [file] = event.currentTarget.files ?? [];
+              if (file) void lay(file);
+            }}
+          />
+        </label>{' '}
+        {say.orDrop}{' '}
+        {chosenFile.value ? (
+          <button
+            type="button"
+            onClick={() => {
+              chosenFile.value = null;
+              void shelve(null);
+            }}
+          >
+            {say.putAway}
+          </button>
+        ) : (
+          <button
+            type="button"
+            id="example"
+            onClick={() => put('low-water.musicxml', new TextEncoder().encode(low))}
+          >
+            {say.example}
+          </button>
+        )}
+      </p>
+      <div role="alert">{obstacle.value !== null && <p class="box alarm">{obstacle.value}</p>}</div>
+      {opened.value?.ok && <PartChoices />}
+      {examinations.value.length > 0 && <Proof />}
+    </div>
+  );
+}
+
+function PartChoices() {
+  const say = words.value;
+  const { labels } = panelWords(reader.value);
+  const score = opened.value?.ok ? opened.value.score : null;
+  const items = ['fingered', 'valves', 'natural', 'verdict', 'colour'] as const satisfies (keyof Show)[];
+  return (
+    <div class="fields">
+      <HornChoice />
+      <label>
+        {say.hornPart}
+        <select
+          value={chosenPart.value}
+          onChange={(event) => {
+            chosenPart.value = event.currentTarget.value;
+          }}
+        >
+          <option value="">{say.findThem}</option>
+          {score?.parts.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        {say.partKey}
+        <select
+          value={chosenKey.value}
+          onChange={(event) => {
+            chosenKey.value = event.currentTarget.value;
+          }}
+        >
+          <option value="">{say.usual}</option>
+          {CROOKS.map(({ name }) => (
+            <option key={name} value={name}>
+              {keyText(name, reader.value)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        {labels.tolerance}
+        <input
+          type="number"
+          min="0"
+          max="100"
+          value={toleranceCents.value}
+          onInput={(event) => {
+            const { value, valid } = {
+              value: event.currentTarget.valueAsNumber,
+              valid: event.currentTarget.checkValidity(),
+            };
+            if (valid && !Number.isNaN(value)) toleranceCents.value = value;
+          }}
+        />
+      </label>
+      <label>
+        {labels.handOffset}
+        <input
+          type="number"
+          min="-100"
+          max="100"
+          value={handOffsetCents.value}
+          onInput={(event) => {
+            const { value, valid } = {
+              value: event.currentTarget.valueAsNumber,
+              valid: event.currentTarget.checkValidity(),
+            };
+            if (valid && !Number.isNaN(value)) handOffsetCents.value = value;
+          }}
+        />
+      </label>
+      <fieldset>
+        <legend>{labels.print}</legend>
+        {items.map((item) => (
+          <label key={item}>
+            <input
+              type="checkbox"
+              checked={show.value[item]}
+              onChange={(event) => {
+                show.value = { ...show.value, [item]: event.currentTarget.checked };
+              }}
+            />{' '}
+            {labels[item]}
+          </label>
+        ))}
+        <label>
+          <input
+            type="checkbox"
+            checked={show.value.repeat === 'changes'}
+            onChange={(event) => {
+              show.value = { ...show.value, repeat: event.currentTarget.checked ? 'changes' : 'all' };
+            }}
+          />{' '}
+          {labels.onlyChanges}
+        </label>
+      </fieldset>
+    </div>
+  );
+}
+
+/** The part as a marked proof: the verdict, what to do, the music, its fingerings. */
+function Proof() {
+  const say = words.value;
+  const report = reportWords(reader.value);
+  const kinds = ['marked', 'completed', 'cleared'] as const;
+  return (
+    <>
+      <p class="buttons">
+        {kinds.map((kind) => (
+          <button
+            type="button"
+            key={kind}
+            id={kind}
+            onClick={() => {
+              const file = written(kind);
+              if (file) download(file.name, file.bytes);
+            }}
+          >
+            ↓ {say[kind]}
+          </button>
+        ))}
+        <button type="button" onClick={() => print()}>
+          {say.print}
+        </button>
+      </p>
+      <div id="verdict" {...inside(verdictBox(examinations.value, reader.value).text)} />
+      <p class="quiet" role="status">
+        {progress.value === 'engraving' ? say.engraving : progress.value === 'failed' ? say.notEngraved : ''}
+      </p>
+      {examinations.value.map((examination, part) => (
+        <section key={examination.passage.name} aria-labelledby={`part-${part}`}>
+          <h2 id={`part-${part}`}>
+            {examination.passage.name}: {report.findings}
+          </h2>
+          <div {...inside(entryList(examination, part, false, reader.value).text)} />
+          {music.value.has(part) && (
+            <>
+              <h3 class="over-music">{report.page.music}</h3>
+              <div class="music" {...inside(music.value.get(part)!)} />
+            </>
+          )}
+          <h2>{report.page.fingeringsOf(examination.passage.name)}</h2>
+          <div {...inside(fingeringTable(examination, part, reader.value).text)} />
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** What the pages' own templates made, which escape all that they are given. */
+function inside(text: string) {
+  return { dangerouslySetInnerHTML: { __html: text } };
+}

@@ -1,0 +1,67 @@
+/** What the page itself says: its sheets, controls and refusals. What is said of music comes from the core. */
+import type { Language } from '../../../core/index.ts';
+import { de } from './de.ts';
+import { en } from './en.ts';
+import { es } from './es.ts';
+import { fr } from './fr.ts';
+import { it } from './it.ts';
+
+/** One language's words. */
+export interface StandWords {
+  /** The law of the hand, in one sentence. */
+  readonly law: string;
+  readonly sheets: { readonly note: string; readonly part: string; readonly lesson: string };
+  readonly toSheet: string;
+  /** That nothing is sent. */
+  readonly stays: string;
+  /** Who engraves, and under which licence. */
+  readonly engravedBy: string;
+  readonly language: string;
+  /** For what follows the system or the language. */
+  readonly usual: string;
+  /** How the English, the German and the Latin world name notes, in this order. */
+  readonly namings: readonly [string, string, string];
+  readonly writtenNote: string;
+  readonly partKey: string;
+  readonly lower: string;
+  readonly higher: string;
+  readonly hand: string;
+  readonly open: string;
+  readonly sealed: string;
+  /** @param closed 0–100 @param cents below the open tone, 0 or more */
+  closing(closed: number, cents: number): string;
+  readonly hear: string;
+  readonly silence: string;
+  readonly letClose: string;
+  readonly ladder: string;
+  /** @param number of the harmonic @param note its open pitch as written */
+  pulled(number: number, note: string): string;
+  above(number: number, note: string): string;
+  /** @param cents above the next lower harmonic */
+  comesToRest(cents: number): string;
+  readonly waysToPlay: string;
+  readonly noPicture: string;
+  readonly choosePart: string;
+  readonly orDrop: string;
+  readonly putAway: string;
+  readonly example: string;
+  readonly marked: string;
+  readonly cleared: string;
+  readonly completed: string;
+  readonly print: string;
+  readonly engraving: string;
+  readonly notEngraved: string;
+  /** @param reason without a full stop */
+  notRead(name: string, reason: string): string;
+  tooLarge(name: string, megabytes: number): string;
+  noHorn(name: string, parts: string): string;
+  noKey(name: string): string;
+  readonly hornPart: string;
+  readonly findThem: string;
+  readonly teacher: string;
+  readonly student: string;
+  readonly another: string;
+  readonly usualKey: string;
+}
+
+export const STAND_WORDS: { readonly [language in Language]: StandWords } = { en, de, fr, it, es };
