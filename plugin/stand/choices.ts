@@ -14,7 +14,7 @@ import {
   type Settings,
 } from '../../core/index.ts';
 import { remembered } from './remembered.ts';
-import { STAND_WORDS } from './words/standWords.ts';
+import { STAND_WORDS } from './words/languages.ts';
 
 /** The language that was chosen, or nothing for the system's. */
 export const chosenLanguage = remembered<Language | ''>('language', '', (value) =>

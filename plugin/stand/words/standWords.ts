@@ -1,11 +1,4 @@
 /** What the page itself says: its sheets, controls and refusals. What is said of music comes from the core. */
-import type { Language } from '../../../core/index.ts';
-import { de } from './de.ts';
-import { en } from './en.ts';
-import { es } from './es.ts';
-import { fr } from './fr.ts';
-import { it } from './it.ts';
-
 /** One language's words. */
 export interface StandWords {
   /** The law of the hand, in one sentence. */
@@ -63,5 +56,3 @@ export interface StandWords {
   readonly another: string;
   readonly usualKey: string;
 }
-
-export const STAND_WORDS: { readonly [language in Language]: StandWords } = { en, de, fr, it, es };
