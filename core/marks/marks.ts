@@ -14,7 +14,7 @@ import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import { naturalName, noteClassName } from '../words/noteNames.ts';
 import type { Mark } from './annotation.ts';
 
-/** What to print; everything by default. */
+/** What to print. */
 export interface Show {
   /** The fingered note's name, before the valves. */
   readonly fingered: boolean;
@@ -24,11 +24,14 @@ export interface Show {
   /** ≈ and × with their reason. */
   readonly verdict: boolean;
   readonly colour: boolean;
-  /** `changes` leaves a text out where the player's note before already carries the same one; `all` by default. */
+  /** `changes` leaves a text out where the player's note before in the same bar carries the same one. A tied note never has it twice. */
   readonly repeat: 'all' | 'changes';
+  /** In bars whose marks stand closer than a quarter: `valves` prints the valves alone, as players write them by hand. */
+  readonly quick: 'full' | 'valves';
 }
 
 const REPEATS: readonly Show['repeat'][] = ['all', 'changes'];
+const QUICKS: readonly Show['quick'][] = ['full', 'valves'];
 
 /** Everything is printed, over every stopped note. */
 export const SHOW_ALL: Show = {
@@ -38,29 +41,35 @@ export const SHOW_ALL: Show = {
   verdict: true,
   colour: true,
   repeat: 'all',
+  quick: 'full',
 };
+
+/** What parts are marked with unless somebody wishes otherwise: all that is needed once, and no more than has room. */
+export const SHOW_USUAL: Show = { ...SHOW_ALL, repeat: 'changes', quick: 'valves' };
 
 /**
  * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them, or where
  * a natural horn's hand opens.
  * @param reader in whose language notes and verdicts are named; English by default
- * @throws {TypeError} when there is no examination; {RangeError} when `show.repeat` is neither of its values
+ * @throws {TypeError} when there is no examination; {RangeError} when `show.repeat` or `show.quick` is neither of its values
  * @example
  * marksFor(examine(passageOf('C5+')))[0].lines // => ['(C♯)', 'B 2']
  */
 export function marksFor(
   examination: Examination,
-  show: Show = SHOW_ALL,
+  show: Show = SHOW_USUAL,
   reader: Reader = ENGLISH_READER,
 ): readonly Mark[] {
   checkObject('examination', examination, 'an examination, as examine makes one');
   checkOneOf('repeat', show.repeat, REPEATS);
+  checkOneOf('quick', show.quick, QUICKS);
   const worst = worstFindings(examination.findings);
-  const printed = new Map<string, string>();
+  const printed = new Map<string, PrintedText>();
   const closed = new Set<string>();
-  const marks: Mark[] = [];
+  const places: MarkedNote[] = [];
   for (const examined of examination.notes) {
-    const finding = worst.get(examined.note.index);
+    const { note } = examined;
+    const finding = worst.get(note.index);
     const isOpened = opensAgain(examined, closed);
     const isMarked =
       isHandState(examined.reading.state) ||
@@ -69,42 +78,73 @@ export function marksFor(
       // On a natural horn the open notes are what it gives, in tune or not.
       (examined.player.horn.natural && examined.verdict === 'risky');
     const mark = isMarked ? markFor(examined, finding, isOpened, show, reader) : null;
-    const kept =
-      mark && show.repeat === 'changes' && isRepeat(printed, examined, mark) ? { ...mark, lines: [] } : mark;
-    if (show.repeat === 'changes') printed.set(lineNameOf(examined.note), mark?.lines.join('\n') ?? '');
-    if (kept && (kept.lines.length > 0 || kept.colour)) marks.push(kept);
+    const line = lineNameOf(note);
+    const before = printed.get(line);
+    const text = mark?.lines.join('\n') ?? '';
+    printed.set(line, { text, note });
+    if (!mark) continue;
+    const isSaid = before?.text === text && isHeld(before.note, note, show);
+    const kept = isSaid ? { ...mark, lines: [] } : mark;
+    if (kept.lines.length > 0 || kept.colour) places.push({ mark: kept, examined, finding, isOpened });
   }
-  return setForRoom(marks, examination.passage.notes);
-}
-
-/** Marks closer than this would push one another up into a staircase. In quarter notes: eighths have room, sixteenths have not. */
-const ROOM_QUARTERS = 0.5;
-const ROUNDING_QUARTERS = 1e-4;
-
-/** Where the next mark over the same voices is too near, a mark is set as a column of single words, hardly wider than its note. */
-function setForRoom(marks: readonly Mark[], notes: readonly PassageNote[]): readonly Mark[] {
-  const nextOnset = new Map<string, number>();
-  const room: number[] = [];
-  for (let i = marks.length - 1; i >= 0; i--) {
-    if (marks[i]!.lines.length === 0) continue;
-    const { staff, voice, onsetQuarters } = notes[marks[i]!.noteIndex]!;
-    const row = `${staff}/${voice}`;
-    room[i] = (nextOnset.get(row) ?? Number.POSITIVE_INFINITY) - onsetQuarters;
-    // The other notes of a chord stand at the same place and have the same room.
-    const before = marks[i - 1] && notes[marks[i - 1]!.noteIndex]!;
-    if (!before || before.onsetQuarters < onsetQuarters || `${before.staff}/${before.voice}` !== row)
-      nextOnset.set(row, onsetQuarters);
-  }
-  return marks.map((mark, i) =>
-    room[i]! < ROOM_QUARTERS - ROUNDING_QUARTERS
-      ? { ...mark, lines: ([] as string[]).concat(...mark.lines.map((line) => line.split(' '))) }
-      : mark,
+  const quickBars = show.quick === 'valves' ? barsWithoutRoom(places) : new Set<string>();
+  return places.map((place) =>
+    quickBars.has(barOf(place.examined.note)) ? shortened(place, show, reader) : place.mark,
   );
 }
 
-/** True when the player's note before carries the same text. */
-function isRepeat(printed: ReadonlyMap<string, string>, { note }: ExaminedNote, { lines }: Mark): boolean {
-  return printed.get(lineNameOf(note)) === lines.join('\n');
+interface PrintedText {
+  readonly text: string;
+  readonly note: PassageNote;
+}
+
+interface MarkedNote {
+  readonly mark: Mark;
+  readonly examined: ExaminedNote;
+  readonly finding: Finding | undefined;
+  readonly isOpened: boolean;
+}
+
+/** True where what was printed before still holds: over a tie, and within a bar unless every note is to have it. */
+function isHeld(before: PassageNote, note: PassageNote, { repeat }: Show): boolean {
+  if (before.joins.some(({ kind, to }) => kind === 'tie' && to === note.index)) return true;
+  return repeat === 'changes' && before.measureIndex === note.measureIndex;
+}
+
+/** Marks closer than this push one another up into a staircase. In quarter notes; a choice, from pages of real parts. */
+const ROOM_QUARTERS = 1;
+const ROUNDING_QUARTERS = 1e-4;
+
+/** The bars of a staff in which whole marks have no room side by side: all marks of a bar have one form. */
+function barsWithoutRoom(places: readonly MarkedNote[]): ReadonlySet<string> {
+  const bars = new Set<string>();
+  const last = new Map<string, PassageNote>();
+  for (const { mark, examined } of places) {
+    if (mark.lines.length === 0) continue;
+    const { note } = examined;
+    const voice = `${note.staff}/${note.voice}`;
+    const before = last.get(voice);
+    last.set(voice, note);
+    const gap = before ? note.onsetQuarters - before.onsetQuarters : 0;
+    // The notes of a chord share their place. So do a note and its graces, which would make a tower of it.
+    const isChord = gap < ROUNDING_QUARTERS && !before?.grace;
+    if (!before || isChord || gap > ROOM_QUARTERS - ROUNDING_QUARTERS) continue;
+    bars.add(barOf(before));
+  }
+  return bars;
+}
+
+function barOf({ staff, measureIndex }: PassageNote): string {
+  return `${staff}/${measureIndex}`;
+}
+
+/** The mark in its short form: its valves, or what else stands nearest the note where no valves are printed. */
+function shortened({ mark, examined, finding, isOpened }: MarkedNote, show: Show, reader: Reader): Mark {
+  if (mark.lines.length === 0) return mark;
+  const short = { ...show, natural: false, fingered: show.fingered && !show.valves };
+  const { lines } = markFor(examined, finding, isOpened, short, reader);
+  const isEmpty = lines.every((line) => line === '≈');
+  return isEmpty ? mark : { ...mark, lines: lines.map((line) => line.replace(/^≈ /, '≈')) };
 }
 
 /**

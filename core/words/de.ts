@@ -529,6 +529,7 @@ const panel: PanelWords = {
     verdict: 'Zeichen ≈ und ×',
     colour: 'Farben',
     onlyChanges: 'Nur bei Wechsel',
+    quickValves: 'Schnelle Noten: nur Ventile',
     tolerance: 'Toleranz in Cent',
     handOffset: 'Handabweichung in Cent',
     toleranceHint: 'Griffe, die weiter vom notierten Ton liegen, bleiben weg',
@@ -659,7 +660,8 @@ export const commandLine: CommandLineWords = {
     assumedTempo: 'das Tempo einer Stimme, die keines nennt, in Vierteln pro Minute',
     show: (items) => `was geschrieben wird, aus ${items}`,
     valvesAs: 'Ventile im Text über dem Ton (text) oder als Fingersatz der Note (fingering)',
-    repeat: 'all, oder changes: Text weglassen, wo der Ton davor denselben trägt',
+    repeat: 'changes: Text weglassen, wo der Ton davor im selben Takt denselben trägt; all: nie',
+    quick: 'valves: in Takten, deren Angaben dichter als eine Viertel stehen, nur die Ventile; full: alles',
     language: (languages) => `die Sprache der Ausgabe: ${listed(languages, 'oder')} (sonst: die des Systems)`,
     noteNames:
       'Tonnamen: english (B♭ B), german (B H) oder solfege (si♭ si) (sonst: wie in der Sprache üblich)',

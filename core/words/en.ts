@@ -497,6 +497,7 @@ const panel: PanelWords = {
     verdict: 'Signs ≈ and ×',
     colour: 'Colours',
     onlyChanges: 'Only where it changes',
+    quickValves: 'Quick notes: valves only',
     tolerance: 'Tolerance in cents',
     handOffset: 'Hand offset in cents',
     toleranceHint: 'Fingerings further than this from the written note are left out',
@@ -618,7 +619,8 @@ export const commandLine: CommandLineWords = {
     assumedTempo: 'the speed of a part that states none, in quarters a minute',
     show: (items) => `what to write, of ${items}`,
     valvesAs: 'valves in the text over the note, or as a fingering of the note: text or fingering',
-    repeat: 'all, or changes: leave a text out where the note before carries the same',
+    repeat: 'changes: leave a text out where the note before in the bar carries the same; all: never',
+    quick: 'valves: in bars whose marks are less than a quarter apart, the valves alone; full: everything',
     language: (languages) =>
       `the language of what is said: ${listed(languages, 'or')} (default: the system’s)`,
     noteNames:

@@ -518,6 +518,7 @@ const panel: PanelWords = {
     verdict: 'Signos ≈ y ×',
     colour: 'Colores',
     onlyChanges: 'Solo en los cambios',
+    quickValves: 'Notas rápidas: solo los cilindros',
     tolerance: 'Tolerancia en cents',
     handOffset: 'Desvío de la mano en cents',
     toleranceHint: 'Las digitaciones más alejadas de la nota escrita quedan fuera',
@@ -646,7 +647,8 @@ export const commandLine: CommandLineWords = {
     assumedTempo: 'la velocidad de una parte que no la indica, en negras por minuto',
     show: (items) => `qué escribir, entre ${items}`,
     valvesAs: 'cilindros en el texto sobre la nota (text) o como digitación de la nota (fingering)',
-    repeat: 'all, o changes: omitir un texto que la nota anterior ya lleva',
+    repeat: 'changes: omitir un texto que la nota anterior del compás ya lleva; all: nunca',
+    quick: 'valves: en compases con indicaciones a menos de una negra, solo los cilindros; full: todo',
     language: (languages) =>
       `el idioma de lo que se dice: ${listed(languages, 'o')} (por omisión: el del sistema)`,
     noteNames:

@@ -530,6 +530,7 @@ const panel: PanelWords = {
     verdict: 'Signes ≈ et ×',
     colour: 'Couleurs',
     onlyChanges: 'Seulement aux changements',
+    quickValves: 'Notes rapides : pistons seuls',
     tolerance: 'Tolérance en cents',
     handOffset: 'Écart de la main en cents',
     toleranceHint: 'Les doigtés plus éloignés de la note écrite sont écartés',
@@ -659,7 +660,9 @@ export const commandLine: CommandLineWords = {
     assumedTempo: 'la vitesse d’une partie qui n’en indique pas, en noires par minute',
     show: (items) => `quoi écrire, parmi ${items}`,
     valvesAs: 'pistons dans le texte au-dessus de la note (text) ou comme doigté de la note (fingering)',
-    repeat: 'all, ou changes : omettre un texte que la note précédente porte déjà',
+    repeat: 'changes : omettre un texte que la note précédente de la mesure porte déjà ; all : jamais',
+    quick:
+      'valves : dans les mesures dont les indications sont à moins d’une noire, les pistons seuls ; full : tout',
     language: (languages) =>
       `la langue de ce qui est dit : ${listed(languages, 'ou')} (par défaut : celle du système)`,
     noteNames:

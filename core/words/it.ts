@@ -526,6 +526,7 @@ const panel: PanelWords = {
     verdict: 'Segni ≈ e ×',
     colour: 'Colori',
     onlyChanges: 'Solo ai cambiamenti',
+    quickValves: 'Note rapide: solo i pistoni',
     tolerance: 'Tolleranza in cent',
     handOffset: 'Scarto della mano in cent',
     toleranceHint: 'Le diteggiature più lontane dalla nota scritta sono escluse',
@@ -652,7 +653,8 @@ export const commandLine: CommandLineWords = {
     assumedTempo: 'la velocità di una parte che non la indica, in semiminime al minuto',
     show: (items) => `che cosa scrivere, fra ${items}`,
     valvesAs: 'pistoni nel testo sopra la nota (text) o come diteggiatura della nota (fingering)',
-    repeat: 'all, o changes: omettere un testo che la nota precedente porta già',
+    repeat: 'changes: omettere un testo che la nota precedente della battuta porta già; all: mai',
+    quick: 'valves: nelle battute con indicazioni più vicine di una semiminima, solo i pistoni; full: tutto',
     language: (languages) =>
       `la lingua di ciò che si dice: ${listed(languages, 'o')} (predefinita: quella del sistema)`,
     noteNames:

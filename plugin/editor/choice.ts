@@ -5,7 +5,7 @@ import {
   NOTE_NAMINGS,
   type NoteNaming,
   type Settings,
-  SHOW_ALL,
+  SHOW_USUAL,
   type Show,
 } from '../../core/index.ts';
 import { keepBeside, readBeside } from './besidePlugin.ts';
@@ -24,14 +24,14 @@ export interface Choice {
 }
 
 /** The printed things that are on or off. */
-export type Switches = Omit<Show, 'repeat'>;
+export type Switches = Omit<Show, 'repeat' | 'quick'>;
 
 export const DEFAULT_CHOICE: Choice = {
   horn: DEFAULT_SETTINGS.horn.id,
   noteNaming: null,
   tolerance: DEFAULT_SETTINGS.toleranceCents,
   handOffset: DEFAULT_SETTINGS.handOffsetCents,
-  show: SHOW_ALL,
+  show: SHOW_USUAL,
 };
 
 export const TOLERANCE_RANGE = { from: 0, to: 100 } as const;
@@ -83,7 +83,7 @@ function parsed(text: string): Choice | null {
   };
   const shown = (field: keyof Switches): boolean => {
     const value = show[field];
-    return typeof value === 'boolean' ? value : SHOW_ALL[field];
+    return typeof value === 'boolean' ? value : SHOW_USUAL[field];
   };
   return {
     horn: HORNS.some(({ id }) => id === kept.horn) ? (kept.horn as string) : DEFAULT_CHOICE.horn,
@@ -96,7 +96,8 @@ function parsed(text: string): Choice | null {
       natural: shown('natural'),
       verdict: shown('verdict'),
       colour: shown('colour'),
-      repeat: show.repeat === 'changes' ? 'changes' : SHOW_ALL.repeat,
+      repeat: show.repeat === 'all' ? 'all' : SHOW_USUAL.repeat,
+      quick: show.quick === 'full' ? 'full' : SHOW_USUAL.quick,
     },
   };
 }

@@ -256,9 +256,14 @@ export class Panel {
     this.decide({ ...this.choice, show: { ...this.choice.show, [field]: isShown } });
   }
 
-  /** Leaves out a text that the player's last note already carries, or prints it every time. */
+  /** Leaves out a text that the player's last note in the bar already carries, or prints it every time. */
   chooseRepeats(areLeftOut: boolean): void {
     this.decide({ ...this.choice, show: { ...this.choice.show, repeat: areLeftOut ? 'changes' : 'all' } });
+  }
+
+  /** Prints the valves alone where notes are too close for more, or everything everywhere. */
+  chooseQuick(areValvesAlone: boolean): void {
+    this.decide({ ...this.choice, show: { ...this.choice.show, quick: areValvesAlone ? 'valves' : 'full' } });
   }
 
   /** Chooses a finding and selects its note in the score; of several in a row the next one. @param index of the drawn row */

@@ -103,14 +103,14 @@ describe('annotate', () => {
     expect(textOf(folder, 'part.cleared.musicxml')).toBe(worded);
   });
 
-  test('--repeat changes leaves out what the note before carries', () => {
+  test('repeats are left out unless they are asked for', () => {
     const folder = folderWith({ 'part.musicxml': score(['C5+', 'C5+', 'C5+', 'B4+']) });
     const texts = (...args: string[]) => {
       bellhand(folder, ['annotate', 'part.musicxml', ...args]);
       return textOf(folder, 'part.marked.musicxml').match(/<words/g);
     };
-    expect(texts()).toHaveLength(4);
-    expect(texts('--repeat', 'changes')).toHaveLength(2);
+    expect(texts()).toHaveLength(2);
+    expect(texts('--repeat', 'all')).toHaveLength(4);
   });
 
   test('annotating twice changes nothing more', () => {

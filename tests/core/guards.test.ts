@@ -281,6 +281,11 @@ const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: s
     '"repeat" must be one of "all", "changes", got "never"',
   ],
   [
+    'the form in quick bars',
+    () => marksFor(examine(passage), { ...SHOW_ALL, quick: 'never' as Anything }),
+    '"quick" must be one of "full", "valves", got "never"',
+  ],
+  [
     'no note name',
     () => parsePitch(undefined as Anything),
     '"undefined" is not a note name: write a letter A–G, # or b if needed, and the octave, as in C#5 or Bb4',

@@ -1,7 +1,7 @@
 /** How marks are set over notes that stand close together. */
 import { describe, expect, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
-import { marksFor } from '../../core/marks/marks.ts';
+import { marksFor, SHOW_ALL, SHOW_USUAL, type Show } from '../../core/marks/marks.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
@@ -12,23 +12,48 @@ function linesOf(text: string, horn = 'double'): readonly (readonly string[])[] 
 }
 
 const TWO_LINES = ['(C♯)', 'B 2'];
-const COLUMN = ['(C♯)', 'B', '2'];
 
-describe('marks stand in two lines where there is room, in a column where there is not', () => {
+describe('a bar has whole marks where they have room side by side, else the valves alone', () => {
   test.each([
-    ['quarters', 'C5+ C5+', [TWO_LINES, TWO_LINES]],
-    ['eighths', 'C5+/0.5 C5+/0.5', [TWO_LINES, TWO_LINES]],
-    ['sixteenths: the last has room', 'C5+/0.25 C5+/0.25', [COLUMN, TWO_LINES]],
+    ['quarters', 'C5+ E4+', [TWO_LINES, ['(F♯)', 'E♭ 2']]],
+    ['eighths, to the end of their bar', 'C5+/0.5 D4+/0.5 r/1 C5+/2', [['2'], ['12'], ['2']]],
+    ['the bar after them', 'C5+/0.5 D4+/0.5 r/3 C5+', [['2'], ['12'], TWO_LINES]],
+    ['the last note of a bar', 'r/3.5 C5+/0.5 D4+', [['2'], ['(E)', 'C♯ 12']]],
+    ['a risky one', 'C#3+/0.5 C5+/0.5', [['≈0'], ['2']]],
     ['a sixteenth before open notes', '@60 C5+/0.25 C5/0.25 C5/0.5 C5+/0.25', [TWO_LINES, TWO_LINES]],
-    ['a grace note stands at its note’s place, one text over the other', 'g:C5+ C5+', [TWO_LINES, TWO_LINES]],
+    ['repeats are left out and need no room', 'C5+/0.5 C5+/0.5 C5+/0.5 C5+/0.5', [TWO_LINES]],
+    ['the next bar says it again', 'C5+/4 C5+/4', [TWO_LINES, TWO_LINES]],
+    ['a tie does not', 'C5+_/4 C5+/4', [TWO_LINES]],
+    ['a grace note stands at its note’s place, one text over the other', 'g:C5+ D4+', [['2'], ['12']]],
     ['another voice does not crowd', 'C5+/1 r/3 v2: r/0.25 C5+/1', [TWO_LINES, TWO_LINES]],
+    [
+      'the notes of a chord crowd the next place, not one another',
+      '[E5+ C5+]',
+      [['(F↓)', 'E♭ 2'], TWO_LINES],
+    ],
   ])('%s', (_, text, expected) => {
     expect(linesOf(text)).toEqual(expected);
   });
 
-  test('the notes of a chord crowd the next place, not one another', () => {
-    expect(linesOf('[E5+ C5+]').map((lines) => lines.length)).toEqual([2, 2]);
-    expect(linesOf('[E5+/0.25 C5+/0.25] [E5+ C5+]').map((lines) => lines.length)).toEqual([3, 3, 2, 2]);
+  test('on wish every note has everything, tied notes once', () => {
+    const lines = (text: string) => marksFor(examine(passageOf(text)), SHOW_ALL).map((mark) => mark.lines);
+    expect(lines('C5+/0.25 C5+/0.25')).toEqual([TWO_LINES, TWO_LINES]);
+    expect(lines('C5+_/4 C5+/4')).toEqual([TWO_LINES]);
+  });
+
+  test('a tied note keeps the colour of its verdict', () => {
+    const marks = marksFor(examine(passageOf('C#3+_/4 C#3+/4')));
+    expect(marks.map(({ lines, colour }) => [lines.length, colour !== null])).toEqual([
+      [2, true],
+      [0, true],
+    ]);
+  });
+
+  test('without valves the fingered note stands alone, with neither the mark stays whole', () => {
+    const lines = (show: Partial<Show>) =>
+      marksFor(examine(passageOf('C5+/0.5 D4+/0.5')), { ...SHOW_USUAL, ...show }).map((mark) => mark.lines);
+    expect(lines({ valves: false })).toEqual([['B'], ['C♯']]);
+    expect(lines({ valves: false, fingered: false })).toEqual([['(C♯)'], ['(E)']]);
   });
 });
 

@@ -67,6 +67,7 @@ export interface CommandLineWords {
     show(items: string): string;
     readonly valvesAs: string;
     readonly repeat: string;
+    readonly quick: string;
     language(languages: readonly string[]): string;
     readonly noteNames: string;
     readonly etudeKey: string;

@@ -12,6 +12,7 @@ export interface PanelLabels {
   readonly verdict: string;
   readonly colour: string;
   readonly onlyChanges: string;
+  readonly quickValves: string;
   readonly tolerance: string;
   readonly handOffset: string;
   readonly toleranceHint: string;

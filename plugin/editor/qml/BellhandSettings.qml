@@ -29,7 +29,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         Repeater {
-            model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges"]
+            model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges", "quickValves"]
             BellhandCheckBox {
                 id: box
                 objectName: "show-" + modelData
@@ -37,9 +37,11 @@ ColumnLayout {
                 text: settings.word(modelData)
                 checked: !settings.view ? false
                     : modelData === "onlyChanges" ? settings.view.choice.show.repeat === "changes"
+                    : modelData === "quickValves" ? settings.view.choice.show.quick === "valves"
                     : settings.view.choice.show[modelData]
                 onClicked: settings.owner.act(function () {
                     if (modelData === "onlyChanges") settings.owner.panel.chooseRepeats(box.checked)
+                    else if (modelData === "quickValves") settings.owner.panel.chooseQuick(box.checked)
                     else settings.owner.panel.chooseShow(modelData, box.checked)
                 })
             }
