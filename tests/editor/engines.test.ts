@@ -179,7 +179,7 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
         { take: 'tick' },
         { take: 'edit', chord: 3, pitch: 65 },
         { take: 'tick' },
-        { take: 'tick' },
+        { take: 'news' },
         { take: 'look' },
         { take: 'tick' },
         { take: 'load', file: 'BellhandAnnotate.qml' },

@@ -36,13 +36,20 @@ Window {
         if (isBracketed && Host.state.step) Host.endCmd()
     }
 
+    /** On a slow machine a panel reads even a small score in slices; the clock's ticks do not come in here. */
+    function settle() {
+        var drawn = plugin.children[0]
+        while (drawn && drawn.view && drawn.view.isBusy) { drawn.panel.tick(); drawn.refresh() }
+    }
+
     readonly property var takes: ({
         "open": function (step) { Host.open(step.version, step.music) },
-        "load": function (step) { load(step.file) },
-        "press": function (step) { findNamed(plugin, step.name).clicked(); return findNamed(plugin, "sentence").text },
+        "load": function (step) { load(step.file); settle() },
+        "press": function (step) { findNamed(plugin, step.name).clicked(); settle(); return findNamed(plugin, "sentence").text },
         "look": function () { return JSON.parse(JSON.stringify(plugin.children[0].view)) },
         "choose": function (step) { plugin.children[0].panel[step.method](step.value); plugin.children[0].refresh() },
         "tick": function () { var isNew = plugin.children[0].panel.tick(); plugin.children[0].refresh(); return isNew },
+        "news": function () { for (var i = 0; i < 100; i++) if (takes.tick()) return true; return false },
         "texts": function () { return JSON.parse(JSON.stringify(Host.state.music.texts)) },
         "colours": function () {
             var found = []
