@@ -19,7 +19,6 @@ import {
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { plainPath } from './besidePlugin.ts';
 import { type Host, type HostFile, isAtLeast } from './hostApi.ts';
-import { withTemporaryFile } from './temporaryFile.ts';
 
 /** What the panel's controls say. */
 export interface EtudeForm {
@@ -116,13 +115,14 @@ function endsOf(range: string): { readonly low: string; readonly high: string } 
   }
 }
 
-/** Version 3 reads the file, and needs it no more once it is read. */
-function open(host: Host, title: string, text: string, reader: Reader): EtudeOutcome {
+/** Version 3 reads the file, names the score after it, and needs it no more once it is read. */
+function open({ file, root }: Host, title: string, text: string, reader: Reader): EtudeOutcome {
   const words = panelWords(reader);
-  const isOpen = withTemporaryFile(host.file, 'musicxml', (path) => {
-    host.file.source = path;
-    return host.file.write(text) && Boolean(host.root.readScore(path));
-  });
+  const path = freePath(file, file.tempPath(), title);
+  file.source = path;
+  const isOpen = file.write(text) && Boolean(root.readScore(path));
+  file.source = path;
+  file.remove();
   return { sentence: isOpen ? words.etudeOpened(title) : words.etudeNotWritten(title), path: null };
 }
 

@@ -1,6 +1,6 @@
 /** Études from the panel, in the real editor: composed by the plugin's script, opened as a score of their own. */
 import { existsSync } from 'node:fs';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { parseKey } from '../../core/etude/key.ts';
@@ -25,6 +25,9 @@ afterAll(removeFolders);
 const PART = hornScore([[stopped('C5', 4)]]);
 const FORM = { kindIndex: 0, keyIndex: 4, level: 2, bars: 8, tempo: 0, range: '' };
 
+/** Without what no file name can hold. */
+const letters = (text: string) => text.replace(/[^\p{L}\d]/gu, '');
+
 inEveryHost('études from the panel', (host) => {
   it.each(
     [...ETUDE_KINDS.map(({ kind }) => kind), 'lesson'].map((kind, kindIndex) => [kind, kindIndex] as const),
@@ -33,7 +36,8 @@ inEveryHost('études from the panel', (host) => {
       { do: 'etude', form: { ...FORM, kindIndex } },
       { do: 'save', as: 'etude.musicxml' },
     ]);
-    const { sentence, etudePath, findings } = run.results[0] as {
+    const { sentence, etudePath, findings, name } = run.results[0] as {
+      name: string;
       sentence: string;
       etudePath: string;
       findings: { severity: string }[];
@@ -43,6 +47,10 @@ inEveryHost('études from the panel', (host) => {
     if (host.version === '3.2.3') {
       expect(sentence).toMatch(/^A new score is open: .+\.$/);
       expect(etudePath).toBe('');
+      // Its tab says what it is, and its file is gone.
+      expect(letters(`A new score is open: ${name}.`)).toBe(letters(sentence));
+      const left = await readdir(join(run.folder, 'run'));
+      expect(left.filter((file) => file.endsWith('.musicxml'))).toEqual([]);
     } else {
       // There it is a file for the user to open, and the score that was open stays.
       expect(sentence).toMatch(/^The étude “.+” is written\. Open this file in the editor: \/.+\.musicxml$/);

@@ -205,7 +205,7 @@ MuseScore {
             panel.composeEtude(step.form)
             read(panel)
             var view = panel.view()
-            return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings }
+            return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings, name: curScore.scoreName }
         },
         "show": function (step) {
             var panel = opened(step)
