@@ -99,7 +99,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     // The same score gives the same page.
     xmlIdSeed: 1,
   });
-  if (!toolkit.loadData(musicXml)) throw new EngravingError('unreadable');
+  if (!toolkit.loadData(withSpacesKept(musicXml))) throw new EngravingError('unreadable');
   if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError('unreadable');
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
@@ -119,6 +119,11 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     });
   }
   return { systems, glyphs, fontFace };
+}
+
+/** The engraver trims every run of words, and the next would stand against it. */
+function withSpacesKept(musicXml: string): string {
+  return musicXml.replace(/ +(?=<\/words>)/g, (spaces) => '\u00a0'.repeat(spaces.length));
 }
 
 /** Keeps the note of a metronome mark off the words before it, and prints our marks small, in the colour of what they say. */
