@@ -6,7 +6,9 @@ import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 
 /** How often the lines are listed for as long as somebody may be working: an undo need not move the selection. */
-const LISTED_EVERY_MS = 2500;
+const LISTED_EVERY_MS = 1200;
+/** How much longer than listing the lines of all parts the time between two listings is. */
+const LEAST_RATIO = 40;
 
 export class ListedEvidence implements EvidenceSource {
   private readonly host: Host;
@@ -14,6 +16,8 @@ export class ListedEvidence implements EvidenceSource {
   private unread: number[] = [];
   private isAskedFor = true;
   private listedAt = 0;
+  /** How long listing a part took last, in milliseconds. */
+  private took = 0;
 
   constructor(host: Host) {
     this.host = host;
@@ -45,7 +49,7 @@ export class ListedEvidence implements EvidenceSource {
       return null;
     }
     if (this.unread.length === 0) {
-      if (!this.mayList(doing)) return null;
+      if (!this.mayList(doing, watch.hornParts.length)) return null;
       this.unread = watch.hornParts.map((_, i) => i);
     }
     const index = this.unread.shift()!;
@@ -54,16 +58,19 @@ export class ListedEvidence implements EvidenceSource {
     if (this.unread.length === 0) this.isAskedFor = false;
     if (!part) return null;
     const before = this.known[index];
+    const start = Date.now();
     const evidence = evidenceOf(this.host, score, part);
+    this.took = Date.now() - start;
     this.known[index] = evidence;
     return before && asText(before) === asText(evidence) ? null : index;
   }
 
   /** Where they were asked for, where the selection moved since they were listed, and where it is time again. */
-  private mayList({ now, stillFor }: Doing): boolean {
+  private mayList({ now, stillFor }: Doing, parts: number): boolean {
     if (this.isAskedFor || this.listedAt === 0) return true;
     if (stillFor > AT_WORK_MS) return false;
-    return now - stillFor > this.listedAt || now - this.listedAt >= LISTED_EVERY_MS;
+    const every = Math.max(LISTED_EVERY_MS, LEAST_RATIO * this.took * parts);
+    return now - stillFor > this.listedAt || now - this.listedAt >= every;
   }
 }
 

@@ -107,7 +107,7 @@ export class Panel {
       etudeKinds: etudeKindNames(reader),
       etudeKeys: etudeKeyNames(reader),
       etudeBars: ETUDE_BARS,
-      sentence: this.obstacle || (this.isBusy ? this.words.reading(this.percent) : this.sentence),
+      sentence: this.obstacle || this.sentence || (this.isBusy ? this.words.reading(this.percent) : ''),
       etudePath: this.etudePath ?? '',
       findings: place.rows,
       findingCount: place.list.count,
@@ -149,7 +149,10 @@ export class Panel {
       this.last = null;
       this.afterReading = null;
       this.reading = new LiveReading(this.host, this.choice);
-    } else this.reading.readAgain();
+    } else {
+      this.sentence = '';
+      this.reading.readAgain();
+    }
     if (!score?.firstMeasure) {
       this.obstacle = score ? this.words.emptyScore : this.words.noScore;
       this.isBusy = false;

@@ -39,4 +39,12 @@ inEveryHost('the live list', (host) => {
       expect(looks[i], `${name} (${i})`).toBeLessThanOrEqual(MOST_LOOKS);
     });
   });
+
+  it('sees that a slur was undone, although nothing else moved or changed', async () => {
+    const names = ['slur two notes', 'nothing', 'undo a slur'];
+    const run = await host.run(PART, [{ do: 'edits', names }]);
+    const [, nothing, undone] = run.results[0] as number[];
+    expect(nothing).toBe(-1);
+    expect(undone).toBeGreaterThan(0);
+  });
 });

@@ -157,6 +157,8 @@ MuseScore {
         "take a sign away": function () { removed(nthChord(0).articulations[0]) },
         "take a glissando away": function () { removed(nthChord(3).notes[0].spannerForward[0]) },
         "undo": function () { cmd("undo") },
+        // The editor selects what it takes back: where a writer moves on at once, no look sees a difference.
+        "undo a slur": function () { cmd("undo"); cmd("escape"); selectNote(3) },
         "redo": function () { cmd("redo") }
     })
 
@@ -287,6 +289,7 @@ MuseScore {
                 if (step.what === "annotate") kept.annotate()
                 else if (step.what === "clear") kept.clear()
                 else if (step.what === "undo") cmd("undo")
+                else if (step.what === "text") addAt(0, Element.STAFF_TEXT, function (text) { text.text = "x" })
                 else if (step.what === "write") writeScore(curScore, folder + "/cost.mscx", "mscx")
                 else writeScore(curScore, folder + "/cost.musicxml", "musicxml")
             })
