@@ -52,6 +52,8 @@ const MARK_SIZE = '72%';
 
 /** A little wider than usual: marks need room side by side. */
 const ROOMY = { spacingLinear: 0.32, spacingNonLinear: 0.62 } as const;
+/** For wide marks over quick notes, with fewer bars to a system: a choice, from triplets marked `≈T12`. */
+const WIDE = { spacingLinear: 0.45, spacingNonLinear: 0.62 } as const;
 const CLOSE = { spacingLinear: 0.27, spacingNonLinear: 0.58 } as const;
 
 /** No picture of the music can be had. `message` says why and what to do. */
@@ -92,7 +94,7 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     header: 'none',
     footer: 'none',
     scale: 100,
-    ...(look.isClose ? CLOSE : ROOMY),
+    ...(look.isClose ? CLOSE : isTight(musicXml) ? WIDE : ROOMY),
     svgViewBox: true,
     svgRemoveXlink: true,
     smuflTextFont: 'embedded',
@@ -100,7 +102,8 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     xmlIdSeed: 1,
   });
   if (!toolkit.loadData(withSpacesKept(musicXml))) throw new EngravingError('unreadable');
-  if (!toolkit.loadData(prepared(toolkit.getMEI({})))) throw new EngravingError('unreadable');
+  if (!toolkit.loadData(prepared(look.keepsBreaks ? toolkit.getMEI({}) : levelled(toolkit.getMEI({})))))
+    throw new EngravingError('unreadable');
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
@@ -126,13 +129,45 @@ function withSpacesKept(musicXml: string): string {
   return musicXml.replace(/ +(?=<\/words>)/g, (spaces) => '\u00a0'.repeat(spaces.length));
 }
 
+/** True for a part with marks of one line that are wider than the quick notes under them. */
+function isTight(musicXml: string): boolean {
+  return new RegExp(`${MARK_PREFIX}\u200b*[^<\\s\u200b]{4,}</`).test(musicXml);
+}
+
 /** Keeps the note of a metronome mark off the words before it, and prints our marks small, in the colour of what they say. */
 function prepared(mei: string): string {
-  const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}\u200b*(.?)`, 'g');
+  const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}(${NO_LINE})?\u200b*(.?)`, 'g');
   const spaced = mei.replace(/(<\/rend>|[^\s>])\s*(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
-  return spaced.replace(mark, (_, attributes: string, first: string) => {
+  return spaced.replace(mark, (_, attributes: string, above = '', first: string) => {
     const colour = first === '×' ? VERDICT_INKS.impossible : first === '≈' ? VERDICT_INKS.risky : null;
-    return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${first}`;
+    return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${above}${first}`;
+  });
+}
+
+/** The engraver sets directions of one group on one line within a system. Numbers that no score has. */
+const ROWS = { above: 9001, below: 9002 } as const;
+
+/** A line that keeps its height and prints nothing. */
+const NO_LINE = '\u00a0<lb/>';
+
+/** Gives the marks of a staff a row of their own. Several at one place, as of a chord, and reasons stand as they did. */
+function levelled(mei: string): string {
+  const dir = new RegExp(
+    `<dir ([^>]*place="(above|below)"[^>]*)>(\\s*<rend [^>]*>${MARK_PREFIX}[\\s\\S]*?)</dir>`,
+    'g',
+  );
+  return mei.replace(/<measure [\s\S]*?<\/measure>/g, (measure) => {
+    const placeOf = (attributes: string) => attributes.replace(/xml:id="[^"]*"/, '').trim();
+    const count = new Map<string, number>();
+    for (const [, attributes] of measure.matchAll(dir))
+      count.set(placeOf(attributes!), (count.get(placeOf(attributes!)) ?? 0) + 1);
+    return measure.replace(dir, (whole, attributes: string, side: keyof typeof ROWS, text: string) => {
+      const lines = text.split('<lb').length;
+      if (count.get(placeOf(attributes)) !== 1 || lines > 2) return whole;
+      // The lines of a row hang from its top: a mark of one line has an empty one above.
+      const set = lines === 1 ? text.replace(MARK_PREFIX, `${MARK_PREFIX}${NO_LINE}`) : text;
+      return `<dir vgrp="${ROWS[side]}" ${attributes}>${set}</dir>`;
+    });
   });
 }
 

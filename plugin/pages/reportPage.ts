@@ -9,7 +9,7 @@ import {
   marksFor,
   type Reader,
   reportWords,
-  SHOW_ALL,
+  SHOW_USUAL,
 } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
@@ -89,7 +89,7 @@ ${remarks.map((remark) => html`<p class="quiet">${remark}</p>`)}
 function markedScore(score: Score, examinations: readonly Examination[], reader: Reader): Score {
   const parts = examinations.map((examination, i) => ({
     partId: score.horns[i]!.id,
-    marks: marksFor(examination, SHOW_ALL, reader),
+    marks: marksFor(examination, SHOW_USUAL, reader),
   }));
   return readScore(writeMarks(score, parts), { parts: score.horns.map(({ id }) => id) });
 }

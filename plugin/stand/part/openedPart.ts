@@ -5,7 +5,7 @@ import {
   crookFromName,
   type Examination,
   examine,
-  SHOW_ALL,
+  SHOW_USUAL,
   type Show,
   scoreWords,
   type Transposition,
@@ -31,11 +31,12 @@ export const chosenPart = signal('');
 export const chosenKey = remembered('partKey', '', (value) => CROOKS.some(({ name }) => name === value));
 export const show = remembered<Show>(
   'show',
-  SHOW_ALL,
+  SHOW_USUAL,
   (value) =>
     typeof value === 'object' &&
-    Object.keys(SHOW_ALL).every((item) => item in (value as object)) &&
-    ['all', 'changes'].includes((value as Show).repeat),
+    Object.keys(SHOW_USUAL).every((item) => item in (value as object)) &&
+    ['all', 'changes'].includes((value as Show).repeat) &&
+    ['full', 'valves'].includes((value as Show).quick),
 );
 
 export const key = computed<Transposition | null>(() => {

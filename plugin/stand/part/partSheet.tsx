@@ -228,6 +228,16 @@ function PartChoices() {
           />{' '}
           {labels.onlyChanges}
         </label>
+        <label>
+          <input
+            type="checkbox"
+            checked={show.value.quick === 'valves'}
+            onChange={(event) => {
+              show.value = { ...show.value, quick: event.currentTarget.checked ? 'valves' : 'full' };
+            }}
+          />{' '}
+          {labels.quickValves}
+        </label>
       </fieldset>
     </div>
   );
