@@ -15,7 +15,7 @@ import { isReadAsText } from './readPassages.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 
 /** How long a look at the bars may take, in milliseconds: while all is read, while somebody works, and otherwise. */
-const STRIDE_MS = { reading: 40, atWork: 20, atRest: 5 } as const;
+const STRIDE_MS = { reading: 40, atWork: 10, atRest: 5 } as const;
 /** How long one slice may make what has to be made, in milliseconds. */
 const MAKING_MS = 30;
 /** A part as it is listed. */
