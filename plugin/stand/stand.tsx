@@ -38,7 +38,7 @@ addEventListener('drop', (event) => {
   event.preventDefault();
   const [file] = event.dataTransfer?.files ?? [];
   if (!file) return;
-  onTop.value = 'part';
+  location.hash = 'part';
   void lay(file);
 });
 

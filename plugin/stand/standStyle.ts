@@ -11,7 +11,7 @@ export const STAND_STYLE = `
 #stand nav a { display: inline-block; padding: .5rem .4rem .6rem; text-decoration: none; font-size: 1.15rem; }
 #stand nav a[aria-current] { border-bottom: 3px solid var(--pencil); border-radius: 0 0 60% 40% / 0 0 7px 4px; }
 .fields { display: flex; flex-wrap: wrap; gap: .75rem 1.5rem; align-items: end; }
-.fields label { display: flex; flex-direction: column; gap: .15rem; font-size: .9rem; min-width: 0; max-width: 100%; }
+.fields label, .field { display: flex; flex-direction: column; gap: .15rem; font-size: .9rem; min-width: 0; max-width: 100%; }
 .fields fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; border: 0; border-top: 1px solid var(--rule); padding: .35rem 0 0; margin: 0; min-width: 0; }
 .fields fieldset label { flex-direction: row; align-items: baseline; gap: .35rem; }
 .fields legend { font-size: .85rem; color: var(--faint); padding: 0 .5rem 0 0; }
@@ -20,7 +20,7 @@ button, .button { cursor: pointer; display: inline-flex; align-items: center; } 
 button[aria-pressed=true] { background: var(--ink); color: var(--sheet); }
 select:focus-visible, input:focus-visible, button:focus-visible, .button:focus-within { outline: 3px solid var(--mark-doubt); outline-offset: 2px; }
 .button input[type=file] { position: absolute; width: 1px; height: 1px; opacity: 0; }
-.stepper { display: flex; gap: .25rem; } .buttons { display: flex; flex-wrap: wrap; gap: .5rem; max-width: none; } .choose { line-height: 2.8rem; }
+.stepper { display: flex; gap: .25rem; } .buttons { margin: .75rem 0; display: flex; flex-wrap: wrap; gap: .5rem; max-width: none; } .choose { display: flex; flex-wrap: wrap; align-items: center; gap: .5rem; max-width: none; margin-bottom: 1rem; }
 input[type=range] { display: block; width: calc(100% - min(150px, 34%) - 28px); height: 2.5rem; margin: 0 0 0 6px; accent-color: var(--mark-no); cursor: grab; }
 .ladder-frame { max-width: 62rem; } .ladder { display: block; max-width: 100%; }
 .ladder text { fill: var(--ink); font-family: inherit; font-size: 15px; } .ladder .end { fill: var(--faint); font-style: italic; }
@@ -33,7 +33,7 @@ input[type=range] { display: block; width: calc(100% - min(150px, 34%) - 28px); 
 .legend { display: flex; flex-wrap: wrap; gap: .2rem 2rem; max-width: none; font-size: .95rem; } .legend .pulled { border-left: 6px solid var(--mark-no); padding-left: .5rem; } .legend .below { border-left: 6px solid var(--mark-doubt); padding-left: .5rem; }
 .note-sheet h2 .verdict { font-size: 1rem; color: var(--faint); } .note-sheet h2 .impossible { color: var(--no); } .note-sheet h2 .risky { color: var(--doubt); }
 .ways { border: 0; border-top: 1px solid var(--rule); margin: 1.5rem 0 0; padding: .5rem 0 0; min-width: 0; } .ways label { display: block; padding: .3rem 0; } .ways legend { font-size: 1.15rem; padding-right: .75rem; }
-.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; }
+.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; }
 @media screen and (max-width: 36rem) { #stand { padding: 0 .5rem; } #stand main { padding: .75rem .75rem 1.5rem; } .ledge { margin: 0 -4px; } .part-sheet .on-narrow { display: block; } }
 @media screen and (min-width: 120rem) { html { font-size: 20px; } }
 @media screen and (min-width: 200rem) { html { font-size: 28px; } }

@@ -146,8 +146,8 @@ export function NoteSheet() {
   return (
     <div class="note-sheet">
       <div class="fields">
-        <label>
-          {say.writtenNote}
+        <div class="field">
+          <label for="note">{say.writtenNote}</label>
           <span class="stepper">
             <button type="button" aria-label={say.lower} onClick={() => choose(noteCents.value - 100)}>
               ▼
@@ -167,7 +167,7 @@ export function NoteSheet() {
               ▲
             </button>
           </span>
-        </label>
+        </div>
         <label>
           {say.partKey}
           <select

@@ -273,7 +273,7 @@ function Proof() {
         {progress.value === 'engraving' ? say.engraving : progress.value === 'failed' ? say.notEngraved : ''}
       </p>
       {examinations.value.map((examination, part) => (
-        <section key={examination.passage.name} aria-labelledby={`part-${part}`}>
+        <section key={String(part)} aria-labelledby={`part-${part}`}>
           <h2 id={`part-${part}`}>
             {examination.passage.name}: {report.findings}
           </h2>

@@ -1,0 +1,232 @@
+/// <reference lib="dom" />
+/** The page that needs no installation, in a real browser: offline, complete, and byte for byte what the command line writes. */
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PitchDetector } from 'pitchy';
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closingCurve, examine, passageOf } from '../../core/index.ts';
+import { bellhand } from '../batch/bellhand.ts';
+import { sharedFolder } from '../musicxml/corpus.ts';
+import { brokenAccessRules, closeBrowser, describeInBrowser, withPage } from './browser.ts';
+
+const PAGE = readFileSync(new URL('../../dist/bellhand.html', import.meta.url), 'utf8');
+const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'bellhand-stand-'));
+
+afterAll(async () => {
+  rmSync(folder, { recursive: true, force: true });
+  await closeBrowser();
+});
+
+/** The page with one of its sheets on top, on an English reader's screen. */
+function onSheet<T>(
+  sheet: 'note' | 'part' | 'lesson',
+  work: (page: Page) => Promise<T>,
+  options: Parameters<typeof withPage>[1] = {},
+): Promise<T> {
+  return withPage(
+    PAGE,
+    { locale: 'en-GB', acceptDownloads: true, ...options },
+    async ({ page, complaints }) => {
+      await page.locator(`nav a[href="#${sheet}"]`).click();
+      const result = await work(page);
+      // The worker's own script is the only thing that is asked for, and it is in the page.
+      expect(complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
+      return result;
+    },
+  );
+}
+
+async function drop(page: Page, name: string, bytes: Uint8Array): Promise<void> {
+  await page
+    .locator('#file')
+    .setInputFiles({ name, mimeType: 'application/octet-stream', buffer: Buffer.from(bytes) });
+}
+
+async function taken(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.locator(button).click()]);
+  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+}
+
+describe('the file', () => {
+  it('stays small and forbids itself every network', () => {
+    expect(PAGE.length).toBeLessThan(12_000_000);
+    expect(PAGE).toContain("default-src 'none'");
+    expect(PAGE).toContain("connect-src 'none'");
+    expect(/<style>[\s\S]*?<\/style>/.exec(PAGE)![0]).not.toMatch(/url\((?!data:)/);
+  });
+});
+
+describeInBrowser('the stand', () => {
+  const parts: readonly (readonly [name: string, bytes: Buffer])[] = [
+    ['low-water.musicxml', DEMO],
+    ...['Haydn_104_1.mxl', 'Brahms_Op.98_2.mxl'].flatMap((name) => {
+      const corpus = sharedFolder('corpus');
+      if (corpus === null) console.warn(`NOT TESTED: the stand with ${name}: there is no ../shared/corpus`);
+      return corpus === null ? [] : [[name, readFileSync(`${corpus}horn/osorch__${name}`)] as const];
+    }),
+  ];
+
+  it.each(parts)('%s: what is taken home is what the command line writes', async (name, bytes) => {
+    const path = join(folder, name);
+    writeFileSync(path, bytes);
+    await onSheet('part', async (page) => {
+      await drop(page, name, bytes);
+      await page.locator('#verdict .box').waitFor();
+      for (const [button, command] of [
+        ['#marked', ['annotate', path]],
+        ['#completed', ['annotate', '--complete', path]],
+        ['#cleared', ['clear', path]],
+      ] as const) {
+        const file = await taken(page, button);
+        const output = join(folder, `${button.slice(1)}-${name}`);
+        bellhand(folder, [...command, '-o', output]);
+        expect(file.bytes.equals(readFileSync(output)), button).toBe(true);
+        expect(file.name).toBe(name.replace(/\.(?=[a-z]+$)/, `.${button.slice(1)}.`));
+      }
+    });
+  });
+
+  it('engraves the part with its remarks, and tells anew at once when a choice changes', async () => {
+    await onSheet('note', async (page) => {
+      // Dropped onto whatever sheet is on top.
+      await page.evaluate((text) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([text], 'low-water.musicxml'));
+        document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
+      }, DEMO.toString('utf8'));
+      await page.locator('.music .ring').first().waitFor();
+      expect(await page.locator('.music svg.music').count()).toBeGreaterThan(2);
+      const before = await page.locator('#verdict').textContent();
+      await page.locator('.horn').selectOption('single-bflat');
+      expect(await page.locator('#verdict').textContent()).not.toBe(before);
+      await page.reload();
+      await page.locator('#verdict .box').waitFor();
+      expect(await page.locator('.horn').inputValue()).toBe('single-bflat');
+    });
+  });
+
+  it('says in one sentence why a file cannot be read, and stays usable', async () => {
+    await onSheet('part', async (page) => {
+      await drop(page, 'broken.musicxml', Buffer.from('<score-partwise><part-list>'));
+      const said = await page.locator('[role=alert] p').textContent();
+      expect(said).toMatch(/^broken\.musicxml: .+\.$/);
+      const huge = join(folder, 'huge.musicxml');
+      writeFileSync(huge, '');
+      truncateSync(huge, 65 * 1048576);
+      await page.locator('#file').setInputFiles(huge);
+      await page.getByText(/^huge\.musicxml is larger than 64 MB: .+\.$/).waitFor();
+      await drop(page, 'low-water.musicxml', DEMO);
+      await page.locator('#verdict .box').waitFor();
+      expect(await page.locator('[role=alert] p').count()).toBe(0);
+    });
+  });
+
+  it('composes a lesson that is the command line’s, byte for byte', async () => {
+    await onSheet('lesson', async (page) => {
+      await page.locator('.page svg.music').first().waitFor();
+      const file = await taken(page, '#take');
+      const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
+      const output = join(folder, 'lesson.musicxml');
+      bellhand(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+    });
+  });
+
+  it('sounds as the curve says, and brighter sealed than open', async () => {
+    const heard = async (closing: string) =>
+      await withPage(PAGE, { locale: 'en-GB' }, async ({ page }) => {
+        await page.addInitScript(() => {
+          class Recorded extends OfflineAudioContext {
+            constructor() {
+              super(1, 44_100, 44_100);
+              Object.assign(window, { recorded: this });
+            }
+          }
+          Object.assign(Recorded.prototype, { resume: async () => {}, close: async () => {} });
+          Object.assign(window, { AudioContext: Recorded });
+        });
+        await page.reload();
+        await page.locator('input[type=range]').fill(closing);
+        await page.locator('#hold').click();
+        return await page.evaluate(async () => {
+          const { recorded } = window as unknown as { recorded: OfflineAudioContext };
+          return Array.from((await recorded.startRendering()).getChannelData(0));
+        });
+      });
+    const [open, sealed] = [await heard('0'), await heard('100')];
+    for (const samples of [open, sealed]) {
+      expect(Math.max(...samples.map(Math.abs))).toBeLessThanOrEqual(10 ** (-12 / 20) + 1e-3);
+      expect(Math.abs(samples[10]!)).toBeLessThan(0.01);
+    }
+    const [openHz, sealedHz] = [pitchOf(open), pitchOf(sealed)];
+    const curve = curveShown();
+    expect(curve.length).toBeGreaterThan(2);
+    for (const [heardHz, toldHz] of [
+      [openHz, curve[0]!],
+      [sealedHz, curve[curve.length - 1]!],
+    ] as const)
+      expect(Math.abs(1200 * Math.log2(heardHz / toldHz))).toBeLessThan(5);
+    expect(centroidOf(sealed, sealedHz)).toBeGreaterThan(centroidOf(open, openHz));
+  });
+
+  it.each([
+    ['light', 360],
+    ['dark', 1280],
+    ['light', 2560],
+  ] as const)('breaks no access rule: %s, %i wide', async (colorScheme, width) => {
+    const options = { colorScheme, viewport: { width, height: 900 }, bypassCSP: true };
+    await onSheet(
+      'part',
+      async (page) => {
+        await drop(page, 'low-water.musicxml', DEMO);
+        for (const [sheet, awaited] of [
+          ['part', '.music svg.music'],
+          ['lesson', '.page svg.music'],
+          ['note', '.ladder'],
+        ] as const) {
+          await page.locator(`nav a[href="#${sheet}"]`).click();
+          await page.locator(awaited).first().waitFor();
+          expect(await brokenAccessRules(page), sheet).toEqual([]);
+          expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), sheet).toBe(
+            true,
+          );
+        }
+      },
+      options,
+    );
+  });
+});
+
+/** In hertz, from open to sealed: what the core's curve says of the note that the page shows first. */
+function curveShown(): readonly number[] {
+  const { tube, harmonic } = examine(passageOf('C5+/4')).notes[0]!.fingering!;
+  return closingCurve(tube, { harmonics: [harmonic] }).harmonics[0]!.frequenciesHz;
+}
+
+function pitchOf(samples: readonly number[]): number {
+  const middle = Float32Array.from(samples.slice(20_000, 20_000 + 8192));
+  return PitchDetector.forFloat32Array(8192).findPitch(middle, 44_100)[0];
+}
+
+/** The amplitude-weighted centre of the partials, each measured by its own Fourier sum. */
+function centroidOf(samples: readonly number[], hz: number): number {
+  let sum = 0;
+  let weighted = 0;
+  for (let k = 1; k * hz < 10_000; k++) {
+    let re = 0;
+    let im = 0;
+    for (let i = 20_000; i < 36_000; i++) {
+      const window = 1 - Math.cos((2 * Math.PI * (i - 20_000)) / 16_000);
+      const angle = (2 * Math.PI * k * hz * i) / 44_100;
+      re += window * samples[i]! * Math.cos(angle);
+      im += window * samples[i]! * Math.sin(angle);
+    }
+    const amplitude = Math.hypot(re, im);
+    sum += amplitude;
+    weighted += amplitude * k * hz;
+  }
+  return weighted / sum;
+}
