@@ -47,6 +47,12 @@ await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 1056, height
   asPrinted(page, '30px 34px'),
 );
 await takeLesson();
+const stand = readFileSync(new URL('../dist/bellhand.html', import.meta.url), 'utf8');
+await take('stand.png', stand, { width: 1100, height: 860 }, async (page) => {
+  // The hand a little more than half closed.
+  await page.locator('input[type=range]').fill('55');
+  await page.locator('input[type=range]').blur();
+});
 await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
 
