@@ -1,8 +1,12 @@
 /// <reference lib="dom" />
 /** What holds on every sheet of the stand: who plays, who reads, and how notes are named. */
-import { computed } from '@preact/signals';
+import { computed, type Signal } from '@preact/signals';
 import {
+  ASSUMED_TEMPO,
+  BASS_CLEFS,
+  type BassClef,
   DEFAULT_SETTINGS,
+  HAND_SECONDS,
   HORNS,
   LANGUAGES,
   type Language,
@@ -26,15 +30,36 @@ export const chosenNaming = remembered<NoteNaming | ''>('naming', '', (value) =>
 export const hornId = remembered('horn', DEFAULT_SETTINGS.horn.id, (value) =>
   HORNS.some(({ id }) => id === value),
 );
-export const toleranceCents = remembered(
-  'tolerance',
-  DEFAULT_SETTINGS.toleranceCents,
-  (value) => typeof value === 'number' && value >= 0 && value <= 100,
+
+/** A number that somebody sets, and what it may be. */
+export interface NumberChoice {
+  readonly kept: Signal<number>;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly step: number;
+}
+
+function numberChoice(
+  name: string,
+  usual: number,
+  [lowest, highest]: readonly [number, number],
+  step: number,
+): NumberChoice {
+  const allows = (value: unknown) => typeof value === 'number' && value >= lowest && value <= highest;
+  return { kept: remembered(name, usual, allows), lowest, highest, step };
+}
+
+export const toleranceCents = numberChoice('tolerance', DEFAULT_SETTINGS.toleranceCents, [0, 100], 1);
+export const handOffsetCents = numberChoice('handOffset', 0, [-100, 100], 1);
+export const handSeconds = numberChoice('handTime', DEFAULT_SETTINGS.handSeconds, HAND_SECONDS, 0.05);
+export const assumedTempo = numberChoice(
+  'tempo',
+  DEFAULT_SETTINGS.assumedQuartersPerMinute,
+  ASSUMED_TEMPO,
+  1,
 );
-export const handOffsetCents = remembered(
-  'handOffset',
-  0,
-  (value) => typeof value === 'number' && value >= -100 && value <= 100,
+export const bassClef = remembered<BassClef>('bassClef', DEFAULT_SETTINGS.bassClef, (value) =>
+  (BASS_CLEFS as readonly unknown[]).includes(value),
 );
 
 const systemLanguage = navigator.languages.map(languageOf).find((language) => language !== null) ?? 'en';
@@ -49,6 +74,9 @@ export const words = computed(() => STAND_WORDS[reader.value.language]);
 export const settings = computed<Settings>(() => ({
   ...DEFAULT_SETTINGS,
   horn: HORNS.find(({ id }) => id === hornId.value) ?? DEFAULT_SETTINGS.horn,
-  toleranceCents: toleranceCents.value,
-  handOffsetCents: handOffsetCents.value,
+  toleranceCents: toleranceCents.kept.value,
+  handOffsetCents: handOffsetCents.kept.value,
+  handSeconds: handSeconds.kept.value,
+  assumedQuartersPerMinute: assumedTempo.kept.value,
+  bassClef: bassClef.value,
 }));

@@ -1,6 +1,6 @@
 /** Fields that several sheets share. */
 import { capital, HORNS, hornText, panelWords } from '../../core/index.ts';
-import { hornId, reader } from './choices.ts';
+import { hornId, type NumberChoice, reader } from './choices.ts';
 
 /** Which horn is played, on every sheet the same. */
 export function HornChoice() {
@@ -20,6 +20,27 @@ export function HornChoice() {
           </option>
         ))}
       </select>
+    </label>
+  );
+}
+
+/** A number; while what is typed is none that is allowed, the one before holds. */
+export function NumberField({ id, label, choice }: { id: string; label: string; choice: NumberChoice }) {
+  return (
+    <label>
+      {label}
+      <input
+        type="number"
+        id={id}
+        min={choice.lowest}
+        max={choice.highest}
+        step={choice.step}
+        value={choice.kept.value}
+        onInput={({ currentTarget: { valueAsNumber, validity } }) => {
+          if (!validity.rangeOverflow && !validity.rangeUnderflow && !Number.isNaN(valueAsNumber))
+            choice.kept.value = valueAsNumber;
+        }}
+      />
     </label>
   );
 }

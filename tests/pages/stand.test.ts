@@ -108,6 +108,25 @@ describeInBrowser('the stand', () => {
     });
   });
 
+  it('reads with the hand and the clef that are chosen, as the command line does', async () => {
+    const path = join(folder, 'chosen.musicxml');
+    writeFileSync(path, DEMO);
+    await onSheet('part', async (page) => {
+      await drop(page, 'chosen.musicxml', DEMO);
+      await page.locator('#verdict .box').waitFor();
+      await page.locator('#hand-time').fill('0.1');
+      await page.locator('#bass-clef').selectOption('old');
+      await page.locator('#tempo').fill('5000');
+      const file = await taken(page, '#marked');
+      const output = join(folder, 'chosen.marked.musicxml');
+      const usual = join(folder, 'usual.marked.musicxml');
+      bellhand(folder, ['annotate', path, '--hand-time', '0.1', '--bass-clef', 'old', '-o', output]);
+      bellhand(folder, ['annotate', path, '-o', usual]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      expect(file.bytes.equals(readFileSync(usual))).toBe(false);
+    });
+  });
+
   it('says in one sentence why a file cannot be read, and stays usable', async () => {
     await onSheet('part', async (page) => {
       await drop(page, 'broken.musicxml', Buffer.from('<score-partwise><part-list>'));

@@ -1,14 +1,31 @@
 /// <reference lib="dom" />
 /** "A part": laid on the stand, examined, engraved with its remarks, and taken home marked. */
 import { effect, signal } from '@preact/signals';
-import { CROOKS, keyText, panelWords, reportWords, type Show } from '../../../core/index.ts';
+import {
+  BASS_CLEFS,
+  type BassClef,
+  CROOKS,
+  keyText,
+  panelWords,
+  reportWords,
+  type Show,
+} from '../../../core/index.ts';
 import low from '../../batch/demo/low-water.musicxml';
 import { entryList } from '../../pages/findingEntries.ts';
 import { fingeringTable } from '../../pages/fingeringTable.ts';
 import { verdictBox } from '../../pages/verdictBox.ts';
-import { handOffsetCents, reader, settings, toleranceCents, words } from '../choices.ts';
+import {
+  assumedTempo,
+  bassClef,
+  handOffsetCents,
+  handSeconds,
+  reader,
+  settings,
+  toleranceCents,
+  words,
+} from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
-import { download, HornChoice } from '../fields.tsx';
+import { download, HornChoice, NumberField } from '../fields.tsx';
 import {
   chosenFile,
   chosenKey,
@@ -172,37 +189,25 @@ function PartChoices() {
           ))}
         </select>
       </label>
+      <NumberField id="tolerance" label={labels.tolerance} choice={toleranceCents} />
+      <NumberField id="hand-offset" label={labels.handOffset} choice={handOffsetCents} />
+      <NumberField id="hand-time" label={say.handTime} choice={handSeconds} />
+      <NumberField id="tempo" label={say.tempo} choice={assumedTempo} />
       <label>
-        {labels.tolerance}
-        <input
-          type="number"
-          min="0"
-          max="100"
-          value={toleranceCents.value}
-          onInput={(event) => {
-            const { value, valid } = {
-              value: event.currentTarget.valueAsNumber,
-              valid: event.currentTarget.checkValidity(),
-            };
-            if (valid && !Number.isNaN(value)) toleranceCents.value = value;
+        {say.bassClef}
+        <select
+          id="bass-clef"
+          value={bassClef.value}
+          onChange={(event) => {
+            bassClef.value = event.currentTarget.value as BassClef;
           }}
-        />
-      </label>
-      <label>
-        {labels.handOffset}
-        <input
-          type="number"
-          min="-100"
-          max="100"
-          value={handOffsetCents.value}
-          onInput={(event) => {
-            const { value, valid } = {
-              value: event.currentTarget.valueAsNumber,
-              valid: event.currentTarget.checkValidity(),
-            };
-            if (valid && !Number.isNaN(value)) handOffsetCents.value = value;
-          }}
-        />
+        >
+          {BASS_CLEFS.map((notation) => (
+            <option key={notation} value={notation}>
+              {say.bassClefs[notation]}
+            </option>
+          ))}
+        </select>
       </label>
       <fieldset>
         <legend>{labels.print}</legend>

@@ -1,4 +1,6 @@
 /** What the page itself says: its sheets, controls and refusals. What is said of music comes from the core. */
+import type { BassClef } from '../../../core/index.ts';
+
 /** One language's words. */
 export interface StandWords {
   /** The law of the hand, in one sentence. */
@@ -51,6 +53,12 @@ export interface StandWords {
   noKey(name: string): string;
   readonly hornPart: string;
   readonly findThem: string;
+  /** The least time of the hand, in seconds. */
+  readonly handTime: string;
+  /** What a part without a tempo is taken at, in quarters a minute. */
+  readonly tempo: string;
+  readonly bassClef: string;
+  readonly bassClefs: { readonly [notation in BassClef]: string };
   readonly teacher: string;
   readonly student: string;
   readonly another: string;
