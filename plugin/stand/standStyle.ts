@@ -35,6 +35,7 @@ input[type=range] { display: block; width: calc(100% - min(150px, 34%) - 28px); 
 .ways { border: 0; border-top: 1px solid var(--rule); margin: 1.5rem 0 0; padding: .5rem 0 0; min-width: 0; } .ways label { display: block; padding: .3rem 0; } .ways legend { font-size: 1.15rem; padding-right: .75rem; }
 .paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; }
 @media screen and (max-width: 36rem) { #stand { padding: 0 .5rem; } #stand main { padding: .75rem .75rem 1.5rem; } .ledge { margin: 0 -4px; } .part-sheet .on-narrow { display: block; } }
+body { font-size: 1rem; }
 @media screen and (min-width: 120rem) { html { font-size: 20px; } }
 @media screen and (min-width: 200rem) { html { font-size: 28px; } }
 @media (forced-colors: active) { .ladder .drawn, .ladder .tone { stroke: Highlight; } }
