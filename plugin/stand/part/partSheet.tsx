@@ -1,42 +1,16 @@
 /// <reference lib="dom" />
 /** "A part": laid on the stand, examined, engraved with its remarks, and taken home marked. */
 import { effect, signal } from '@preact/signals';
-import {
-  BASS_CLEFS,
-  type BassClef,
-  CROOKS,
-  keyText,
-  panelWords,
-  reportWords,
-  type Show,
-} from '../../../core/index.ts';
+import { reportWords } from '../../../core/index.ts';
 import low from '../../batch/demo/low-water.musicxml';
 import { entryList } from '../../pages/findingEntries.ts';
 import { fingeringTable } from '../../pages/fingeringTable.ts';
 import { verdictBox } from '../../pages/verdictBox.ts';
-import {
-  assumedTempo,
-  bassClef,
-  handOffsetCents,
-  handSeconds,
-  reader,
-  settings,
-  toleranceCents,
-  words,
-} from '../choices.ts';
+import { reader, settings, words } from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
-import { download, HornChoice, NumberField } from '../fields.tsx';
-import {
-  chosenFile,
-  chosenKey,
-  chosenPart,
-  examinations,
-  key,
-  obstacle,
-  opened,
-  show,
-  written,
-} from './openedPart.ts';
+import { download } from '../fields.tsx';
+import { chosenFile, chosenPart, examinations, key, obstacle, opened, show, written } from './openedPart.ts';
+import { PartChoices } from './partChoices.tsx';
 import { shelve, shelved } from './shelf.ts';
 
 /** Rest after the last change before music is engraved anew, in milliseconds. */
@@ -145,105 +119,6 @@ export function PartSheet() {
       <div role="alert">{obstacle.value !== null && <p class="box alarm">{obstacle.value}</p>}</div>
       {opened.value?.ok && <PartChoices />}
       {examinations.value.length > 0 && <Proof />}
-    </div>
-  );
-}
-
-function PartChoices() {
-  const say = words.value;
-  const { labels } = panelWords(reader.value);
-  const score = opened.value?.ok ? opened.value.score : null;
-  const items = ['fingered', 'valves', 'natural', 'verdict', 'colour'] as const satisfies (keyof Show)[];
-  return (
-    <div class="fields">
-      <HornChoice />
-      <label>
-        {say.hornPart}
-        <select
-          value={chosenPart.value}
-          onChange={(event) => {
-            chosenPart.value = event.currentTarget.value;
-          }}
-        >
-          <option value="">{say.findThem}</option>
-          {score?.parts.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        {say.partKey}
-        <select
-          value={chosenKey.value}
-          onChange={(event) => {
-            chosenKey.value = event.currentTarget.value;
-          }}
-        >
-          <option value="">{say.usual}</option>
-          {CROOKS.map(({ name }) => (
-            <option key={name} value={name}>
-              {keyText(name, reader.value)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <NumberField id="tolerance" label={labels.tolerance} choice={toleranceCents} />
-      <NumberField id="hand-offset" label={labels.handOffset} choice={handOffsetCents} />
-      <NumberField id="hand-time" label={say.handTime} choice={handSeconds} />
-      <NumberField id="tempo" label={say.tempo} choice={assumedTempo} />
-      <label>
-        {say.bassClef}
-        <select
-          id="bass-clef"
-          value={bassClef.value}
-          onChange={(event) => {
-            bassClef.value = event.currentTarget.value as BassClef;
-          }}
-        >
-          {BASS_CLEFS.map((notation) => (
-            <option key={notation} value={notation}>
-              {say.bassClefs[notation]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <fieldset>
-        <legend>{labels.print}</legend>
-        {items.map((item) => (
-          <label key={item}>
-            <input
-              type="checkbox"
-              checked={show.value[item]}
-              onChange={(event) => {
-                show.value = { ...show.value, [item]: event.currentTarget.checked };
-              }}
-            />{' '}
-            {labels[item]}
-          </label>
-        ))}
-        <label>
-          <input
-            type="checkbox"
-            checked={show.value.repeat === 'changes'}
-            onChange={(event) => {
-              show.value = { ...show.value, repeat: event.currentTarget.checked ? 'changes' : 'all' };
-            }}
-          />{' '}
-          {labels.onlyChanges}
-        </label>
-        <label>
-          <input
-            type="checkbox"
-            checked={show.value.quick === 'valves'}
-            onChange={(event) => {
-              show.value = { ...show.value, quick: event.currentTarget.checked ? 'valves' : 'full' };
-            }}
-          />{' '}
-          {labels.quickValves}
-        </label>
-      </fieldset>
     </div>
   );
 }
