@@ -1,7 +1,7 @@
 /** Old bass clef, keys and names: what a note sounds, and what it is called over the part. */
 import { describe, expect, test } from 'vitest';
 import { DOUBLE } from '../../core/horn/horns/double.ts';
-import { marksFor } from '../../core/marks/marks.ts';
+import { marksFor, SHOW_ALL } from '../../core/marks/marks.ts';
 import { noteResult } from '../../core/marks/result.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { type BassClef, DEFAULT_SETTINGS, type NoteNames } from '../../core/part/settings.ts';
@@ -47,7 +47,7 @@ describe('the bass clef', () => {
 
 describe('names', () => {
   const marks = (text: string, names: NoteNames, bassClef: BassClef = 'auto') =>
-    marksFor(examine(passageOf(text), { ...DEFAULT_SETTINGS, names, bassClef, horn: DOUBLE })).map(
+    marksFor(examine(passageOf(text), { ...DEFAULT_SETTINGS, names, bassClef, horn: DOUBLE }), SHOW_ALL).map(
       ({ lines }) => lines.join('/'),
     );
 
