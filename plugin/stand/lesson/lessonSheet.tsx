@@ -27,8 +27,8 @@ import { remembered } from '../remembered.ts';
 const KEYS = ['C', 'G', 'F', 'D', 'Bb', 'A', 'Eb', 'E', 'Ab', 'Am', 'Em', 'Dm', 'Bm', 'Gm', 'F#m', 'Cm'];
 /** Seeds drawn for the user are short enough to be told on. */
 const NEW_SEEDS = 10_000;
-/** In tenths of a millimetre: about the page of an A4 sheet. */
-const SHEET_WIDTH = 1900;
+/** In tenths of a millimetre: a little more than an A4 sheet, since this engraver sets marks wider than the editor does. */
+const SHEET_WIDTH = 2200;
 
 const kind = remembered<EtudeKind | 'lesson'>(
   'kind',
