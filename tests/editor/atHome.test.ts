@@ -12,6 +12,7 @@ import {
   type EditorWindow,
   openEditor,
   type Place,
+  until,
   type WindowOptions,
 } from './rig/window.ts';
 
@@ -32,9 +33,7 @@ const kept = (window: EditorWindow, name: string) =>
 async function openPanel(window: EditorWindow) {
   window.focus(window.main.id);
   window.press('ctrl+alt+shift+p');
-  const panel = await window.windowNamed('^Bellhand$');
-  await window.ready(panel.id);
-  return panel;
+  return window.ready((await window.windowNamed('^Bellhand$')).id);
 }
 
 async function opened(options: WindowOptions = {}): Promise<EditorWindow> {
@@ -62,17 +61,17 @@ describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('the panel in version 
     expect(JSON.parse(size)).toEqual({ width: 320, height: 560 });
     window.focus(panel.id);
     window.press('alt+F4');
-    await sleep(700);
+    expect(await until(() => !window.isShown('^Bellhand$'))).toBe(true);
     const again = await openPanel(window);
     expect(again.id).not.toBe(panel.id);
     expect(again).toMatchObject({ width: 320, height: 560 });
-  }, 60_000);
+  }, 120_000);
 
   it('has the editor’s colours, in high contrast too', async () => {
     const window = await opened({ contrast: 'black' });
     const panel = await openPanel(window);
     expect(await brightness(window, panel)).toBeLessThan(0.15);
-  }, 60_000);
+  }, 120_000);
 });
 
 /** Of the panel as it stands on the screen. */

@@ -157,7 +157,7 @@ inEveryHost(
           await window.ready(window.main.id);
           if (process.env.BELLHAND_WITHOUT_PANEL === undefined) {
             window.press('ctrl+alt+shift+p');
-            const panel = await window.windowNamed('^Bellhand$');
+            const panel = await window.ready((await window.windowNamed('^Bellhand$')).id);
             window.move(panel.id, 950, 200);
           }
           window.intoScore();
@@ -168,7 +168,7 @@ inEveryHost(
           await window.stop();
         }
       },
-      90_000,
+      180_000,
     );
   },
   CAN_SHOW_WINDOWS,
@@ -220,7 +220,7 @@ class Writer {
   async pause({ isStill = true } = {}): Promise<void> {
     const [before, after] = [join(this.window.folder, 'before.png'), join(this.window.folder, 'after.png')];
     await sleep(300);
-    if (isStill) this.window.picture(before, UNCOVERED);
+    if (isStill) await this.window.still(before, UNCOVERED);
     await sleep(LOOKS_MS);
     if (!isStill) return;
     this.window.picture(after, UNCOVERED);

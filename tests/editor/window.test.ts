@@ -11,7 +11,14 @@ import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { differingPixels, meanBrightness } from './rig/pictures.ts';
 import { skipLoudly } from './rig/programs.ts';
-import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor, WINDOW_PROGRAMS } from './rig/window.ts';
+import {
+  awaitFile,
+  CAN_SHOW_WINDOWS,
+  type EditorWindow,
+  openEditor,
+  until,
+  WINDOW_PROGRAMS,
+} from './rig/window.ts';
 
 afterAll(removeFolders);
 
@@ -37,6 +44,10 @@ async function ownFormat(host: Host, score = PART): Promise<string> {
 
 const marks = (saved: string) => saved.split(MARK_PREFIX).length - 1;
 
+/** More of a picture differs than what blinks in it. */
+const unlike = (one: string) => async (other: string) => (await differingPixels(one, other)) > 500;
+const like = (one: string) => async (other: string) => (await differingPixels(one, other)) === 0;
+
 /** Saves with the editor's own shortcut and waits until the file holds what it should. */
 async function saved(window: EditorWindow, path: string, count: number): Promise<number> {
   window.focus(window.main.id);
@@ -52,13 +63,13 @@ inEveryHost(
   (host) => {
     it('annotates, is undone in one step and redone, shows a note, follows an edit, clears', async () => {
       const path = await ownFormat(host);
-      editor = await openEditor(host, path);
+      const window = await openEditor(host, path);
+      editor = window;
       const { main } = editor;
       await editor.ready(main.id);
       editor.press('ctrl+alt+shift+p');
-      const panel = await editor.windowNamed('^Bellhand$');
       // The button that annotates has the focus: Enter is enough.
-      await editor.ready(panel.id);
+      const panel = await editor.ready((await editor.windowNamed('^Bellhand$')).id);
       editor.press('Return');
       await sleep(300);
       expect(await saved(editor, path, 5)).toBe(5);
@@ -69,35 +80,37 @@ inEveryHost(
 
       // A click on the first finding selects its note, which is no choice of the user's: Clear clears all.
       editor.focus(panel.id);
-      const [above, chosen] = [join(editor.folder, 'above.png'), join(editor.folder, 'chosen.png')];
+      await editor.ready(panel.id);
+      const named = (name: string) => join(window.folder, `${name}.png`);
+      const [unchosen, first, second, back] = ['unchosen', 'first', 'second', 'back'].map(named) as [
+        string,
+        string,
+        string,
+        string,
+      ];
+      editor.picture(unchosen, panel);
+      editor.click(panel.x + 150, panel.y + 300);
+      expect(await editor.pictureWhere(first, panel, unlike(unchosen))).toBe(true);
+      await editor.still(first, panel);
       // What stands above the list: a score that came to the front would cover it.
       const head = { ...panel, height: 110 };
-      editor.click(panel.x + 150, panel.y + 300);
-      await sleep(600);
+      const above = named('above');
       editor.picture(above, head);
       // The keyboard is still the panel's: the next finding, and back.
       editor.press('Down');
-      await sleep(600);
-      editor.picture(chosen, panel);
+      expect(await editor.pictureWhere(second, panel, unlike(first))).toBe(true);
       editor.press('Page_Up');
-      await sleep(600);
-      const back = join(editor.folder, 'back.png');
-      editor.picture(back, panel);
-      expect(await differingPixels(chosen, back)).toBeGreaterThan(500);
-      editor.picture(back, head);
-      expect(await differingPixels(above, back)).toBe(0);
+      expect(await editor.pictureWhere(back, panel, unlike(second))).toBe(true);
+      expect(await editor.pictureWhere(back, head, like(above))).toBe(true);
       expect(await meanBrightness(above)).toBeGreaterThan(0.5);
       editor.click(panel.x + 300, panel.y + 67);
       await sleep(300);
       expect(await saved(editor, path, 0)).toBe(0);
 
       // A writer raises C3 by an octave: the finding has gone when the panel, which the score may cover, is looked at.
-      const shot = join(editor.folder, 'panel.png');
-      const later = join(editor.folder, 'later.png');
-      await sleep(1000);
+      const [shot, later] = [named('panel'), named('later')];
       editor.focus(panel.id);
-      await sleep(300);
-      editor.picture(shot, panel);
+      await editor.still(shot, panel);
       await sleep(700);
       editor.picture(later, panel);
       expect(await differingPixels(shot, later)).toBe(0);
@@ -106,16 +119,13 @@ inEveryHost(
         editor.press(keys);
         await sleep(150);
       }
-      await sleep(1000);
+      await editor.settled();
       editor.focus(panel.id);
-      await sleep(300);
-      editor.picture(later, panel);
-      expect(await differingPixels(shot, later)).toBeGreaterThan(500);
+      expect(await editor.pictureWhere(later, panel, unlike(shot))).toBe(true);
       editor.press('Escape');
-      await sleep(500);
-      expect(editor.isShown('^Bellhand$')).toBe(false);
+      expect(await until(() => !window.isShown('^Bellhand$'))).toBe(true);
       expect(editor.isAlive()).toBe(true);
-    }, 60_000);
+    }, 120_000);
 
     it.each([
       ['as written', ownFormat],
@@ -132,8 +142,7 @@ inEveryHost(
         const { main } = window;
         await window.ready(main.id);
         window.press('ctrl+alt+shift+p');
-        await window.windowNamed('^Bellhand$');
-        await sleep(500);
+        await window.ready((await window.windowNamed('^Bellhand$')).id);
         window.intoScore();
         await sleep(300);
         const type = async (keys: readonly string[], pause = 120) => {
@@ -167,7 +176,7 @@ inEveryHost(
         expect(written).toContain('<text>dolcissimo</text>');
         expect(marks(written)).toBe(1);
       },
-      60_000,
+      120_000,
     );
   },
   CAN_SHOW_WINDOWS,
@@ -186,7 +195,7 @@ describe.skipIf(!HOST_3.isInstalled || !CAN_SHOW_WINDOWS)('the panel as a dock o
     // Most of the ground is the editor's own.
     expect(await meanBrightness(english.after)).toBeGreaterThan(0.7);
     expect(await meanBrightness(dark.after)).toBeLessThan(0.4);
-  }, 60_000);
+  }, 120_000);
 });
 
 /** The side of the window where the dock opens, before and after. */

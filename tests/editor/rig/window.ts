@@ -1,7 +1,7 @@
 /** A real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Host } from './host.ts';
@@ -73,8 +73,12 @@ export interface EditorWindow {
   resize(id: string, width: number, height: number): void;
   /** A picture of the whole screen, or of a part of it, as a PNG. */
   picture(path: string, part?: Place): void;
-  /** Waits until the screen stands still, then gives a window the focus. */
-  ready(id: string): Promise<void>;
+  /** Takes pictures of a part of the screen until one shows what it should, within ten seconds. @returns whether one did */
+  pictureWhere(path: string, part: Place, holds: (picture: string) => Promise<boolean>): Promise<boolean>;
+  /** Takes a picture of a part of the screen once it stands still there: for a third of a second, and within ten seconds. */
+  still(path: string, part?: Place): Promise<void>;
+  /** Waits until the screen stands still, then gives a window the focus. @returns where it is: a panel moves aside once it is open */
+  ready(id: string): Promise<Shown>;
   /** How much of the processor's time the editor has used, in milliseconds, and the part of it that draws and takes keys. */
   processorTime(): { readonly all: number; readonly main: number };
   /** Waits until the editor rests. @returns the processor's time that it took until then, in milliseconds */
@@ -122,22 +126,33 @@ export async function openEditor(
     });
     if (taken.status !== 0) throw new Error(taken.stderr);
   };
+  const shownAs = (id: string): Shown => {
+    // Its own account of where a window is counts the manager's title bar twice.
+    const size = numbersIn(tool('getwindowgeometry', '--shell', id));
+    tool('mousemove', '--window', id, '0', '0');
+    const corner = numbersIn(tool('getmouselocation', '--shell'));
+    return { id, x: corner.X!, y: corner.Y!, width: size.WIDTH!, height: size.HEIGHT! };
+  };
   const windowNamed = async (title: string, milliseconds = 15_000) => {
     for (let i = 0; i < milliseconds / 100; i++) {
       if (editor.exitCode !== null || editor.signalCode !== null) break;
       const id = tool('search', '--onlyvisible', '--name', title).split('\n')[0];
-      if (id) {
-        // Its own account of where a window is counts the manager's title bar twice.
-        const size = numbersIn(tool('getwindowgeometry', '--shell', id));
-        tool('mousemove', '--window', id, '0', '0');
-        const corner = numbersIn(tool('getmouselocation', '--shell'));
-        return { id, x: corner.X!, y: corner.Y!, width: size.WIDTH!, height: size.HEIGHT! };
-      }
+      if (id) return shownAs(id);
       await sleep(100);
     }
     throw new Error(
       `no window "${title}" (${editor.signalCode ?? editor.exitCode ?? 'running'})\n${complaints}`,
     );
+  };
+  const still = async (path: string, part?: Place) => {
+    const before = join(folder, 'still.png');
+    picture(path, part);
+    await until(async () => {
+      await rename(path, before);
+      await sleep(300);
+      picture(path, part);
+      return (await differingPixels(before, path)) === 0;
+    });
   };
   const processorTime = () => {
     // The program's name stands in brackets and may hold anything; times are in hundredths of a second.
@@ -182,16 +197,17 @@ export async function openEditor(
       click(main.x + BESIDE_PAGE.x, main.y + BESIDE_PAGE.y);
     },
     picture,
+    pictureWhere: (path, part, holds) =>
+      until(() => {
+        picture(path, part);
+        return holds(path);
+      }),
+    still,
     ready: async (id) => {
-      const [one, other] = [join(folder, 'still-1.png'), join(folder, 'still-2.png')];
       await sleep(1000);
-      for (let i = 0; i < 30; i++) {
-        picture(one);
-        await sleep(300);
-        picture(other);
-        if ((await differingPixels(one, other)) === 0) break;
-      }
+      await still(join(folder, 'ready.png'));
       tool('windowactivate', '--sync', id);
+      return shownAs(id);
     },
     processorTime,
     settled: async (work) => {
@@ -217,6 +233,16 @@ export async function openEditor(
       for (const child of [editor, manager, screen]) await end(child);
     },
   };
+}
+
+/** Asks again and again whether something holds. @returns whether it did in time */
+export async function until(
+  holds: () => boolean | Promise<boolean>,
+  milliseconds = 10_000,
+): Promise<boolean> {
+  for (const end = Date.now() + milliseconds; Date.now() < end; await sleep(100))
+    if (await holds()) return true;
+  return false;
 }
 
 /** Reads what the panel or a save left, waiting for it. */
