@@ -47,6 +47,11 @@ export const FOUR_FOUR: Meter = { beats: 4, beatType: 4, beatQuarters: 1 };
 export const FIVE_FOUR: Meter = { beats: 5, beatType: 4, beatQuarters: 1 };
 export const SIX_EIGHT: Meter = { beats: 6, beatType: 8, beatQuarters: 1.5 };
 
+/** As in `3/4`. */
+export function printMeter({ beats, beatType }: Meter): string {
+  return `${beats}/${beatType}`;
+}
+
 /** A bar's length in quarters. */
 export function quartersOf({ beats, beatType }: Meter): number {
   return (4 * beats) / beatType;
@@ -133,7 +138,7 @@ export function barText({ notes, meter }: Bar): string {
     ({ written, quarters, hand }) =>
       `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
   );
-  return `${meter.beats}/${meter.beatType} ${texts.join(' ')}`;
+  return `${printMeter(meter)} ${texts.join(' ')}`;
 }
 
 /** How often the commonest bar comes. */

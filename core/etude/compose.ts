@@ -6,6 +6,7 @@ import { pitchCents, printPitch } from '../pitch/pitch.ts';
 import { type Examination, examine } from '../rules/examine.ts';
 import { type EtudeObstacle, obstacleText } from '../words/etudes.ts';
 import { ENGLISH_READER } from '../words/language.ts';
+import { type Meter, printMeter } from './bar.ts';
 import { difficultyOf } from './difficulty.ts';
 import {
   type Etude,
@@ -23,9 +24,9 @@ import { asIn, scaleBetween } from './key.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
 import { ETUDE_KINDS } from './kinds.ts';
 import { type Case, LAWS } from './laws.ts';
-import { LEVELS, planFor } from './levels.ts';
+import { LEVELS, type LevelPlan, planFor } from './levels.ts';
 import { bendsBetween, tonesOf } from './palette.ts';
-import { HIGHEST_SEED, seededRandom } from './random.ts';
+import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
 import { type Range, rangeOf } from './range.ts';
 import { tempoWords } from './tempo.ts';
 import type { Tone } from './tone.ts';
@@ -36,7 +37,7 @@ const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
 const ATTEMPTS = 40;
 /** So often on a horn with too little to offer to do better. */
-const SCANT_ATTEMPTS = 8;
+const SCANT_ATTEMPTS = 16;
 /** In the first of them, levels that allow risky notes use some. */
 const DARING_ATTEMPTS = 6;
 
@@ -62,6 +63,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   const transposition = transpositionOf(player);
   const isAsked = request.low !== null || request.high !== null;
   const tempo = request.tempo ?? kind.tempo[level];
+  const meters = metersFor(kind, plan, request);
   const handSeconds = Math.max(plan.handSeconds, player.handSeconds);
 
   const tonesIn = ({ low, high }: Range, allowsRisky: boolean) =>
@@ -90,9 +92,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   const isGood = (faults: number, attempt: number) =>
     faults === 0 || (isScant && attempt >= SCANT_ATTEMPTS && faults < WEIGHTS.wrong);
   for (let attempt = 0; attempt < ATTEMPTS && !(best && isGood(best.faults, attempt)); attempt++) {
-    const random = seededRandom(seed + 7919 * attempt);
-    // The first draws of neighbouring seeds lie close together.
-    random();
+    const random = drawFrom(seed + 7919 * attempt);
     const isDaring = plan.riskyShare > 0 && attempt < (isScant ? 1 : DARING_ATTEMPTS);
     const tones = isDaring ? tonesIn(range, true) : sure;
     const made = kind.compose({
@@ -101,6 +101,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       level,
       plan,
       tempo,
+      meter: pick(random, meters),
       length,
       tones,
       bends,
@@ -169,6 +170,18 @@ const MANY = { notes: 7, bends: 6 } as const;
 /** True when there is a tonic to come home to. */
 function hasHome({ needs }: KindOfEtude, tones: readonly Tone[]): boolean {
   return needs === 'bends' || tones.some(({ degree }) => degree === 0);
+}
+
+/** The meters to draw from: the one asked for, or all in which the kind may go at its level. */
+function metersFor(kind: KindOfEtude, plan: LevelPlan, { level, meter }: EtudeRequest): readonly Meter[] {
+  const meters = kind.meters?.[level] ?? plan.meters;
+  if (!meter) return meters;
+  const found = meters.filter((each) => each.beats === meter.beats && each.beatType === meter.beatType);
+  if (found.length === 0)
+    throw new RangeError(
+      `"meter" must be ${meters.map(printMeter).join(', ')} at this level, got ${printMeter(meter)}`,
+    );
+  return found;
 }
 
 /** The tones at which a hand closes. */

@@ -4,6 +4,7 @@ import { checkInteger, checkObject } from '../guards/allowed.ts';
 import { checkSettings, type Settings } from '../part/settings.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
+import type { Etude } from './etude.ts';
 import { composeLesson } from './lesson.ts';
 import { keysOf, LEVELS, type Level } from './levels.ts';
 import { HIGHEST_SEED } from './random.ts';
@@ -35,6 +36,8 @@ const SLOWEST_PACE = 0.9;
 const QUICKEST_PACE = 1.1;
 /** So many sheets are made for a week at most; of those harder than last week's the easiest is taken. */
 const ATTEMPTS = 24;
+/** So many of them keep the key whose turn it is. */
+const OWN_KEY_ATTEMPTS = 16;
 /** One that is harder by no more than this will do at once. */
 const SMALL_STEP = 1.5;
 
@@ -56,19 +59,25 @@ export function composeCourse(request: CourseRequest): CourseResult {
     const keys = keysOf(level, player.horn.natural);
     const last = sheets[week - 1];
     const lastScore = last ? meanDifficulty(last.etudes).score : 0;
-    // From week to week another of the things practised comes back.
-    const again = last ? [last.etudes[week % last.etudes.length]!] : [];
+    // From week to week another of the things practised comes back, and none a third time.
+    const fresh = last
+      ? last.etudes.filter((each) => (sheets[week - 2]?.etudes ?? []).indexOf(each) < 0)
+      : [];
+    const again = last ? [fresh[week % fresh.length]!] : [];
+    const earlier = ([] as Etude[]).concat(...sheets.map(({ etudes }) => etudes));
     let best: { readonly sheet: Sheet; readonly score: number } | null = null;
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+      const strayed = Math.max(0, attempt - OWN_KEY_ATTEMPTS + 1);
       const made = composeLesson({
         level,
-        key: keys[Math.floor(within * keys.length + attempt) % keys.length]!,
+        key: keys[Math.floor(within * keys.length + strayed) % keys.length]!,
         low,
         high,
         seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
         player,
         reader,
         kept: again,
+        earlier,
         week: week + 1,
         pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,
       });

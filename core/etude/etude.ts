@@ -2,7 +2,7 @@
 import type { Settings } from '../part/settings.ts';
 import type { Pitch, Transposition } from '../pitch/pitch.ts';
 import type { Reader } from '../words/language.ts';
-import type { Bar } from './bar.ts';
+import type { Bar, Meter } from './bar.ts';
 import type { Difficulty } from './difficulty.ts';
 import type { Key } from './key.ts';
 import type { EtudeKind } from './kinds.ts';
@@ -17,6 +17,8 @@ export interface EtudeRequest {
   readonly bars: number;
   /** Beats a minute, or null for the kind's own at this level; SLOWEST_TEMPO to FASTEST_TEMPO. */
   readonly tempo: number | null;
+  /** The meter in which it begins and ends: one of the kind's at this level; drawn among them where null or absent. */
+  readonly meter?: Meter | null;
   /** The lowest and highest written note, or null for what suits the level and the horn. */
   readonly low: Pitch | null;
   readonly high: Pitch | null;

@@ -6,7 +6,8 @@
  *
  * A word is a hand (`o` open, `s` stopped, `r` rest), a length in quarters (`1`, `.5`, `1/3`) and marks: `_` tenuto,
  * `>` accent, `~` the hand slides on to the next note, `^` fermata, `,` breath, `(` and `)` a slur, `<` a crescendo and
- * `-` a diminuendo that begins, `!` a hairpin that ends. A `'` before it takes the next note of the line.
+ * `-` a diminuendo that begins, `!` a hairpin that ends, `z` a sforzato, `p` a forte-piano. A `'` before it takes the
+ * next note of the line.
  */
 import { type Bar, bar, type EtudeNote, type Meter, note, rest } from './bar.ts';
 import type { Tone } from './tone.ts';
@@ -19,7 +20,7 @@ export interface Stroke {
   readonly moves: boolean;
   readonly marks: Pick<
     EtudeNote,
-    'attack' | 'slur' | 'slides' | 'breath' | 'fermata' | 'hairpin' | 'hairpinEnds'
+    'attack' | 'slur' | 'slides' | 'breath' | 'fermata' | 'dynamic' | 'hairpin' | 'hairpinEnds'
   >;
 }
 
@@ -31,7 +32,7 @@ export type Figure = readonly Stroke[];
  */
 export function figure(text: string): Figure {
   return text.split(' ').map((word, i) => {
-    const match = /^('?)([osr])(\d*\.?\d+)(?:\/(\d))?([_>~^,()<!-]*)$/.exec(word);
+    const match = /^('?)([osr])(\d*\.?\d+)(?:\/(\d))?([_>~^,()<!zp-]*)$/.exec(word);
     if (!match)
       throw new RangeError(`"${word}" is no word of a figure: write a hand, a length and its marks`);
     const [, next, hand, length, divisor, marks] = match as unknown as string[];
@@ -46,6 +47,7 @@ export function figure(text: string): Figure {
         slides: has('~'),
         breath: has(','),
         fermata: has('^'),
+        dynamic: has('z') ? 'sfz' : has('p') ? 'fp' : null,
         hairpin: has('<') ? 'crescendo' : has('-') ? 'diminuendo' : null,
         hairpinEnds: has('!'),
       },
@@ -67,6 +69,15 @@ export function played(figure: Figure, tones: readonly Tone[], meter: Meter): Ba
       return { ...one, ...marks };
     }),
   );
+}
+
+/** A figure that fills four quarters as one that fills three: the last of its longest notes is a quarter shorter. */
+export function inThree(strokes: Figure): Figure {
+  const longest = Math.max(...strokes.map(({ quarters }) => quarters));
+  const at = strokes.map(({ quarters }) => quarters).lastIndexOf(longest);
+  return strokes
+    .map((stroke, i) => (i === at ? { ...stroke, quarters: stroke.quarters - 1 } : stroke))
+    .filter(({ quarters }) => quarters > 0);
 }
 
 /** How many notes of a line a figure takes. */

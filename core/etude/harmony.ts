@@ -1,5 +1,5 @@
 /** The plain harmony under an étude: which chord rules each bar, where phrases pause, how they close, and in what key. */
-import { type Key, neighbourKeys } from './key.ts';
+import { degreeOfTonic, type Key, neighbourKeys } from './key.ts';
 import { pick, type Random } from './random.ts';
 
 /** Scale degrees of the chords, the tonic being degree 0. */
@@ -32,6 +32,17 @@ const CLOSES: readonly (readonly Chord[])[] = [
 /** Where phrases rest: on the fifth or second degree when they pause, on the tonic when they close. */
 export const PAUSE_DEGREES: Chord = [4, 1];
 export const CLOSE_DEGREES: Chord = [0];
+
+/** A chord of another key, by the degrees of the home key. */
+export function chordIn(chord: Chord, home: Key, other: Key): Chord {
+  const tonic = degreeOfTonic(home, other);
+  return chord.map((degree) => (degree + tonic) % 7);
+}
+
+/** Where a phrase rests that has gone to another key: on the tonic there, or on the fifth above it. */
+export function restsIn(home: Key, other: Key): Chord {
+  return chordIn([0, 4], home, other);
+}
 
 /** How high each bar of a phrase lies, from 0 to 1: the usual arch. */
 const ARCH = [0.4, 0.55, 0.6, 0.45] as const;
@@ -75,12 +86,13 @@ export function planPhrases(
     last = chords;
     // The first phrase goes over in its second half; what lies between it and the last may stay away.
     const away = i < count - 1 && neighbours.length > 0 ? neighbours[i % neighbours.length]! : home;
+    const keys = chords.map((_, bar) => (bar < 2 && i === 0 ? home : away));
     plans.push({
-      chords,
-      ends: closes ? CLOSE_DEGREES : PAUSE_DEGREES,
+      chords: chords.map((chord, bar) => chordIn(chord, home, keys[bar]!)),
+      ends: away !== home ? restsIn(home, away) : closes ? CLOSE_DEGREES : PAUSE_DEGREES,
       closes,
       heights: ARCH.map((height) => height + lift),
-      keys: chords.map((_, bar) => (bar < 2 && i === 0 ? home : away)),
+      keys,
     });
   }
   return plans;

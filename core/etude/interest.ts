@@ -2,7 +2,7 @@
 import { movePitch, type Pitch, pitchCents, signatureAlter } from '../pitch/pitch.ts';
 import type { Bar, EtudeNote } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
-import { asIn, type Key, scaleBetween } from './key.ts';
+import { asIn, type Key, neighbourKeys, scaleBetween } from './key.ts';
 import { melodyFaults } from './melody.ts';
 import { phrasesOf } from './pageLines.ts';
 
@@ -15,6 +15,8 @@ const AWAY_BARS: ReadonlyMap<string, number> = new Map([
 ]);
 /** Bars of a phrase at least: two are a call, and no phrase. */
 const SHORTEST_PHRASE = 3;
+/** The tonic and the fifth of a key, on which a phrase rests. */
+const REST_DEGREES = [0, 4];
 /** Different notes in four bars at least. */
 const FEWEST_NOTES: ReadonlyMap<string, number> = new Map([
   ['seal', 3],
@@ -52,17 +54,27 @@ export function goesOn(bars: readonly Bar[]): boolean {
   return new Set(starts).size === starts.length;
 }
 
-/** True when phrases are more than calls, the first of them asks, and the last answers: where there is room for two. */
-export function asksAndAnswers(key: Key, bars: readonly Bar[]): boolean {
+/**
+ * True when phrases are more than calls, and the last comes home; where there is room for two, the first asks, and the
+ * second begins in its rhythm.
+ * @param isMixed true where the question may be asked in a neighbouring key
+ */
+export function asksAndAnswers(key: Key, bars: readonly Bar[], isMixed: boolean): boolean {
   const phrases = phrasesOf(bars);
-  const endsOn = (at: number, degrees: readonly number[]) => {
-    const [from, to] = phrases[at]!;
-    return degrees.indexOf(lastDegree(key, bars.slice(from, to))) >= 0;
-  };
+  const barsOf = (at: number) => bars.slice(...phrases[at]!);
+  const endsOn = (at: number, degrees: readonly number[]) =>
+    degrees.indexOf(lastDegree(key, barsOf(at))) >= 0;
+  // It may pause where it has gone to.
+  const pausesIn = (other: Key) =>
+    REST_DEGREES.indexOf(lastDegree(other, barsOf(0))) >= 0 &&
+    notesOf(barsOf(0).slice(-2)).every(({ written }) => scaleBetween(other, written!, written!).length > 0);
+  const asks = () => endsOn(0, PAUSE_DEGREES) || (isMixed && neighbourKeys(key).some(pausesIn));
+  const begins = (at: number) => notesOf(barsOf(at).slice(0, 1)).map(({ quarters }) => quarters);
   return (
     phrases.every(([from, to]) => to - from >= SHORTEST_PHRASE) &&
     endsOn(phrases.length - 1, CLOSE_DEGREES) &&
-    (bars.length < ROOM_BARS || (phrases.length >= 4 && endsOn(0, PAUSE_DEGREES)))
+    (bars.length < ROOM_BARS ||
+      (phrases.length >= 4 && asks() && begins(0).join(' ') === begins(2).join(' ')))
   );
 }
 

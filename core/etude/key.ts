@@ -107,6 +107,13 @@ export function neighbourKeys({ tonic, mode, fifths }: Key): readonly Key[] {
   return neighbours.filter((each) => Math.abs(each.fifths) <= MOST_SIGNS);
 }
 
+/** The tonic of another key as a degree of this one. */
+export function degreeOfTonic(home: Key, other: Key): number {
+  return (LETTERS.indexOf(other.tonic.step) - LETTERS.indexOf(home.tonic.step) + 7) % 7;
+}
+
+const LETTERS = 'CDEFGAB';
+
 function inOctave4(pitch: Pitch): Pitch {
   return { ...pitch, octave: 4 };
 }

@@ -106,7 +106,7 @@ export const LAWS: readonly Law[] = [
   {
     id: 'asks-and-answers',
     fault: 'dull',
-    keeps: ({ kind, key, bars }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars),
+    keeps: ({ kind, key, bars, plan }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars, plan.isMixed),
   },
   {
     id: 'sings',

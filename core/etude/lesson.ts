@@ -5,15 +5,15 @@ import type { Pitch } from '../pitch/pitch.ts';
 import { examine } from '../rules/examine.ts';
 import { headTexts, instrumentText, kindWords, lessonTitle } from '../words/etudes.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
-import { barText } from './bar.ts';
+import { barText, type Meter } from './bar.ts';
 import { composeEtude } from './compose.ts';
 import type { Etude } from './etude.ts';
 import { etudePassage } from './etudePassage.ts';
 import type { Key } from './key.ts';
 import { ETUDE_KINDS, type EtudeKind } from './kinds.ts';
-import { keysOf, LEVELS, type Level } from './levels.ts';
+import { keysOf, LEVELS, type Level, planFor } from './levels.ts';
 import { countLines } from './pageLines.ts';
-import { HIGHEST_SEED, seededRandom } from './random.ts';
+import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
 
 /** What is asked for. */
@@ -28,6 +28,8 @@ export interface LessonRequest {
   readonly player: Settings;
   /** Exercises to begin with, in place of those of their kinds: what a course comes back to. */
   readonly kept?: readonly Etude[];
+  /** Exercises of earlier sheets, which none of the others may be again. */
+  readonly earlier?: readonly Etude[];
   /** The week of a course, from 1; null or absent for a lesson by itself. */
   readonly week?: number | null;
   /** How much quicker than usual, as a factor; 1 where absent. */
@@ -86,13 +88,13 @@ export function composeLesson(request: LessonRequest): LessonResult {
   checkOneOf('level', level, LEVELS);
   checkInteger('seed', seed, 0, HIGHEST_SEED);
   checkSettings(player);
-  const random = seededRandom(seed);
-  random();
+  const random = drawFrom(seed);
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
   const at = Math.floor(random() * keys.length);
   const pages = PAGES[level].filter((page) => kept.every(({ kind }) => (page[kind] ?? 0) > 0));
   const first = Math.floor(random() * (pages.length - 1));
   const isRelative = random() < 0.5;
+  const meter = kept[0]?.bars[0]?.meter ?? pick(random, planFor(level, player.horn.natural).meters);
   let best: Exercises | null = null;
   let reason = '';
   // A horn that has no home in one key has it in another.
@@ -102,7 +104,7 @@ export function composeLesson(request: LessonRequest): LessonResult {
     const relative = keys.filter((each) => each.fifths === home.fifths && each !== home)[0];
     for (let i = 0; i < pages.length && (!best || best.lines < FULL_LINES); i++) {
       const page = pages[(first + i) % pages.length]!;
-      const made = exercisesOf(request, page, home, (isRelative && relative) || home);
+      const made = exercisesOf(request, page, meter, home, (isRelative && relative) || home);
       reason = reason || made.reason;
       const isLesson = made.etudes.length >= FEWEST_EXERCISES && made.lines <= PAGE_LINES;
       if (isLesson && (!best || made.lines > best.lines)) best = made;
@@ -122,8 +124,19 @@ interface Exercises {
 }
 
 function exercisesOf(
-  { level, seed, player, low, high, kept = [], pace = 1, reader = ENGLISH_READER }: LessonRequest,
+  {
+    level,
+    seed,
+    player,
+    low,
+    high,
+    kept = [],
+    earlier = [],
+    pace = 1,
+    reader = ENGLISH_READER,
+  }: LessonRequest,
   page: Page,
+  meter: Meter,
   home: Key,
   second: Key,
 ): Exercises {
@@ -143,6 +156,7 @@ function exercisesOf(
         key: i < 3 ? home : second,
         level,
         bars,
+        meter,
         tempo: pace === 1 ? null : Math.round(kind.tempo[level] * pace),
         low,
         high,
@@ -154,7 +168,9 @@ function exercisesOf(
         reason = made.reason;
         return;
       }
-      if (attempt < ATTEMPTS - 1 && saysAgain([...etudes, made.etude])) continue;
+      const isOld =
+        saysAgain([...etudes, made.etude]) || earlier.some((each) => isMuchAlike(each, made.etude));
+      if (attempt < ATTEMPTS - 1 && isOld) continue;
       etudes.push(made.etude);
       return;
     }
@@ -171,6 +187,13 @@ function saysAgain(etudes: readonly Etude[]): boolean {
     for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
   }
   return Math.max(0, ...counts.values()) > 2;
+}
+
+/** True when more than half of an étude's bars are those of another of its kind. */
+function isMuchAlike(earlier: Etude, { kind, bars }: Etude): boolean {
+  if (earlier.kind !== kind) return false;
+  const heard = earlier.bars.map(barText);
+  return bars.filter((each) => heard.indexOf(barText(each)) >= 0).length > bars.length / 2;
 }
 
 /**

@@ -1,5 +1,6 @@
 /** The levels, as numbers with their reasons. */
 import { type Pitch, parsePitch } from '../pitch/pitch.ts';
+import { FOUR_FOUR, type Meter, THREE_FOUR } from './bar.ts';
 import { type Key, parseKey } from './key.ts';
 
 /** Every level, from the first. */
@@ -21,6 +22,8 @@ export interface LevelPlan {
   readonly changeAfterQuarters: number;
   /** Where in the bar the hand may change: in whole multiples of so many quarters. */
   readonly changeGridQuarters: number;
+  /** Meters in which a sheet's exercises begin and end, one for a whole sheet. */
+  readonly meters: readonly Meter[];
   /** True when bars of different meters follow each other and beats are divided by three. */
   readonly isMixed: boolean;
   /** The largest share of notes that may be risky, 0 to 1. */
@@ -37,6 +40,10 @@ export interface LevelPlan {
  *
  * Up to one sign the part reads itself and the ear is free; up to three is what most parts have; all keys come last.
  *
+ * A sheet has one meter, in which each of its exercises begins and ends: a change between two of them would be announced
+ * behind the double bar. Three beats leave a beginner's hand no half note in which to come back, so the first sheets are
+ * in four.
+ *
  * A risky note teaches a beginner that stopped notes are luck. The experienced meet one in ten, and are told.
  */
 export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
@@ -47,6 +54,7 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     handSeconds: 0.8,
     changeAfterQuarters: 2,
     changeGridQuarters: 1,
+    meters: [FOUR_FOUR],
     isMixed: false,
     riskyShare: 0,
   },
@@ -57,6 +65,7 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     handSeconds: 0.42,
     changeAfterQuarters: 0.5,
     changeGridQuarters: 1,
+    meters: [FOUR_FOUR, THREE_FOUR],
     isMixed: false,
     riskyShare: 0,
   },
@@ -67,6 +76,7 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     handSeconds: 0.25,
     changeAfterQuarters: 0,
     changeGridQuarters: 0,
+    meters: [FOUR_FOUR, THREE_FOUR],
     isMixed: true,
     riskyShare: 0.1,
   },

@@ -1,6 +1,6 @@
 /** Marks over several bars: hairpins and slurs, as a player would pencil them in. */
 import { pitchCents } from '../pitch/pitch.ts';
-import type { Bar, EtudeNote } from './bar.ts';
+import { type Bar, type EtudeNote, type Meter, quartersOf } from './bar.ts';
 
 /** A hairpin over some bars, from the first note to the last. */
 export function swelling(bars: readonly Bar[], hairpin: 'crescendo' | 'diminuendo'): readonly Bar[] {
@@ -17,44 +17,35 @@ export function swelling(bars: readonly Bar[], hairpin: 'crescendo' | 'diminuend
   }));
 }
 
-/** Slurs every run of short notes in a beat to the note it leads to; at most `most` notes under one slur. */
+/** Slurs the notes of every half bar, or of a bar in three, as a singer would on one syllable; at most `most` under one slur. */
 export function slurred(of: Bar, most: number): Bar {
   const notes = of.notes.slice();
-  const onsets: number[] = [];
-  notes.reduce((at, { quarters }, i) => {
-    onsets[i] = at;
-    return at + quarters;
-  }, 0);
-  const isOnBeat = (quarters: number) => {
-    const beats = quarters / of.meter.beatQuarters;
-    return Math.abs(beats - Math.round(beats)) < 1e-6;
-  };
   let from = 0;
-  while (from + 1 < notes.length) {
-    let to = from;
-    while (
-      to + 1 < notes.length &&
-      to - from + 1 < most &&
-      notes[to + 1]!.written !== null &&
-      notes[from]!.written !== null &&
-      (notes[to]!.quarters < 1 || to === from) &&
-      notes[to]!.quarters <= notes[from]!.quarters &&
-      notes[to + 1]!.quarters < 2 &&
-      !isSame(notes[to]!, notes[to + 1]!)
-    )
-      to += 1;
-    // It ends on a beat or with one.
-    while (to > from && !isOnBeat(onsets[to]!) && !isOnBeat(onsets[to]! + notes[to]!.quarters)) to -= 1;
-    if (to > from && notes[from]!.quarters <= 1.5) {
+  for (let i = 0, onset = 0; i < notes.length; i++) {
+    const next = onset + notes[i]!.quarters;
+    const isCut =
+      i + 1 === notes.length ||
+      halfOf(of.meter, onset) !== halfOf(of.meter, next) ||
+      !isSung(notes[i]!, notes[i + 1]!) ||
+      i + 1 - from === most;
+    if (isCut && i > from) {
       notes[from] = { ...notes[from]!, slur: 'start' };
-      notes[to] = { ...notes[to]!, slur: 'stop' };
+      notes[i] = { ...notes[i]!, slur: 'stop' };
     }
-    from = Math.max(to, from) + 1;
+    if (isCut) from = i + 1;
+    onset = next;
   }
   return { ...of, notes };
 }
 
+/** Which half of its bar a note begins in; a bar in three has none, one in five has three beats and two. */
+function halfOf(meter: Meter, onset: number): number {
+  const quarters = quartersOf(meter);
+  const first = meter.beats === 3 ? quarters : meter.beats === 5 ? 3 : quarters / 2;
+  return onset < first - 1e-6 ? 0 : 1;
+}
+
 /** Two equal notes under a slur would be read as a tie. */
-function isSame(a: EtudeNote, b: EtudeNote): boolean {
-  return a.written !== null && b.written !== null && pitchCents(a.written) === pitchCents(b.written);
+function isSung(a: EtudeNote, b: EtudeNote): boolean {
+  return a.written !== null && b.written !== null && pitchCents(a.written) !== pitchCents(b.written);
 }

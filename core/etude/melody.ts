@@ -24,6 +24,12 @@ const WIDEST_CADENCE = 300;
 /** Leaps wider than a third, as a share of the notes, at most: with more a line is a broken chord. */
 const MOST_LEAPS = 0.25;
 
+/** A phrase of one bar or two has its high point where it can. */
+function isInLastBar(index: number, barLengths: readonly number[]): boolean {
+  const all = barLengths.reduce((sum, length) => sum + length, 0);
+  return barLengths.length > 2 && index >= all - barLengths[barLengths.length - 1]!;
+}
+
 /** Everything that is wrong with a melody, by the trade's measures. @source commonPractice */
 export function melodyFaults({ notes, barLengths, ends }: Melody): readonly Fault[] {
   const cents = notes.map(({ written }) => pitchCents(written));
@@ -31,7 +37,8 @@ export function melodyFaults({ notes, barLengths, ends }: Melody): readonly Faul
   const top = Math.max(...cents);
   const tops = cents.filter((each) => each === top).length;
   const at = cents.indexOf(top) / Math.max(1, cents.length - 1);
-  if (tops > 1 || at < 0.2 || at > 0.9) faults.push('no-high-point');
+  if (tops > 1 || at < 0.2 || at > 0.9 || isInLastBar(cents.indexOf(top), barLengths))
+    faults.push('no-high-point');
   const last = cents.length - 1;
   const step = Math.abs(cents[last]! - cents[last - 1]!);
   if (ends.indexOf(notes[last]!.degree) < 0 || step > WIDEST_CADENCE || step === 0) faults.push('no-cadence');

@@ -21,6 +21,13 @@ export function seededRandom(seed: number): Random {
   };
 }
 
+/** A source for one piece of music: the first draws of neighbouring seeds lie close together, and are left out. */
+export function drawFrom(seed: number): Random {
+  const random = seededRandom(seed);
+  random();
+  return random;
+}
+
 /** One of several things, each as likely as the others. */
 export function pick<T>(random: Random, things: readonly T[]): T {
   return things[Math.floor(random() * things.length)]!;

@@ -14,6 +14,8 @@ export interface Workshop {
   readonly plan: LevelPlan;
   /** Beats a minute. */
   readonly tempo: number;
+  /** The meter in which it begins and ends; between, the level may mix them. */
+  readonly meter: Meter;
   /** How many bars it is to have: a multiple of four. */
   readonly length: number;
   /** The tones of the key in the range, lowest first: those that can be heard open and closed, on a natural horn all. */

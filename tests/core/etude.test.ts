@@ -1,4 +1,4 @@
-/** Études: what each kind owes, and what is refused. The laws that all of them keep are in `etudeLaws.test.ts`. */
+/** Études: what each kind owes, and what is refused. The laws that all of them keep are in `core/etude/laws.ts`. */
 import { describe, expect, test } from 'vitest';
 import type { Bar, EtudeNote } from '../../core/etude/bar.ts';
 import { composeEtude } from '../../core/etude/compose.ts';
@@ -145,6 +145,7 @@ describe('every étude', () => {
       'mf',
       'f',
       'fp',
+      'sfz',
       'crescendo',
       'diminuendo',
       'breath',

@@ -1,8 +1,8 @@
 /** Lessons and courses: what stands on a page, and how pages grow. */
 import { describe, expect, test } from 'vitest';
-import { barText } from '../../core/etude/bar.ts';
+import { barText, printMeter } from '../../core/etude/bar.ts';
 import { composeCourse } from '../../core/etude/course.ts';
-import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
+import { ETUDE_KINDS, type EtudeKind } from '../../core/etude/kinds.ts';
 import { composeLesson, type LessonRequest, PAGE_LINES } from '../../core/etude/lesson.ts';
 import { LEVELS } from '../../core/etude/levels.ts';
 import { countLines, lineStarts } from '../../core/etude/pageLines.ts';
@@ -28,6 +28,8 @@ function lesson(changes: Partial<LessonRequest>): Sheet {
 }
 
 const ORDER = ETUDE_KINDS.map(({ kind }) => kind);
+const isRepetition = (kind: EtudeKind) =>
+  ETUDE_KINDS.some((each) => each.kind === kind && 'isRepetition' in each);
 const seeds = (count: number) => Array.from({ length: count }, (_, i) => i);
 
 describe('a lesson', () => {
@@ -40,6 +42,9 @@ describe('a lesson', () => {
         expect(kinds).toEqual(ORDER.filter((kind) => kinds.includes(kind)));
         expect(kinds).toEqual(expect.arrayContaining(['seal', 'phrase', 'change']));
         expect(countLines(etudes)).toBe(PAGE_LINES);
+        // One meter at the beginning and end of every exercise: none is announced behind a double bar.
+        const meters = etudes.flatMap(({ bars }) => [bars[0]!, bars[bars.length - 1]!]);
+        expect(new Set(meters.map(({ meter }) => printMeter(meter))).size).toBe(1);
         // One signature on the page, and none of the lines too full.
         expect(new Set(etudes.map(({ key }) => key.fifths)).size).toBe(1);
         for (const { bars } of etudes)
@@ -52,7 +57,7 @@ describe('a lesson', () => {
           ).toBeLessThanOrEqual(5);
         const counts = new Map<string, number>();
         for (const { kind, bars } of etudes) {
-          if (ETUDE_KINDS.some((each) => each.kind === kind && each.isRepetition)) continue;
+          if (isRepetition(kind)) continue;
           for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
         }
         expect(Math.max(...counts.values())).toBeLessThanOrEqual(2);
@@ -154,6 +159,21 @@ describe('a course', () => {
           expect(again.length).toBeGreaterThan(0);
           expect(again.length).toBeLessThan(3);
         });
+        // No other exercise is one of an earlier week by more than half of its bars: six bends are a new exercise each time.
+        const old: string[] = [];
+        sheets.forEach(({ etudes }, week) => {
+          for (const { kind, bars } of etudes.filter((each) => !isRepetition(each.kind)))
+            for (let before = 0; before < week - 1; before++) {
+              const heard = sheets[before]!.etudes.filter((each) => each.kind === kind).flatMap((each) =>
+                each.bars.map(barText),
+              );
+              const shared = bars.filter((each) => heard.includes(barText(each))).length;
+              const isBack = sheets[week - 1]!.etudes.some((each) => each.bars === bars);
+              if (!isBack && shared > bars.length / 2)
+                old.push(`${kind} of week ${before + 1} in week ${week + 1}`);
+            }
+        });
+        expect(old).toEqual([]);
         const ranges = sheets.map(({ etudes }) => meanDifficulty(etudes).rangeSemitones);
         expect(ranges[weeks - 1]!).toBeGreaterThan(ranges[0]!);
       }

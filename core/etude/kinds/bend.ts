@@ -1,55 +1,80 @@
 /** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
-import { type Bar, bar, type EtudeNote, FOUR_FOUR, type Meter, note, rest, withDynamic } from '../bar.ts';
+import { type Bar, bar, type EtudeNote, type Meter, note, rest, THREE_FOUR, withDynamic } from '../bar.ts';
 import { type Figure, figure } from '../figure.ts';
 import type { Level } from '../levels.ts';
-import { pick } from '../random.ts';
+import { pick, type Random } from '../random.ts';
 import type { Bend } from '../tone.ts';
 import { type Draft, fits, type Workshop } from '../workshop.ts';
 import type { KindOfEtude } from './kind.ts';
 
 /** What is done with one bend: a bar, or two. */
-interface Treatment {
-  readonly bars: readonly Figure[];
-  readonly meter: Meter;
-}
+type Treatment = readonly Figure[];
 
-function treatment(meter: Meter, ...bars: readonly string[]): Treatment {
-  return { bars: bars.map(figure), meter };
-}
+type Treatments = { readonly [level in Level]: readonly Treatment[] };
 
-const CLOSE = treatment(FOUR_FOUR, 'o2~ s2^,');
-const CLOSE_AND_OPEN = treatment(FOUR_FOUR, 'o2~ s2~', 'o3^ r1');
-const DOWN_UP = treatment(FOUR_FOUR, 'o1~ s1~ o1^ r1');
+const read = (...treatments: readonly string[]): readonly Treatment[] =>
+  treatments.map((bars) => bars.split(' | ').map(figure));
 
 /** One bar each, the calmest last. */
-const IN_ONE_BAR: { readonly [level in Level]: readonly Treatment[] } = {
-  1: [treatment(FOUR_FOUR, 'o2~ s1^ r1'), treatment(FOUR_FOUR, 's2~ o2^,'), CLOSE],
-  2: [DOWN_UP, treatment(FOUR_FOUR, 'o1~ s2^ r1'), treatment(FOUR_FOUR, 'o2~ s1^ r1'), CLOSE],
-  3: [
-    treatment(FOUR_FOUR, 'o.5~ s.5~ o.5~ s.5~ o1^ r1'),
-    treatment(FOUR_FOUR, 'o1/3~ s1/3~ o1/3~ s1~ o1 r1'),
-    treatment(FOUR_FOUR, 'o.5~ s.5~ o2^ r1'),
-    treatment(FOUR_FOUR, 's1>~ o1~ s1^ r1'),
-    treatment(FOUR_FOUR, 's1~ o2^ r1'),
-    DOWN_UP,
-    CLOSE,
-  ],
+const IN_ONE_BAR: Treatments = {
+  1: read('o2~ s1^ r1', 's2~ o1^ r1', 'o2~ s2_,', 's2~ o2_,', 'o2~ s2^,'),
+  2: read('o1~ s1~ o1^ r1', 's1~ o1~ s1^ r1', 'o1~ s2^ r1', 's1~ o2_ r1', 'o2~ s1^ r1', 'o2~ s2^,'),
+  3: read(
+    'o.5~ s.5~ o.5~ s.5~ o1^ r1',
+    'o1/3~ s1/3~ o1/3~ s1~ o1 r1',
+    'o.5~ s.5~ o2^ r1',
+    's1z~ o1~ s1^ r1',
+    's1~ o2^ r1',
+    'o1~ s1~ o1^ r1',
+    'o2~ s2^,',
+  ),
+};
+const IN_ONE_BAR_OF_THREE: Treatments = {
+  1: read('o2~ s1^,'),
+  2: read('o1~ s1~ o1^,', 's1~ o1~ s1^,', 'o1~ s1^ r1', 's1~ o1_ r1', 'o2~ s1^,', 'o1~ s2^,'),
+  3: read(
+    'o.5~ s.5~ o.5~ s.5~ o1^,',
+    'o1/3~ s1/3~ o1/3~ s1~ o1,',
+    'o.5~ s.5~ o1^ r1',
+    's1z~ o1~ s1^,',
+    's1~ o1^ r1',
+    'o1~ s1~ o1^,',
+    'o1~ s2^,',
+  ),
 };
 /** Two bars each, the calmest last. */
-const IN_TWO_BARS: { readonly [level in Level]: readonly Treatment[] } = {
-  1: [CLOSE_AND_OPEN],
-  2: [treatment(FOUR_FOUR, 'o1~ s1~ o1~ s1~', 'o3^ r1'), CLOSE_AND_OPEN],
-  3: [treatment(FOUR_FOUR, 'o1~ s1~ o.5~ s.5~ o.5~ s.5~', 'o2^ r2'), CLOSE_AND_OPEN],
+const IN_TWO_BARS: Treatments = {
+  1: read(
+    'o3^ r1 | s2~ o2^,',
+    's2~ o2~ | s3^ r1',
+    'o4^, | o2~ s2^,',
+    'o2~ s2_, | s2~ o2^,',
+    'o2~< s2!~ | o3^ r1',
+    'o2~ s2~ | o3^ r1',
+  ),
+  2: read('o1~ s1~ o1~ s1~ | o3^ r1', 'o2~ s1~ o1~ | s3^ r1', 's1~ o1~ s1~ o1~ | s3^ r1', 'o2~ s2~ | o3^ r1'),
+  3: read(
+    'o1~ s1~ o.5~ s.5~ o.5~ s.5~ | o2^ r2',
+    'o.5~ s.5~ o.5~ s.5~ o1~ s1~ | o3^ r1',
+    's1z~ o1~ s.5~ o.5~ s.5~ o.5~ | s3^ r1',
+    'o2~ s2~ | o3^ r1',
+  ),
+};
+const IN_TWO_BARS_OF_THREE: Treatments = {
+  1: read('o2~ s1^, | o2~ s1^,'),
+  2: read('o1~ s1~ o1~ | s2^ r1', 'o2~ s1~ | o2^ r1'),
+  3: read('o1~ s1~ o.5~ s.5~ | o2^ r1', 'o.5~ s.5~ o.5~ s.5~ o1~ | s2^ r1', 'o2~ s1~ | o2^ r1'),
 };
 
 /** Composes bends from the smallest on, valve by valve on one harmonic, then on the next that bends further. */
 function compose(workshop: Workshop): Draft {
-  const { random, bends, level, length } = workshop;
+  const { random, bends, level, length, meter } = workshop;
   // The last two bars of every eight let a bend settle.
   const doubles = Math.floor(length / 8);
-  const chosen = chooseBends(bends, length - doubles, level);
-  const one = fitting(IN_ONE_BAR[level], workshop);
-  const two = fitting(IN_TWO_BARS[level], workshop);
+  const chosen = chooseBends(random, bends, length - doubles, level);
+  const isInThree = meter === THREE_FOUR;
+  const one = fitting((isInThree ? IN_ONE_BAR_OF_THREE : IN_ONE_BAR)[level], workshop);
+  const two = fitting((isInThree ? IN_TWO_BARS_OF_THREE : IN_TWO_BARS)[level], workshop);
   const bars: Bar[] = [];
   let treated: Treatment | null = null;
   const said: { readonly bend: Bend; readonly treatment: Treatment }[] = [];
@@ -59,15 +84,15 @@ function compose(workshop: Workshop): Draft {
       said.some((one) => one.bend === bend && one.treatment === each);
     const fresh = one.filter((each) => each !== treated && !isSaid(each));
     // The first goes down, as the hand closes.
-    const falling = fresh.filter((each) => i > 1 || each.bars[0]![0]!.hand === 'open');
+    const falling = fresh.filter((each) => i > 1 || each[0]![0]!.hand === 'open');
     const choice = isDouble ? two : falling.length > 0 ? falling : fresh.length > 0 ? fresh : one;
     // A treatment is kept for two bends, so that the hand learns it.
     const made: Treatment =
       isDouble || i % 2 === 0 || !treated || isSaid(treated) ? pick(random, choice) : treated;
     treated = isDouble ? null : made;
     said.push({ bend, treatment: made });
-    made.bars.forEach((strokes, j) => {
-      const each = barOf(bend, strokes, made.meter);
+    made.forEach((strokes, j) => {
+      const each = barOf(bend, strokes, meter);
       bars.push(j === 0 && bars.length % 4 === 0 ? withDynamic(each, 'mf') : each);
     });
   });
@@ -75,7 +100,7 @@ function compose(workshop: Workshop): Draft {
 }
 
 function fitting(treatments: readonly Treatment[], workshop: Workshop): readonly Treatment[] {
-  const those = treatments.filter(({ bars }) => bars.every((each) => fits(each, workshop)));
+  const those = treatments.filter((bars) => bars.every((each) => fits(each, workshop)));
   return those.length > 0 ? those : treatments.slice(-1);
 }
 
@@ -100,11 +125,21 @@ const FEWEST_TUBES = 3;
 /** The bends of one harmonic, from the shortest tube. */
 type Run = readonly Bend[];
 
+/** In what order the tubes are tried, given from the shortest: a new one each week, as the first level has six bends in all. */
+const ORDERS: readonly ((tubes: readonly string[]) => readonly string[])[] = [
+  (tubes) => tubes,
+  (tubes) => tubes.slice().reverse(),
+  // Every other, then those between.
+  (tubes) => [...tubes.filter((_, i) => i % 2 === 0), ...tubes.filter((_, i) => i % 2 === 1)],
+  // From both ends to the middle.
+  (tubes) => tubes.map((_, i) => tubes[i % 2 === 0 ? i / 2 : tubes.length - (i + 1) / 2]!),
+];
+
 /**
  * So many bends, from the smallest drop: first one harmonic through its tubes, then those that drop further; at the
  * third level every second bend drops further, while the tubes go on. All on one side of the horn, the one with most.
  */
-function chooseBends(bends: readonly Bend[], count: number, level: Level): readonly Bend[] {
+function chooseBends(random: Random, bends: readonly Bend[], count: number, level: Level): readonly Bend[] {
   const sides = distinct(bends.map(({ side }) => side));
   const side = sides.reduce((best, each) => (countOf(bends, each) > countOf(bends, best) ? each : best));
   const ours = bends.filter((bend) => bend.side === side);
@@ -115,7 +150,7 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
   // A harmonic that is in tune on a tube or two is left to them.
   const long = all.filter((run) => run.length >= FEWEST_TUBES);
   const runs = tubesOf(long).length >= Math.min(BEND_TUBES, tubesOf(all).length) ? long : all;
-  const tubes = tubesOf(runs);
+  const tubes = pick(random, ORDERS)(tubesOf(runs));
   // The smallest that has all its tubes, and from there on those that drop further.
   const first = Math.max(
     0,
@@ -134,20 +169,33 @@ function chooseBends(bends: readonly Bend[], count: number, level: Level): reado
       (bend) => chosen.indexOf(bend) < 0 && bend.dropCents > order[0]![0]!.dropCents + CLEARLY,
     );
     if (level < 3 && next < 0 && wider.length > 0) {
-      chosen.push(wider[0]!);
+      chosen.push(pick(random, wider.slice(0, WIDER_CHOICE)));
       continue;
     }
     const round = Math.floor(i / tubes.length) % order.length;
     const at = level === 3 ? Math.floor((i * order.length) / (count - before)) : next >= 0 ? next : round;
-    const run = order[at]!;
     const wanted = tubes[i % tubes.length]!;
+    const run = order[at]!;
     const fresh = run.filter((bend) => chosen.indexOf(bend) < 0);
     const untried = fresh.filter((bend) => !isTried(bend));
     const best = untried.filter(({ valves }) => valves === wanted)[0] ?? untried[0];
-    chosen.push(best ?? run.filter(({ valves }) => valves === wanted)[0] ?? fresh[0] ?? run[i % run.length]!);
+    // When all have had their turn one comes back that was there least.
+    const times = (bend: Bend) => chosen.filter((each) => each === bend).length;
+    const least = Math.min(...run.map(times));
+    chosen.push(
+      best ??
+        fresh[0] ??
+        pick(
+          random,
+          run.filter((bend) => times(bend) === least),
+        ),
+    );
   }
   return sorted(chosen, all);
 }
+
+/** So many of the bends that drop further are drawn from. */
+const WIDER_CHOICE = 3;
 
 /** What counts as dropping further, in cents. */
 const CLEARLY = 20;

@@ -1,6 +1,6 @@
 /** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
-import { type Bar, FOUR_FOUR, repeated, withBreath, withDynamic } from '../bar.ts';
-import { type Figure, figure, played } from '../figure.ts';
+import { type Bar, repeated, THREE_FOUR, withBreath, withDynamic } from '../bar.ts';
+import { type Figure, figure, inThree, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -11,23 +11,41 @@ import type { KindOfEtude } from './kind.ts';
 
 const read = (texts: readonly string[]) => texts.map(figure);
 
+/** Bars of ever quicker steps. */
+type Steps = { readonly [level in Level]: readonly (readonly Figure[])[] };
+
 /** From the slowest: each step is quicker than the one before. In each the hand ends on something longer. */
-const STEPS: { readonly [level in Level]: readonly (readonly Figure[])[] } = {
+const FOURS: Steps = {
   1: [
     read(['o2 s2>', 's2> o2']),
     read(['o1 r1 s1> r1', 's1> r1 o1 r1']),
     read(['o.5 r.5 s.5> r.5 o1 r1', 's.5> r.5 o.5 r.5 s1> r1']),
   ],
   2: [
-    read(['o2 s2>', 's2> o2']),
+    read(['o2 s2z', 's2> o2']),
     read(['o1 s1> o2', 'o1 s1> o1 s1>', 's1> o1 s2']),
     read(['o.5 o.5 s.5> s.5 o1 s1>', 'o1 s.5> s.5 o.5 o.5 s1>', 's.5> s.5 o1 s.5> s.5 o1']),
   ],
   3: [
-    read(['o1 s1> o1 s1>', 's1> o1 s2', 'o2 s1> o1']),
+    read(['o1 s1z o1 s1>', 's1> o1 s2', 'o2 s1z o1']),
     read(['o.5 s.5 o.5 s.5 o1 s1>', 'o1 s.5 o.5 s1> o1', 's.5 o.5 s1> o.5 s.5 o1']),
     read(['o1/3 s1/3 o1/3 s1 o1 s1>', 'o1 s1/3 o1/3 s1/3 o2', 's1/3 o1/3 s1/3 o1 s1/3 o1/3 s1/3 o1']),
     read(['o.25 s.25 o.25 s.25 o1 s1> o1', 'o1 s.25 o.25 s.25 o.25 s2>', 's.25 o.25 s.25 o.25 s1> o1 s1>']),
+  ],
+};
+
+const THREES: Steps = {
+  1: [read(['o2 s1>', 's2> o1']), read(['o1 r1 s1>', 's1> r1 o1'])],
+  2: [
+    read(['o2 s1z', 's2> o1']),
+    read(['o1 s1> o1', 's1> o1 s1']),
+    read(['o.5 o.5 s.5> s.5 o1', 'o1 s.5> s.5 o1', 's.5> s.5 o.5 o.5 s1>']),
+  ],
+  3: [
+    read(['o1 s1z o1', 's1> o1 s1']),
+    read(['o.5 s.5 o.5 s.5 o1', 'o1 s.5 o.5 s1>', 's.5 o.5 s1> o1']),
+    read(['o1/3 s1/3 o1/3 s1 o1', 'o1 s1/3 o1/3 s1/3 o1', 's1/3 o1/3 s1/3 o1 s1>']),
+    read(['o.25 s.25 o.25 s.25 o1 s1>', 'o1 s.25 o.25 s.25 o.25 s1>', 's.25 o.25 s.25 o.25 s1> o1']),
   ],
 };
 
@@ -39,12 +57,13 @@ const TIMES: { readonly [level in Level]: number } = { 1: 2, 2: 3, 3: 3 };
 
 /** Composes four bars at a time, each bar in notes as short as those before it or shorter, the last for the hand to rest. */
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, tones, length } = workshop;
+  const { random, key, level, plan, tones, length, meter } = workshop;
   const { pairs, restsOpen } = pairsOf(tones);
-  const steps = STEPS[level]
+  const isInThree = meter === THREE_FOUR;
+  const steps = (isInThree ? THREES : FOURS)[level]
     .map((figures) => figures.filter((each) => fits(each, workshop)))
     .filter((figures, i) => i === 0 || figures.length > 0);
-  const first = steps[0]!.length > 0 ? steps[0]! : read(['o2 s2>']);
+  const first = steps[0]!.length > 0 ? steps[0]! : read([isInThree ? 'o2 s1>' : 'o2 s2>']);
   const count = length / 4;
   const moving = 3 * count;
   const bars: Bar[] = [];
@@ -65,7 +84,7 @@ function compose(workshop: Workshop): Draft {
       const choice: readonly Figure[] = step === 0 ? first : steps[step]!;
       const fresh = choice.filter((each) => each !== used);
       used = pick(random, fresh.length > 0 ? fresh : choice);
-      const made = played(used, [line[bar]!], FOUR_FOUR);
+      const made = played(used, [line[bar]!], meter);
       const dynamic = step !== lastStep ? (step === steps.length - 1 ? 'f' : 'mf') : null;
       lastStep = step;
       const loud = dynamic ? withDynamic(made, dynamic) : made;
@@ -75,7 +94,7 @@ function compose(workshop: Workshop): Draft {
     const rests = figure(
       restsOpen ? (isQuick ? 's1 o2 r1' : 's2 o1 r1') : isQuick ? 'o1 s2_ r1' : 'o2 s1_ r1',
     );
-    phrase.push(played(rests, [line[3]!], FOUR_FOUR));
+    phrase.push(played(isInThree ? inThree(rests) : rests, [line[3]!], meter));
     // The quickest come last and again.
     bars.push(...(i === count - 1 ? repeated(phrase, TIMES[level]) : phrase));
     before = line[3]!;

@@ -1,4 +1,5 @@
 /** A kind of étude: what it needs, how it goes, and how it is made. What it is called stands in `core/words`. */
+import type { Meter } from '../bar.ts';
 import type { Level } from '../levels.ts';
 import type { Draft, Workshop } from '../workshop.ts';
 
@@ -10,6 +11,8 @@ export interface KindOfEtude {
   readonly needs: 'notes' | 'bends';
   /** Beats a minute where none is asked for, by level. */
   readonly tempo: { readonly [level in Level]: number };
+  /** Meters in which an étude by itself may begin and end, by level; those of the level's sheets where absent. */
+  readonly meters?: { readonly [level in Level]: readonly Meter[] };
   /** How it is to be played, in the trade's Italian, after the word for the tempo. */
   readonly character: string;
   /** True where a bar that comes again and again is the exercise. */

@@ -8,7 +8,7 @@ import {
   withBreath,
   withDynamic,
 } from '../bar.ts';
-import { type Figure, figure, notesTaken, played } from '../figure.ts';
+import { type Figure, figure, inThree, notesTaken, played } from '../figure.ts';
 import { type PhrasePlan, planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -43,13 +43,27 @@ const FOURS: { readonly [level in Level]: readonly Figure[] } = {
     'o2 s2_',
   ]),
 };
-const THREES: readonly Figure[] = read([
-  'o1 s1_ o1',
-  "o.5 s.5_ 'o1 s1_",
-  "o1 s.5_ 'o.5 s1_",
-  "o.5( 'o.5) s1_ o1",
-  'o1 s2_',
-]);
+const THREES: { readonly [level in Level]: readonly Figure[] } = {
+  1: read(['o2 s1_']),
+  2: read([
+    'o1 s1_ o1',
+    "o1 s1_ 'o1",
+    "o1( 'o1) s1_",
+    "o.5( 'o.5) s1_ o1",
+    "o.5( 'o.5 'o1) s1_",
+    'o2 s1_',
+    'o1 s2_',
+  ]),
+  3: read([
+    'o1 s1_ o1',
+    "o.5 s.5_ 'o1 s1_",
+    "o1 s.5_ 'o.5 s1_",
+    "o.5( 'o.5) s1_ o1",
+    "o1/3( 'o1/3 'o1/3) s1_ o1",
+    "o1 s1_ 'o.5 s.5_",
+    'o1 s2_',
+  ]),
+};
 const CLOSES: { readonly [level in Level]: readonly Figure[] } = {
   1: read(['o2 s1_ r1', 'o1 r1 s1_ r1']),
   2: read(['o1 s2_ r1', 'o2 s1_ r1']),
@@ -85,21 +99,22 @@ function drawPhrase(
   { chords, ends, heights }: PhrasePlan,
   before: Tone | null,
 ): { readonly bars: readonly Bar[]; readonly last: Tone } {
-  const { random, level, plan, tones } = workshop;
+  const { random, level, plan, tones, meter: home } = workshop;
+  const other = home === FOUR_FOUR ? THREE_FOUR : FOUR_FOUR;
   const { pairs, restsOpen } = pairsOf(tones);
-  // The first and the last bar are in four: a change there would be announced behind the double bar.
   const meters: Meter[] = [0, 1, 2].map((bar) =>
-    bar > 0 && plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? THREE_FOUR : FOUR_FOUR,
+    bar > 0 && plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? other : home,
   );
   const used: Figure[] = [];
   const figures = meters.map((meter) => {
-    const choice = meter === FOUR_FOUR ? FOURS[level] : THREES;
+    const choice = (meter === FOUR_FOUR ? FOURS : THREES)[level];
     const fresh = choice.filter((each) => used.indexOf(each) < 0 && fits(each, workshop));
     const chosen = fresh.length > 0 ? pick(random, fresh) : pickFitting(choice, workshop);
     used.push(chosen);
     return chosen;
   });
-  figures.push(pickFitting(restsOpen ? OPEN_CLOSES : CLOSES[level], workshop));
+  const closes = restsOpen ? OPEN_CLOSES : CLOSES[level];
+  figures.push(pickFitting(home === FOUR_FOUR ? closes : closes.map(inThree), workshop));
   const places: Place[] = [];
   figures.forEach((strokes, bar) => {
     for (let i = 0; i < notesTaken(strokes); i++)
@@ -110,7 +125,7 @@ function drawPhrase(
   const bars: Bar[] = [];
   let next = 0;
   figures.forEach((strokes, i) => {
-    const made = played(strokes, line.slice(next), i < 3 ? meters[i]! : FOUR_FOUR);
+    const made = played(strokes, line.slice(next), meters[i] ?? home);
     bars.push(
       i === 0 ? withDynamic(made, pick(random, ['mf', 'mp', 'p'])) : i === 1 ? withBreath(made) : made,
     );

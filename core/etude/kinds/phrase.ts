@@ -8,7 +8,6 @@ import {
   type Dynamic,
   FIVE_FOUR,
   FOUR_FOUR,
-  type Meter,
   note,
   rest,
   SIX_EIGHT,
@@ -16,257 +15,88 @@ import {
   withBreath,
   withDynamic,
 } from '../bar.ts';
-import { CHORDS, type Chord, CLOSE_DEGREES, PAUSE_DEGREES } from '../harmony.ts';
-import { type Key, neighbourKeys } from '../key.ts';
+import { neighbourKeys } from '../key.ts';
 import type { Level } from '../levels.ts';
-import { type LineDrawer, lineDrawer, type Place } from '../line.ts';
+import { lineDrawer } from '../line.ts';
 import { slurred, swelling } from '../marking.ts';
 import { type Melody, melodyFaults } from '../melody.ts';
-import { pick, type Random } from '../random.ts';
+import { type PhraseWish, phraseLengths, placesOf, soundingIn, wishFor } from '../period.ts';
+import { metersThrough } from '../rhythms.ts';
 import type { Tone } from '../tone.ts';
 import type { Draft, Workshop } from '../workshop.ts';
 import type { KindOfEtude } from './kind.ts';
-
-/** Lengths in quarters; a rest is negative. */
-type Rhythm = readonly number[];
-
-/** Moving and closing bars of a meter, the plainer first. */
-interface Rhythms {
-  readonly meter: Meter;
-  readonly moving: readonly Rhythm[];
-  readonly closing: readonly Rhythm[];
-}
-
-const T = 1 / 3;
-
-const FOURS: Rhythms = {
-  meter: FOUR_FOUR,
-  moving: [
-    [2, 1, 1],
-    [1, 1, 2],
-    [1, 1, 1, 1],
-    [1.5, 0.5, 1, 1],
-    [1, 0.5, 0.5, 1, 1],
-    [0.5, 0.5, 1, 1.5, 0.5],
-    [1, T, T, T, 1, 1],
-    [1.5, 0.5, T, T, T, 1],
-  ],
-  closing: [
-    [3, -1],
-    [1, 2, -1],
-    [0.5, 0.5, 2, -1],
-  ],
-};
-const THREES: Rhythms = {
-  meter: THREE_FOUR,
-  moving: [
-    [2, 1],
-    [1, 2],
-    [1, 1, 1],
-    [1.5, 0.5, 1],
-    [1, 0.5, 0.5, 1],
-    [1, 1, 0.5, 0.5],
-    [1, T, T, T, 1],
-  ],
-  closing: [
-    [2, -1],
-    [1, 1, -1],
-    [0.5, 0.5, 1, -1],
-  ],
-};
-const SIXES: Rhythms = {
-  meter: SIX_EIGHT,
-  moving: [
-    [1.5, 1.5],
-    [1, 0.5, 1.5],
-    [1, 0.5, 1, 0.5],
-    [1.5, 0.5, 0.5, 0.5],
-    [0.5, 0.5, 0.5, 1.5],
-    [0.5, 0.5, 0.5, 1, 0.5],
-  ],
-  closing: [
-    [1.5, 0.5, -1],
-    [1, 1, -1],
-    [1, 0.5, 0.5, -1],
-  ],
-};
-const FIVES: Rhythms = {
-  meter: FIVE_FOUR,
-  moving: [
-    [2, 1, 2],
-    [1, 1, 1, 2],
-    [1.5, 0.5, 1, 1, 1],
-    [1, 1, 1, 1.5, 0.5],
-    [2, 1, 1, 0.5, 0.5],
-  ],
-  closing: [
-    [3, -2],
-    [1, 3, -1],
-    [1, 1, 2, -1],
-  ],
-};
-
-/** The meters of a phrase's bars: one throughout, or at the third level by turns. */
-const METERS: { readonly [level in Level]: readonly (readonly Rhythms[])[] } = {
-  1: [[FOURS], [THREES]],
-  2: [[FOURS], [THREES], [SIXES]],
-  3: [[FOURS, THREES], [FIVES], [SIXES], [THREES, FOURS], [FOURS, FOURS, THREES]],
-};
-/** From which of the rhythms, plainest first, each level draws. */
-const CHOICE: { readonly [level in Level]: readonly [from: number, to: number] } = {
-  1: [0, 3],
-  2: [0, 5],
-  3: [2, 8],
-};
-
-const { I, ii, IV, V, vi } = CHORDS;
-const OPENINGS: readonly (readonly Chord[])[] = [
-  [I, V, I],
-  [I, IV, I],
-  [I, vi, IV],
-  [I, ii, vi],
-];
-
-/** What one phrase is to be like. */
-interface Wish {
-  readonly bars: readonly {
-    readonly rhythm: Rhythm;
-    readonly meter: Meter;
-    readonly chord: Chord;
-    readonly key: Key;
-  }[];
-  readonly ends: Chord;
-  /** How high it lies, 0 to 1. */
-  readonly height: number;
-}
 
 /** Drafts of a phrase at most; the first that sings is taken. With few tones none may, and it is soon known. */
 const DRAFTS = 60;
 const FEW_TONES = 6;
 const DRAFTS_OF_FEW = 12;
+/** In so many of them an answer begins with the very notes of its question. */
+const ALIKE_DRAFTS = 20;
+
+/** Notes under one slur, at most. */
+const MOST_SLURRED: { readonly [level in Level]: number } = { 1: 2, 2: 4, 3: 6 };
+
+/** A phrase as it is to be, and its notes. */
+interface Sung {
+  readonly wish: PhraseWish;
+  readonly line: readonly Tone[];
+}
 
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, tones, length } = workshop;
-  const lengths = lengthsOf(random, length / 2, level);
-  const rhythms = pick(random, METERS[level]);
+  const { random, key, level, plan, length, meter } = workshop;
+  const lengths = phraseLengths(random, length / 2, level);
+  const choices = metersThrough(random, meter, level, plan.isMixed);
   const away = plan.isMixed ? neighbourKeys(key) : [];
   const way = Math.floor(random() * 2);
   const bars: Bar[] = [];
   let before: Tone | null = null;
-  let opening: Wish | null = null;
+  let question: Sung | null = null;
   lengths.forEach((count, i) => {
     const isAnswer = i % 2 === 1 || i === lengths.length - 1;
     const isLast = i === lengths.length - 1;
     const abroad = !isLast && away.length > 0 ? away[(way + i) % away.length]! : key;
-    const wish = wishFor(random, rhythms, level, count, isAnswer, opening, key, abroad);
-    opening = isAnswer ? null : wish;
-    let shown: readonly Tone[] = [];
-    let fewest = Number.POSITIVE_INFINITY;
-    const draw: LineDrawer<Tone> = lineDrawer(tones, placesOf(wish));
-    const drafts = tones.length < FEW_TONES ? DRAFTS_OF_FEW : DRAFTS;
-    for (let draft = 0; draft < drafts && fewest > 0; draft++) {
-      const line: readonly Tone[] = draw(random, before);
-      const faults = melodyFaults(melodyOf(wish, line)).length;
-      if (faults < fewest) [shown, fewest] = [line, faults];
-    }
-    bars.push(...asPhrase(voiced(workshop, wish, shown, 'open', 'mf')));
-    bars.push(...asPhrase(voiced(workshop, wish, shown, 'closed', isLast ? 'pp' : 'p')));
-    before = shown[shown.length - 1]!;
+    const wish = wishFor(random, choices, count, isAnswer, question?.wish ?? null, key, abroad);
+    const line = sungLine(workshop, wish, question, before);
+    question = isAnswer ? null : { wish, line };
+    bars.push(...asPhrase(voiced(workshop, wish, line, 'open', 'mf')));
+    bars.push(...asPhrase(voiced(workshop, wish, line, 'closed', isLast ? 'pp' : 'p')));
+    before = line[line.length - 1]!;
   });
   return bars;
 }
 
-/** Bars of each phrase: threes, fours and, after the first weeks, fives; two phrases at least where there is room, to ask and answer. */
-function lengthsOf(random: Random, bars: number, level: Level): readonly number[] {
-  if (bars <= 5) return [bars];
-  const found: number[][] = [];
-  const sizes = level === 1 ? [3, 4] : [3, 4, 5];
-  const fill = (left: number, taken: number[]): void => {
-    if (left === 0) found.push(taken);
-    else if (found.length < 200)
-      for (const size of sizes) if (size <= left) fill(left - size, [...taken, size]);
-  };
-  fill(bars, []);
-  return found.length > 0 ? pick(random, found) : [bars];
+/** The notes of a phrase: the draft with the fewest faults. An answer begins as its question, where that sings. */
+function sungLine(
+  { random, tones }: Workshop,
+  wish: PhraseWish,
+  question: Sung | null,
+  before: Tone | null,
+): readonly Tone[] {
+  const places = placesOf(wish);
+  const draw = lineDrawer(tones, places);
+  const head = question ? question.line.slice(0, soundingIn(wish.bars[0]!.rhythm)) : [];
+  const drawOn = lineDrawer(tones, places.slice(head.length));
+  const drafts = tones.length < FEW_TONES ? DRAFTS_OF_FEW : DRAFTS;
+  let best: readonly Tone[] = [];
+  let fewest = Number.POSITIVE_INFINITY;
+  for (let draft = 0; draft < drafts && fewest > 0; draft++) {
+    const line =
+      head.length > 0 && draft < ALIKE_DRAFTS
+        ? [...head, ...drawOn(random, head[head.length - 1]!)]
+        : draw(random, before);
+    const faults = melodyFaults(melodyOf(wish, line)).length;
+    if (faults < fewest) [best, fewest] = [line, faults];
+  }
+  return best;
 }
 
-function wishFor(
-  random: Random,
-  rhythms: readonly Rhythms[],
-  level: Level,
-  count: number,
-  isAnswer: boolean,
-  opening: Wish | null,
-  home: Key,
-  abroad: Key,
-): Wish {
-  const start = opening ? opening.bars.map(({ chord }) => chord) : pick(random, OPENINGS);
-  const bars = Array.from({ length: count }, (_, i) => {
-    const isLast = i === count - 1;
-    const { meter, moving, closing } = rhythms[i % rhythms.length]!;
-    const left = count - 1 - i;
-    const chord = isAnswer
-      ? left === 0
-        ? I
-        : left === 1
-          ? V
-          : left === 2 && i > 0
-            ? pick(random, [IV, ii])
-            : start[i % 3]!
-      : isLast
-        ? V
-        : left === 1 && i > 0
-          ? pick(random, [IV, ii])
-          : start[i % 3]!;
-    // An answer takes up how the question began.
-    const kept = opening && i === 0 ? opening.bars[0]!.rhythm : null;
-    const rhythm = isLast
-      ? pick(random, closing.slice(0, level + 1))
-      : (kept ?? pick(random, moving.slice(...CHOICE[level])));
-    return {
-      rhythm,
-      meter,
-      chord,
-      key: !isAnswer && left < 2 ? abroad : isAnswer && left >= 2 && i > 0 ? abroad : home,
-    };
-  });
-  return { bars, ends: isAnswer ? CLOSE_DEGREES : PAUSE_DEGREES, height: isAnswer ? 0.55 : 0.45 };
-}
-
-/** Rises to its height in the second third, and falls to its end. */
-function placesOf({ bars, ends, height }: Wish): Place[] {
-  const places: Place[] = [];
-  const total = bars.length;
-  const notes = bars.reduce((sum, { rhythm }) => sum + rhythm.filter((quarters) => quarters > 0).length, 0);
-  bars.forEach(({ rhythm, chord }, at) => {
-    const sounding = rhythm.filter((quarters) => quarters > 0).length;
-    for (let i = 0; i < sounding; i++) {
-      const isEnd = at === total - 1 && i === sounding - 1;
-      const place = places.length / Math.max(1, notes - 1);
-      const arch = place < 0.6 ? place / 0.6 : (1 - place) / 0.4;
-      // The last bar leads from the chord before it to its end.
-      const leads = at === total - 1 && at > 0 ? bars[at - 1]!.chord : chord;
-      places.push({
-        chord: isEnd ? ends : leads,
-        firm: i === 0 || isEnd,
-        height: height - 0.3 + 0.7 * arch,
-      });
-    }
-  });
-  return places;
-}
-
-function melodyOf({ bars, ends }: Wish, tones: readonly Tone[]): Melody {
-  return {
-    notes: tones,
-    barLengths: bars.map(({ rhythm }) => rhythm.filter((quarters) => quarters > 0).length),
-    ends,
-  };
+function melodyOf({ bars, ends }: PhraseWish, tones: readonly Tone[]): Melody {
+  return { notes: tones, barLengths: bars.map(({ rhythm }) => soundingIn(rhythm)), ends };
 }
 
 function voiced(
   { toneIn, level, isNatural }: Workshop,
-  wish: Wish,
+  wish: PhraseWish,
   line: readonly Tone[],
   voice: 'open' | 'closed',
   dynamic: Dynamic,
@@ -282,9 +112,10 @@ function voiced(
       const tone = toneIn(line[next++]!, key);
       return note(tone.written, quarters, voice === 'open' && !isNatural ? 'open' : tone.hand);
     });
-    return slurred(bar(meter, notes), level === 1 ? 2 : level === 2 ? 3 : 4);
+    return slurred(bar(meter, notes), MOST_SLURRED[level]);
   });
-  const half = bars.length - 2;
+  // Half way: never before the last bar, which the line leads to.
+  const half = Math.ceil(bars.length / 2) - 1;
   const shaped =
     topBar > 0
       ? [
@@ -303,6 +134,11 @@ export const phrase = {
   kind: 'phrase',
   needs: 'notes',
   tempo: { 1: 72, 2: 80, 3: 92 },
+  meters: {
+    1: [FOUR_FOUR, THREE_FOUR],
+    2: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT],
+    3: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT, FIVE_FOUR],
+  },
   character: 'cantabile',
   compose,
 } as const satisfies KindOfEtude;

@@ -4,9 +4,9 @@ import {
   type Bar,
   bar,
   type EtudeNote,
-  FOUR_FOUR,
   note,
   rest,
+  THREE_FOUR,
   withBreath,
   withDynamic,
 } from '../bar.ts';
@@ -24,7 +24,7 @@ const T = 1 / 3;
 const Q = 0.25;
 
 /** Moving bars in quarters, by level; the calmest last. */
-const RHYTHMS: { readonly [level in Level]: readonly (readonly number[])[] } = {
+const FOURS: { readonly [level in Level]: readonly (readonly number[])[] } = {
   1: [
     [1, 1, 1, 1],
     [2, 1, 1],
@@ -47,6 +47,30 @@ const RHYTHMS: { readonly [level in Level]: readonly (readonly number[])[] } = {
     [T, T, T, T, T, T, 1, 1],
     [1, 1, 1, 1],
     [2, 2],
+  ],
+};
+
+const THREES: typeof FOURS = {
+  1: [
+    [1, 1, 1],
+    [2, 1],
+  ],
+  2: [
+    [0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+    [1, 0.5, 0.5, 1],
+    [0.5, 0.5, 1, 1],
+    [1.5, 0.5, 1],
+    [1, 1, 1],
+    [2, 1],
+  ],
+  3: [
+    [Q, Q, Q, Q, 1, 1],
+    [T, T, T, T, T, T, 1],
+    [0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+    [0.5, 0.5, Q, Q, Q, Q, 1],
+    [T, T, T, 1, 1],
+    [1, 1, 1],
+    [2, 1],
   ],
 };
 
@@ -75,12 +99,15 @@ function compose(workshop: Workshop): Draft {
   return bars;
 }
 
+/** Notes under one slur, at most. */
+const MOST_SLURRED = 6;
+
 /** Null stands for broken chords. */
 const CHORDS_FIRST: readonly (Cell | null)[] = [null, null, CELLS.thirds];
 const FIGURES: readonly (Cell | null)[] = [CELLS.thirds, CELLS.turns, CELLS.fours, CELLS.fourths];
 
 function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, count: number): readonly Bar[] {
-  const { random, tones, level } = workshop;
+  const { random, tones, level, meter } = workshop;
   const moving = count - 1;
   const rhythms = rhythmsFor(workshop);
   const main = pick(random, rhythms);
@@ -107,13 +134,13 @@ function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, cou
   };
   const made = used.map((rhythm, i) =>
     bar(
-      FOUR_FOUR,
+      meter,
       rhythm.map((quarters) => sung(quarters, phrase.keys[i]!)),
     ),
   );
-  const held = way.map((_, i) => sung(i === way.length - 1 ? 4 - way.length : 1, phrase.keys[3]!));
-  const end = bar(FOUR_FOUR, [...held, rest(1)]);
-  const joined = [...made, end].map((each) => (level > 1 ? slurred(each, level === 2 ? 2 : 4) : each));
+  const held = way.map((_, i) => sung(i === way.length - 1 ? meter.beats - way.length : 1, phrase.keys[3]!));
+  const end = bar(meter, [...held, rest(1)]);
+  const joined = [...made, end].map((each) => (level > 1 ? slurred(each, MOST_SLURRED) : each));
   return marked(joined, walk, tones);
 }
 
@@ -141,8 +168,8 @@ function melodic(workshop: Workshop, line: readonly Tone[]): readonly Tone[] {
 
 /** Rhythms for level and tempo: on a natural horn the hand moves from note to note and needs its time. */
 function rhythmsFor(workshop: Workshop): readonly (readonly number[])[] {
-  const { level, tempo, plan, isNatural } = workshop;
-  const all = RHYTHMS[level];
+  const { level, tempo, plan, isNatural, meter } = workshop;
+  const all = (meter === THREE_FOUR ? THREES : FOURS)[level];
   const those = all.slice(0, -1).filter((rhythm) => {
     const shortest = Math.min(...rhythm);
     if ((shortest * 60) / tempo < SHORTEST_SECONDS) return false;
@@ -151,9 +178,9 @@ function rhythmsFor(workshop: Workshop): readonly (readonly number[])[] {
   return those.length > 0 ? those : all.slice(-1);
 }
 
-/** By step to where the phrase rests, at most three notes; a slow hand goes there at once. */
+/** By step to where the phrase rests, in a bar that ends with a rest; a slow hand goes there at once. */
 function wayHome(workshop: Workshop, phrase: PhrasePlan, last: number): readonly number[] {
-  const { tones, isNatural, level } = workshop;
+  const { tones, isNatural, level, meter } = workshop;
   const goals = tones
     .map(({ degree }, i) => (phrase.ends.indexOf(degree) >= 0 ? i : -1))
     .filter((i) => i >= 0);
@@ -167,7 +194,7 @@ function wayHome(workshop: Workshop, phrase: PhrasePlan, last: number): readonly
     way.push(at);
   }
   const isSlow = isNatural && level === 1;
-  return way.length > 0 && way.length <= 3 && !isSlow ? way : [goal];
+  return way.length > 0 && way.length < meter.beats && !isSlow ? way : [goal];
 }
 
 /** Louder as it climbs, softer as it falls, a breath half way. */

@@ -1,6 +1,6 @@
 /** Long tones with the hand closed: does the bell stay sealed from beginning to end? */
 import { type Bar, type Dynamic, FOUR_FOUR, type Meter, THREE_FOUR, withDynamic } from '../bar.ts';
-import { type Figure, figure, notesTaken, played } from '../figure.ts';
+import { type Figure, figure, inThree, notesTaken, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -30,8 +30,8 @@ function pattern(
 }
 
 /**
- * Level 1 hears the open note first and closes over a rest; later the tones swell, join and take a hard beginning. All end
- * in 4/4, in which the next exercise begins: a change there would be announced behind the double bar.
+ * Level 1 hears the open note first and closes over a rest; later the tones swell, join and take a hard beginning. Written
+ * in four; on a sheet in three every bar has three.
  */
 const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
   1: [
@@ -49,6 +49,24 @@ const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
         ['o3 r1', FOUR_FOUR, 'mp'],
         ['s3_ r1', FOUR_FOUR, 'mp'],
         ['s3_<! r1', FOUR_FOUR, 'p'],
+        ['s3^_-! r1', FOUR_FOUR, 'mf'],
+      ],
+      [1],
+    ),
+    pattern(
+      [
+        ['o3 r1', FOUR_FOUR, 'p'],
+        ['s3_<! r1', FOUR_FOUR, 'p'],
+        ['s3_-! r1', FOUR_FOUR, 'mf'],
+        ['s3^_ r1', FOUR_FOUR, 'p'],
+      ],
+      [1],
+    ),
+    pattern(
+      [
+        ['o3 r1', FOUR_FOUR, 'mf'],
+        ['s3_ r1', FOUR_FOUR, 'mf'],
+        ["s2( 's1) r1", FOUR_FOUR, 'p'],
         ['s3^_-! r1', FOUR_FOUR, 'mf'],
       ],
       [1],
@@ -86,7 +104,7 @@ const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
   3: [
     pattern(
       [
-        ['o1 s2_,', THREE_FOUR, 'mf'],
+        ['o1 s3_,', FOUR_FOUR, 'mf'],
         ["s2(< 's2)!,", FOUR_FOUR, 'p'],
         ["s2(- 's1)!", THREE_FOUR, 'f'],
         ['o1 s2^-! r1', FOUR_FOUR, 'mp'],
@@ -120,11 +138,12 @@ const FEWEST_NOTES = 3;
 /** How far from the arch of the phrase a tone may lie, as a share of the range. */
 const REACH: { readonly [level in Level]: number } = { 1: 0.6, 2: 0.6, 3: 0.6 };
 
-function compose({ random, key, level, tones, length }: Workshop): Draft {
-  const bars: Bar[] = [];
+function compose({ random, key, level, tones, length, meter: home }: Workshop): Draft {
+  const made: Bar[] = [];
   let before: Tone | null = null;
   for (const { chords, ends, heights } of planPhrases(random, length / 4, key, false)) {
-    const { bars: long, keeps } = pick(random, PATTERNS[level]);
+    const { bars, keeps } = pick(random, PATTERNS[level]);
+    const long = home === THREE_FOUR ? bars.map(threeOf) : bars;
     const places: Place[] = [];
     long.forEach(({ figure: strokes }, i) => {
       const reach = REACH[level] * (random() - 0.5);
@@ -136,13 +155,17 @@ function compose({ random, key, level, tones, length }: Workshop): Draft {
     let next = 0;
     long.forEach(({ figure: strokes, meter, dynamic }, i) => {
       if (keeps.indexOf(i) >= 0) next -= 1;
-      const made = played(strokes, line.slice(next), meter);
-      bars.push(dynamic ? withDynamic(made, dynamic) : made);
+      const each = played(strokes, line.slice(next), meter);
+      made.push(dynamic ? withDynamic(each, dynamic) : each);
       next += notesTaken(strokes);
     });
     before = line[line.length - 1]!;
   }
-  return bars;
+  return made;
+}
+
+function threeOf(bar: LongBar): LongBar {
+  return bar.meter === THREE_FOUR ? bar : { ...bar, meter: THREE_FOUR, figure: inThree(bar.figure) };
 }
 
 /** The kind, as the list of kinds has it. */
