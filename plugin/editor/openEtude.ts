@@ -19,6 +19,7 @@ import {
 import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { plainPath } from './besidePlugin.ts';
 import { type Host, type HostFile, isAtLeast } from './hostApi.ts';
+import type { EtudeFormView } from './panelView.ts';
 
 /** What the panel's controls say. */
 export interface EtudeForm {
@@ -51,19 +52,15 @@ export const ETUDE_KEYS = [
   'Cm',
 ] as const;
 
-/** The lengths that are offered, in bars. */
-export const ETUDE_BARS = { from: SHORTEST_BARS, to: LONGEST_BARS, step: PHRASE_BARS } as const;
-
-/** What the kinds are called, in the order of the list; after them the lesson. */
-export function etudeKindNames(reader: Reader): readonly string[] {
-  return ETUDE_KINDS.map(({ kind }) => capital(kindWords(kind, reader).name)).concat(
-    panelWords(reader).labels.etudeLesson,
-  );
-}
-
-/** What the written keys are called, in the order of the list. */
-export function etudeKeyNames(reader: Reader): readonly string[] {
-  return ETUDE_KEYS.map((key) => keyInModeText(parseKey(key), reader));
+/** What the panel's form offers: kinds, after them the lesson; written keys; lengths. */
+export function etudeFormView(reader: Reader): EtudeFormView {
+  return {
+    etudeKinds: ETUDE_KINDS.map(({ kind }) => capital(kindWords(kind, reader).name)).concat(
+      panelWords(reader).labels.etudeLesson,
+    ),
+    etudeKeys: ETUDE_KEYS.map((key) => keyInModeText(parseKey(key), reader)),
+    etudeBars: { from: SHORTEST_BARS, to: LONGEST_BARS, step: PHRASE_BARS },
+  };
 }
 
 /** A new étude each time; its seed stands in its text. */

@@ -4,8 +4,18 @@ import type { Choice } from './choice.ts';
 import type { FindingRow } from './findingList.ts';
 
 /** Everything the panel draws. */
-export interface PanelView {
+export interface PanelView extends ChoiceView, EtudeFormView, ListView {
   readonly words: PanelLabels;
+  /** One sentence on the last thing done, or what stands in the way. */
+  readonly sentence: string;
+  /** Where an étude was written that the user has to open; empty when there is none. */
+  readonly etudePath: string;
+  /** Null while no horn note is selected. */
+  readonly answer: AnswerView | null;
+}
+
+/** Who plays, how notes are named, what is printed. */
+export interface ChoiceView {
   readonly horns: readonly string[];
   readonly hornIndex: number;
   /** Each by two notes of it: `B♭  B`. */
@@ -14,20 +24,22 @@ export interface PanelView {
   readonly choice: Choice;
   readonly toleranceRange: { readonly from: number; readonly to: number };
   readonly handOffsetRange: { readonly from: number; readonly to: number };
+}
+
+/** What an étude may be asked for. */
+export interface EtudeFormView {
   readonly etudeKinds: readonly string[];
   readonly etudeKeys: readonly string[];
   readonly etudeBars: { readonly from: number; readonly to: number; readonly step: number };
-  /** One sentence on the last thing done, or what stands in the way. */
-  readonly sentence: string;
-  /** Where an étude was written that the user has to open; empty when there is none. */
-  readonly etudePath: string;
+}
+
+/** What was found. */
+export interface ListView {
   readonly findings: readonly FindingRow[];
   /** How many findings that is, each of several in a row for itself. */
   readonly findingCount: number;
   readonly chosen: ChosenView;
   readonly startsAtCursor: boolean;
-  /** Null while no horn note is selected. */
-  readonly answer: AnswerView | null;
   /** How many stopped notes there are, by verdict; empty where nothing was read. */
   readonly counts: string;
   /** True when a horn part with a stopped note was read, so that an empty list means that all is well. */

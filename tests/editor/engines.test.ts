@@ -212,9 +212,9 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
     const { results } = await take([
       { take: 'open', version: 40600, music: standInOf(PART) },
       PANEL,
-      { take: 'choose', method: 'chooseHorn', value: 1 },
+      { take: 'decide', control: 'horn', value: 1 },
       { take: 'press', name: 'show-natural' },
-      { take: 'choose', method: 'chooseHandOffset', value: 10 },
+      { take: 'decide', control: 'handOffset', value: 10 },
       { take: 'press', name: 'annotate' },
       { take: 'texts' },
       { take: 'look' },

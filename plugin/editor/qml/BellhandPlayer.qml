@@ -18,7 +18,7 @@ GridLayout {
         model: player.view ? player.view.horns : []
         currentIndex: player.view ? player.view.hornIndex : -1
         Accessible.name: player.word("horn")
-        onActivated: player.owner.act(function () { player.owner.panel.chooseHorn(horn.currentIndex) })
+        onActivated: player.owner.act(function () { player.owner.panel.decide("horn", horn.currentIndex) })
     }
     BellhandComboBox {
         id: noteNames
@@ -31,6 +31,6 @@ GridLayout {
         ToolTip.visible: hovered
         ToolTip.delay: 600
         ToolTip.text: player.word("noteNames")
-        onActivated: player.owner.act(function () { player.owner.panel.chooseNoteNaming(noteNames.currentIndex) })
+        onActivated: player.owner.act(function () { player.owner.panel.decide("noteNaming", noteNames.currentIndex) })
     }
 }

@@ -39,11 +39,7 @@ ColumnLayout {
                     : modelData === "onlyChanges" ? settings.view.choice.show.repeat === "changes"
                     : modelData === "quickValves" ? settings.view.choice.show.quick === "valves"
                     : settings.view.choice.show[modelData]
-                onClicked: settings.owner.act(function () {
-                    if (modelData === "onlyChanges") settings.owner.panel.chooseRepeats(box.checked)
-                    else if (modelData === "quickValves") settings.owner.panel.chooseQuick(box.checked)
-                    else settings.owner.panel.chooseShow(modelData, box.checked)
-                })
+                onClicked: settings.owner.act(function () { settings.owner.panel.decide(modelData, box.checked) })
             }
         }
     }
@@ -74,7 +70,7 @@ ColumnLayout {
             ToolTip.visible: hovered
             ToolTip.delay: 600
             ToolTip.text: settings.word("toleranceHint")
-            onValueModified: settings.owner.act(function () { settings.owner.panel.chooseTolerance(tolerance.value) })
+            onValueModified: settings.owner.act(function () { settings.owner.panel.decide("tolerance", tolerance.value) })
         }
 
         BellhandText {
@@ -96,7 +92,7 @@ ColumnLayout {
             ToolTip.visible: hovered
             ToolTip.delay: 600
             ToolTip.text: settings.word("handOffsetHint")
-            onValueModified: settings.owner.act(function () { settings.owner.panel.chooseHandOffset(handOffset.value) })
+            onValueModified: settings.owner.act(function () { settings.owner.panel.decide("handOffset", handOffset.value) })
         }
     }
 }

@@ -47,7 +47,7 @@ Window {
         "load": function (step) { load(step.file); settle() },
         "press": function (step) { findNamed(plugin, step.name).clicked(); settle(); return findNamed(plugin, "sentence").text },
         "look": function () { return JSON.parse(JSON.stringify(plugin.children[0].view)) },
-        "choose": function (step) { plugin.children[0].panel[step.method](step.value); plugin.children[0].refresh() },
+        "decide": function (step) { plugin.children[0].panel.decide(step.control, step.value); plugin.children[0].refresh() },
         "tick": function () { var isNew = plugin.children[0].panel.tick(); plugin.children[0].refresh(); return isNew },
         "news": function () { for (var i = 0; i < 100; i++) if (takes.tick()) return true; return false },
         "texts": function () { return JSON.parse(JSON.stringify(Host.state.music.texts)) },
