@@ -79,4 +79,5 @@ export * from './words/panel.ts';
 export * from './words/repairs.ts';
 export * from './words/report.ts';
 export * from './words/scores.ts';
+export * from './words/stand.ts';
 export * from './words/summary.ts';

@@ -4,7 +4,6 @@ import { fingeredPitch, naturalPitch } from '../stopping/names.ts';
 import { findingText } from './findings.ts';
 import { choicesText, fingeringText, listText, stateText, valvesText, verdictText } from './fingerings.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 import { noteName } from './noteNames.ts';
 import { speechFor } from './speech.ts';
 
@@ -25,7 +24,7 @@ export interface AnswerText {
  * answerText(askNote(parsePitch('C5'), HORN_IN_F, DEFAULT_SETTINGS), ENGLISH_READER).heading // => 'C5 stopped'
  */
 export function answerText(answer: NoteAnswer, reader: Reader): AnswerText {
-  const words = WORDS[reader.language].answers;
+  const words = reader.words.answers;
   const { stopped, alsoSure, nearestSure } = answer;
   const { note, namedFrom, fingering, verdict } = stopped;
   const name = (pitch: typeof note.written) => noteName(pitch, reader);

@@ -2,12 +2,12 @@
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { ChartWords } from './areas/chart.ts';
 import type { Reader } from './language.ts';
-import { PAGE_WORDS } from './languages.ts';
+import { SAID } from './languages.ts';
 import { noteName } from './noteNames.ts';
 
 /** What a chart says beside its notes. */
-export function chartWords({ language }: Reader): ChartWords {
-  return PAGE_WORDS[language].chart;
+export function chartWords({ language }: Pick<Reader, 'language'>): ChartWords {
+  return SAID[language].pages.chart;
 }
 
 /** Notes a semitone apart in a row are joined, from so many on. */

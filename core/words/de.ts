@@ -12,6 +12,7 @@ import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
+import type { StandWords } from './areas/stand.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
@@ -937,5 +938,62 @@ const engraving: EngravingWords = {
     'Seiten zeichnet verovio, das nicht installiert ist: npm install verovio ausführen, oder check nehmen, oder chart --format musicxml',
 };
 
+const stand: StandWords = {
+  law: 'Die schließende Hand holt einen Ton herunter, bis knapp über den nächsttieferen Naturton, nie hinauf.',
+  sheets: { note: 'Ein Ton', part: 'Eine Stimme', lesson: 'Eine Stunde' },
+  toSheet: 'Zum Blatt',
+  stays:
+    'Nichts verlässt diese Seite. Sie braucht kein Netz und sendet nichts; Ihre Stimme bleibt bei Ihnen.',
+  engravedBy: 'Notenstich: Verovio (LGPL 3).',
+  language: 'Sprache',
+  itself: 'Deutsch',
+  usual: 'wie üblich',
+  namings: ['englische Buchstaben', 'deutsche Buchstaben', 'do re mi'],
+  writtenNote: 'Notierter Ton',
+  partKey: 'Stimme in',
+  lower: 'Einen Halbton tiefer',
+  higher: 'Einen Halbton höher',
+  hand: 'Die Hand im Becher',
+  open: 'offen',
+  sealed: 'dicht',
+  closing: (closed, cents) => `zu ${closed} % geschlossen, ${cents} Cent unter dem offenen Ton`,
+  hear: 'Ton halten',
+  silence: 'Stille',
+  letClose: 'Die Hand schließen hören',
+  ladder: 'Wie die Hand den Ton herunterholt',
+  pulled: (number, note) => `${number}. Naturton, ${note}: er wird heruntergeholt`,
+  above: (number, note) => `${number}. Naturton, ${note}: über ihm kommt der Ton zur Ruhe`,
+  comesToRest: (cents) => `dicht, ${cents} Cent darüber`,
+  waysToPlay: 'So lässt er sich spielen, das Üblichere zuerst',
+  noPicture:
+    'Hier tut die Hand nichts, was sich zeichnen ließe: einen anderen Ton oder ein anderes Horn wählen.',
+  choosePart: 'Eine MusicXML-Datei wählen',
+  orDrop: 'oder auf diese Seite ziehen, gepackt oder ungepackt.',
+  putAway: 'Weglegen',
+  example: 'Das Beispiel auflegen',
+  marked: 'Bezeichnet',
+  cleared: 'Bereinigt',
+  completed: 'Bezeichnet und ergänzt',
+  print: 'Drucken',
+  engraving: 'Die Noten werden gestochen …',
+  notEngraved: 'Die Noten dieser Stimme lassen sich nicht zeichnen; was gefunden wurde, steht trotzdem hier.',
+  notRead: (name, reason) => `${name}: ${reason}.`,
+  tooLarge: (name, megabytes) =>
+    `${name} ist größer als ${megabytes} MB: die Stimme statt der Partitur wählen.`,
+  noHorn: (name, parts) =>
+    `${name}: keine Stimme ist ein Horn; es gibt ${parts}. Sagen, welche eines sein soll.`,
+  noKey: (name) => `${name}: Die Stimme sagt nicht, wie sie transponiert. Ihre Stimmung wählen.`,
+  hornPart: 'Gelesene Stimme',
+  findThem: 'alle Hörner',
+  handTime: 'Zeit für die Hand in Sekunden',
+  tempo: '♩ in der Minute, wo nichts steht',
+  bassClef: 'Bassschlüssel',
+  bassClefs: { auto: 'nach dem Notenbild', old: 'eine Oktave tiefer (alt)', new: 'wie er dasteht (neu)' },
+  teacher: 'Für die Lehrkraft, mit Griffen',
+  student: 'Für die Schülerin oder den Schüler, ohne',
+  another: 'Noch eine',
+  usualKey: 'wie es zur Stufe passt',
+};
+
 /** What pages say. */
-export const pages: PageWords = { engraving, report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves, stand };

@@ -12,6 +12,7 @@ import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
+import type { StandWords } from './areas/stand.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
@@ -888,5 +889,59 @@ const engraving: EngravingWords = {
     'pages are drawn by verovio, which is not installed: run npm install verovio, or use check, or chart --format musicxml',
 };
 
+const stand: StandWords = {
+  law: 'The closing hand takes a tone down to a little above the next lower harmonic, never up.',
+  sheets: { note: 'A note', part: 'A part', lesson: 'A lesson' },
+  toSheet: 'Skip to the sheet',
+  stays: 'Nothing leaves this page. It needs no network and sends nothing; your part stays with you.',
+  engravedBy: 'Music engraved by Verovio (LGPL 3).',
+  language: 'Language',
+  itself: 'English',
+  usual: 'as usual',
+  namings: ['English letters', 'German letters', 'do re mi'],
+  writtenNote: 'Written note',
+  partKey: 'Part in',
+  lower: 'A semitone lower',
+  higher: 'A semitone higher',
+  hand: 'The hand in the bell',
+  open: 'open',
+  sealed: 'sealed',
+  closing: (closed, cents) => `${closed} % closed, ${cents} cents below the open tone`,
+  hear: 'Hold the tone',
+  silence: 'Silence',
+  letClose: 'Hear the hand close',
+  ladder: 'How the hand takes the tone down',
+  pulled: (number, note) => `Harmonic ${number}, ${note}: this one is pulled down`,
+  above: (number, note) => `Harmonic ${number}, ${note}: it comes to rest above this one`,
+  comesToRest: (cents) => `sealed, ${cents} cents above it`,
+  waysToPlay: 'Ways to play it, the more usual first',
+  noPicture: 'The hand does nothing here that could be drawn: choose another note or horn.',
+  choosePart: 'Choose a MusicXML file',
+  orDrop: 'or drop one onto this page, plain or compressed.',
+  putAway: 'Put away',
+  example: 'Lay out the example',
+  marked: 'Marked',
+  cleared: 'Cleared',
+  completed: 'Marked and completed',
+  print: 'Print',
+  engraving: 'The music is being engraved …',
+  notEngraved: 'The music of this part cannot be drawn; what was found stands here all the same.',
+  notRead: (name, reason) => `${name}: ${reason}.`,
+  tooLarge: (name, megabytes) =>
+    `${name} is larger than ${megabytes} MB: choose the part instead of the score.`,
+  noHorn: (name, parts) => `${name}: no part is a horn; there is ${parts}. Say which part to take for one.`,
+  noKey: (name) => `${name}: the part does not say how it transposes. Choose its key.`,
+  hornPart: 'Part to read',
+  findThem: 'all horns',
+  handTime: 'Time for the hand in seconds',
+  tempo: '♩ a minute where none is stated',
+  bassClef: 'Bass clef',
+  bassClefs: { auto: 'by the look of the notes', old: 'an octave low (old)', new: 'as it stands (new)' },
+  teacher: 'The teacher’s copy, with fingerings',
+  student: 'The student’s copy, without',
+  another: 'Another one',
+  usualKey: 'as suits the level',
+};
+
 /** What pages say. */
-export const pages: PageWords = { engraving, report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves, stand };

@@ -12,6 +12,7 @@ import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
+import type { StandWords } from './areas/stand.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
@@ -921,5 +922,62 @@ const engraving: EngravingWords = {
     'las páginas las dibuja verovio, que no está instalado: ejecutar npm install verovio, o usar check, o chart --format musicxml',
 };
 
+const stand: StandWords = {
+  law: 'La mano que cierra hace bajar el sonido hasta un poco por encima del armónico inferior, nunca subir.',
+  sheets: { note: 'Una nota', part: 'Una parte', lesson: 'Una lección' },
+  toSheet: 'Ir a la hoja',
+  stays: 'Nada sale de esta página. No necesita red ni envía nada; su parte se queda con usted.',
+  engravedBy: 'Música grabada por Verovio (LGPL 3).',
+  language: 'Idioma',
+  itself: 'Español',
+  usual: 'según el uso',
+  namings: ['letras inglesas', 'letras alemanas', 'do re mi'],
+  writtenNote: 'Nota escrita',
+  partKey: 'Parte en',
+  lower: 'Un semitono más abajo',
+  higher: 'Un semitono más arriba',
+  hand: 'La mano en el pabellón',
+  open: 'abierto',
+  sealed: 'tapado del todo',
+  closing: (closed, cents) => `cerrado al ${closed} %, ${cents} cents bajo el sonido abierto`,
+  hear: 'Mantener el sonido',
+  silence: 'Silencio',
+  letClose: 'Oír cómo cierra la mano',
+  ladder: 'Cómo la mano hace bajar el sonido',
+  pulled: (number, note) => `Armónico ${number}, ${note}: este es el que baja`,
+  above: (number, note) => `Armónico ${number}, ${note}: el sonido se detiene por encima de él`,
+  comesToRest: (cents) => `tapado, ${cents} cents por encima`,
+  waysToPlay: 'Maneras de tocarla, la más usual primero',
+  noPicture: 'Aquí la mano no hace nada que se pueda dibujar: elegir otra nota u otra trompa.',
+  choosePart: 'Elegir un archivo MusicXML',
+  orDrop: 'o soltarlo sobre esta página, comprimido o no.',
+  putAway: 'Guardar',
+  example: 'Poner el ejemplo',
+  marked: 'Anotada',
+  cleared: 'Limpia',
+  completed: 'Anotada y completada',
+  print: 'Imprimir',
+  engraving: 'Se está grabando la música …',
+  notEngraved: 'La música de esta parte no se puede dibujar; lo que se encontró está aquí de todos modos.',
+  notRead: (name, reason) => `${name}: ${reason}.`,
+  tooLarge: (name, megabytes) => `${name} pasa de ${megabytes} MB: elegir la parte en lugar de la partitura.`,
+  noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${parts}. Decir cuál tomar por tal.`,
+  noKey: (name) => `${name}: la parte no dice cómo transporta. Elegir su tono.`,
+  hornPart: 'Parte leída',
+  findThem: 'todas las trompas',
+  handTime: 'Tiempo de la mano en segundos',
+  tempo: '♩ por minuto si no se indica',
+  bassClef: 'Clave de fa',
+  bassClefs: {
+    auto: 'según el aspecto de las notas',
+    old: 'una octava baja (antigua)',
+    new: 'tal cual (nueva)',
+  },
+  teacher: 'Para el profesor, con digitaciones',
+  student: 'Para el alumno, sin ellas',
+  another: 'Otra',
+  usualKey: 'según el nivel',
+};
+
 /** What pages say. */
-export const pages: PageWords = { engraving, report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves, stand };

@@ -5,23 +5,22 @@ import type { Pitch } from '../pitch/pitch.ts';
 import type { KindWords } from './areas/etudes.ts';
 import { decimalText, hornText, keyText, listText } from './fingerings.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 import { capital } from './listed.ts';
 import { noteClassName, noteName } from './noteNames.ts';
 
 /** What a kind is called and trains. @param kind its word, such as `bend` */
-export function kindWords(kind: string, { language }: Reader): KindWords {
-  return WORDS[language].etudes.kinds[kind]!;
+export function kindWords(kind: string, { words }: Reader): KindWords {
+  return words.etudes.kinds[kind]!;
 }
 
 /** The title of a lesson. @param week from 1, or null outside a course */
-export function lessonTitle(week: number | null, { language }: Reader): string {
-  return week === null ? WORDS[language].etudes.lesson : WORDS[language].etudes.lessonOfWeek(week);
+export function lessonTitle(week: number | null, { words }: Reader): string {
+  return week === null ? words.etudes.lesson : words.etudes.lessonOfWeek(week);
 }
 
 /** `Horn in F`, `Natural horn in E♭`: the name at the head of a part. */
 export function instrumentText(horn: Horn, reader: Reader): string {
-  const { hornIn, naturalHornIn } = WORDS[reader.language].etudes;
+  const { hornIn, naturalHornIn } = reader.words.etudes;
   if (!horn.natural) return hornIn(keyText('F', reader));
   return naturalHornIn(keyText(horn.crookFollowsPart ? 'F' : horn.sides[0]!.name, reader));
 }
@@ -31,7 +30,7 @@ export function keyInModeText(
   { tonic, mode }: { readonly tonic: Pitch; readonly mode: 'major' | 'minor' },
   reader: Reader,
 ): string {
-  return WORDS[reader.language].etudes.key[mode](noteClassName(tonic, reader));
+  return reader.words.etudes.key[mode](noteClassName(tonic, reader));
 }
 
 /** Why there is no étude, as data. */
@@ -61,7 +60,7 @@ export type EtudeObstacle =
 
 /** Why there is no étude, and what to choose instead, as one clause without a full stop. */
 export function obstacleText(obstacle: EtudeObstacle, reader: Reader): string {
-  const words = WORDS[reader.language].etudes;
+  const words = reader.words.etudes;
   if (obstacle.is === 'no-time')
     return words.noTime(decimalText(obstacle.handSeconds, 2, reader), obstacle.tempo);
   const [low, high] = [noteName(obstacle.low, reader), noteName(obstacle.high, reader)];
@@ -95,7 +94,7 @@ const LONGEST_LINE = 124;
  * what makes it hard, and what is risky in it.
  */
 export function headTexts(facts: SheetFacts, reader: Reader): readonly string[] {
-  const words = WORDS[reader.language].etudes;
+  const words = reader.words.etudes;
   const { horn, level, seed, difficulty, keys, rangeSemitones, changesPerMinute, risky } = facts;
   const keyTexts = keys
     .map((key) => keyInModeText(key, reader))

@@ -3,7 +3,6 @@ import type { Finding } from '../rules/rules.ts';
 import type { FindingText } from './areas/findings.ts';
 import type { Speech } from './areas/speech.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 import { speechFor } from './speech.ts';
 
 /**
@@ -14,7 +13,7 @@ import { speechFor } from './speech.ts';
  */
 export function findingText({ id, cause }: Finding, reader: Reader): FindingText {
   // The rule's id tells which fields there are; the compiler cannot follow it through the table.
-  const say = WORDS[reader.language].findings[id] as (cause: Finding['cause'], speech: Speech) => FindingText;
+  const say = reader.words.findings[id] as (cause: Finding['cause'], speech: Speech) => FindingText;
   return say(cause, speechFor(reader));
 }
 

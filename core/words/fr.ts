@@ -12,6 +12,7 @@ import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
+import type { StandWords } from './areas/stand.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
@@ -940,5 +941,65 @@ const engraving: EngravingWords = {
     'les pages sont dessinées par verovio, qui n’est pas installé : lancer npm install verovio, ou employer check, ou chart --format musicxml',
 };
 
+const stand: StandWords = {
+  law: 'La main qui ferme fait descendre le son jusqu’un peu au-dessus de l’harmonique inférieur, jamais monter.',
+  sheets: { note: 'Une note', part: 'Une partie', lesson: 'Une leçon' },
+  toSheet: 'Aller à la feuille',
+  stays:
+    'Rien ne quitte cette page. Elle n’a besoin d’aucun réseau et n’envoie rien ; votre partie reste chez vous.',
+  engravedBy: 'Musique gravée par Verovio (LGPL 3).',
+  language: 'Langue',
+  itself: 'Français',
+  usual: 'selon l’usage',
+  namings: ['lettres anglaises', 'lettres allemandes', 'do ré mi'],
+  writtenNote: 'Note écrite',
+  partKey: 'Partie en',
+  lower: 'Un demi-ton plus bas',
+  higher: 'Un demi-ton plus haut',
+  hand: 'La main dans le pavillon',
+  open: 'ouvert',
+  sealed: 'bouché à fond',
+  closing: (closed, cents) => `fermé à ${closed} %, ${cents} cents sous le son ouvert`,
+  hear: 'Tenir le son',
+  silence: 'Silence',
+  letClose: 'Entendre la main fermer',
+  ladder: 'Comment la main fait descendre le son',
+  pulled: (number, note) => `Harmonique ${number}, ${note} : c’est lui qui descend`,
+  above: (number, note) => `Harmonique ${number}, ${note} : le son s’arrête au-dessus de lui`,
+  comesToRest: (cents) => `bouché, ${cents} cents au-dessus`,
+  waysToPlay: 'Façons de la jouer, la plus usuelle d’abord',
+  noPicture: 'La main ne fait rien ici qui se dessine : choisir une autre note ou un autre cor.',
+  choosePart: 'Choisir un fichier MusicXML',
+  orDrop: 'ou le déposer sur cette page, compressé ou non.',
+  putAway: 'Ranger',
+  example: 'Poser l’exemple',
+  marked: 'Annotée',
+  cleared: 'Effacée',
+  completed: 'Annotée et complétée',
+  print: 'Imprimer',
+  engraving: 'La musique se grave …',
+  notEngraved: 'La musique de cette partie ne peut être dessinée ; ce qui a été trouvé est là quand même.',
+  notRead: (name, reason) => `${name} : ${reason}.`,
+  tooLarge: (name, megabytes) =>
+    `${name} dépasse ${megabytes} Mo : choisir la partie au lieu de la partition.`,
+  noHorn: (name, parts) =>
+    `${name} : aucune partie n’est un cor ; il y a ${parts}. Dire laquelle prendre pour tel.`,
+  noKey: (name) => `${name} : la partie ne dit pas comment elle transpose. Choisir son ton.`,
+  hornPart: 'Partie lue',
+  findThem: 'tous les cors',
+  handTime: 'Temps de la main en secondes',
+  tempo: '♩ par minute, à défaut d’indication',
+  bassClef: 'Clé de fa',
+  bassClefs: {
+    auto: 'selon l’allure des notes',
+    old: 'une octave plus bas (ancienne)',
+    new: 'telle quelle (nouvelle)',
+  },
+  teacher: 'Pour le professeur, avec doigtés',
+  student: 'Pour l’élève, sans doigtés',
+  another: 'Une autre',
+  usualKey: 'selon le niveau',
+};
+
 /** What pages say. */
-export const pages: PageWords = { engraving, report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves, stand };

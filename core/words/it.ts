@@ -12,6 +12,7 @@ import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { ReportWords } from './areas/report.ts';
 import type { ScoreWords } from './areas/scores.ts';
+import type { StandWords } from './areas/stand.ts';
 import type { SummaryWords } from './areas/summary.ts';
 import type { EngravingWords, PageWords, Words } from './areas/words.ts';
 import { groupedBy, listed } from './listed.ts';
@@ -929,5 +930,62 @@ const engraving: EngravingWords = {
     'le pagine sono disegnate da verovio, che non è installato: eseguire npm install verovio, o usare check, o chart --format musicxml',
 };
 
+const stand: StandWords = {
+  law: 'La mano che chiude fa scendere il suono fin poco sopra l’armonico inferiore, mai salire.',
+  sheets: { note: 'Una nota', part: 'Una parte', lesson: 'Una lezione' },
+  toSheet: 'Vai al foglio',
+  stays: 'Nulla lascia questa pagina. Non le serve la rete e non invia nulla; la vostra parte resta da voi.',
+  engravedBy: 'Musica incisa da Verovio (LGPL 3).',
+  language: 'Lingua',
+  itself: 'Italiano',
+  usual: 'secondo l’uso',
+  namings: ['lettere inglesi', 'lettere tedesche', 'do re mi'],
+  writtenNote: 'Nota scritta',
+  partKey: 'Parte in',
+  lower: 'Un semitono sotto',
+  higher: 'Un semitono sopra',
+  hand: 'La mano nel padiglione',
+  open: 'aperto',
+  sealed: 'chiuso del tutto',
+  closing: (closed, cents) => `chiuso al ${closed} %, ${cents} cent sotto il suono aperto`,
+  hear: 'Tenere il suono',
+  silence: 'Silenzio',
+  letClose: 'Sentire la mano che chiude',
+  ladder: 'Come la mano fa scendere il suono',
+  pulled: (number, note) => `Armonico ${number}, ${note}: è questo che scende`,
+  above: (number, note) => `Armonico ${number}, ${note}: il suono si ferma sopra di lui`,
+  comesToRest: (cents) => `chiuso, ${cents} cent sopra`,
+  waysToPlay: 'Modi di suonarla, prima il più usuale',
+  noPicture: 'Qui la mano non fa nulla che si possa disegnare: scegliere un’altra nota o un altro corno.',
+  choosePart: 'Scegliere un file MusicXML',
+  orDrop: 'o lasciarlo cadere su questa pagina, compresso o no.',
+  putAway: 'Riporre',
+  example: 'Aprire l’esempio',
+  marked: 'Annotata',
+  cleared: 'Ripulita',
+  completed: 'Annotata e completata',
+  print: 'Stampare',
+  engraving: 'La musica viene incisa …',
+  notEngraved: 'La musica di questa parte non si può disegnare; ciò che è stato trovato sta comunque qui.',
+  notRead: (name, reason) => `${name}: ${reason}.`,
+  tooLarge: (name, megabytes) => `${name} supera ${megabytes} MB: scegliere la parte invece della partitura.`,
+  noHorn: (name, parts) => `${name}: nessuna parte è un corno; c’è ${parts}. Dire quale prendere per tale.`,
+  noKey: (name) => `${name}: la parte non dice come traspone. Scegliere il suo tono.`,
+  hornPart: 'Parte letta',
+  findThem: 'tutti i corni',
+  handTime: 'Tempo della mano in secondi',
+  tempo: '♩ al minuto, se non indicate',
+  bassClef: 'Chiave di basso',
+  bassClefs: {
+    auto: 'secondo l’aspetto delle note',
+    old: 'un’ottava sotto (antica)',
+    new: 'come sta scritta (nuova)',
+  },
+  teacher: 'Per l’insegnante, con diteggiature',
+  student: 'Per l’allievo, senza',
+  another: 'Un’altra',
+  usualKey: 'secondo il livello',
+};
+
 /** What pages say. */
-export const pages: PageWords = { engraving, report, chart, curves };
+export const pages: PageWords = { engraving, report, chart, curves, stand };

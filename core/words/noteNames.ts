@@ -5,13 +5,12 @@
 import { type Pitch, parsePitch, printPitch, printPitchClass, type Step } from '../pitch/pitch.ts';
 import type { NamedPitch } from '../stopping/names.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 
 /** The name of a note without its octave: `C♯`, `Cis`, `do♯`. */
-export function noteClassName(pitch: Pitch, { noteNaming, language }: Reader): string {
+export function noteClassName(pitch: Pitch, { noteNaming, words }: Reader): string {
   if (noteNaming === 'english') return printPitchClass(pitch);
   if (noteNaming === 'german') return GERMAN[pitch.step][pitch.alter] ?? printPitchClass(pitch);
-  return WORDS[language].syllables[pitch.step] + printPitchClass(pitch).slice(1);
+  return words.syllables[pitch.step] + printPitchClass(pitch).slice(1);
 }
 
 /**

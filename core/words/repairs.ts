@@ -3,12 +3,11 @@ import { SIGN_TEXTS } from '../data/signs.ts';
 import type { Repair, RepairStep } from '../repairs/repair.ts';
 import type { RepairWords } from './areas/repairs.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 import { noteName } from './noteNames.ts';
 
 /** What is said before and after a repair. */
-export function repairWords({ language }: Reader): RepairWords {
-  return WORDS[language].repairs;
+export function repairWords({ words }: Reader): RepairWords {
+  return words.repairs;
 }
 
 /**
@@ -18,7 +17,7 @@ export function repairWords({ language }: Reader): RepairWords {
  * repairText({ kind: 'other-start', steps }, ENGLISH_READER) // => 'Start from G4'
  */
 export function repairText({ kind, steps }: Repair, reader: Reader): string {
-  const { labels } = WORDS[reader.language].repairs;
+  const { labels } = reader.words.repairs;
   const notes = new Set(steps.map(({ noteIndex }) => noteIndex));
   return labels[kind](whatOf(steps[0]!, reader), notes.size);
 }
@@ -30,7 +29,7 @@ function whatOf(step: RepairStep, reader: Reader): string {
     case 'sign':
       return step.sign ? SIGN_TEXTS[step.sign] : '';
     case 'word':
-      return WORDS[reader.language].repairs.quoted(step.text);
+      return reader.words.repairs.quoted(step.text);
     case 'join':
       return '';
   }

@@ -5,21 +5,20 @@ import { type Counts, totalOf, type VerdictCounts } from '../rules/counts.ts';
 import type { Verdict } from '../stopping/fingering.ts';
 import { decimalText, listText } from './fingerings.ts';
 import type { Reader } from './language.ts';
-import { WORDS } from './languages.ts';
 
 const VERDICTS: readonly Verdict[] = ['sure', 'risky', 'impossible'];
 
 /** `12 stopped notes: 9 sure, 2 risky, 1 impossible; open notes: 1 risky`. */
 export function countText({ stopped, open }: Counts, reader: Reader): string {
-  const { stoppedNotes, openNotes } = WORDS[reader.language].summary;
+  const { stoppedNotes, openNotes } = reader.words.summary;
   const first = stoppedNotes(totalOf(stopped), verdictsText(stopped, reader));
   const beside = verdictsText({ ...open, sure: 0 }, reader);
   return beside === '' ? first : `${first}; ${openNotes(beside)}`;
 }
 
-function verdictsText(counts: VerdictCounts, { language }: Reader): string {
+function verdictsText(counts: VerdictCounts, { words }: Reader): string {
   return VERDICTS.filter((verdict) => counts[verdict] > 0)
-    .map((verdict) => WORDS[language].summary.verdicts[verdict](counts[verdict]))
+    .map((verdict) => words.summary.verdicts[verdict](counts[verdict]))
     .join(', ');
 }
 
@@ -31,30 +30,30 @@ const MOST_BARS = 12;
  * @param count how many bars that is, where some of them are told together, as in `3–5`
  */
 export function barsText(measures: readonly string[], reader: Reader, count = measures.length): string {
-  const { bars, more } = WORDS[reader.language].summary;
+  const { bars, more } = reader.words.summary;
   const shown = measures.slice(0, MOST_BARS);
   const rest = measures.length - shown.length;
   return bars(listText(rest > 0 ? [...shown, more(rest)] : shown, reader), count);
 }
 
 /** `3 more`, at the end of a list that was cut. @param count of what is left out */
-export function moreText(count: number, { language }: Reader): string {
-  return WORDS[language].summary.more(count);
+export function moreText(count: number, { words }: Reader): string {
+  return words.summary.more(count);
 }
 
 /** That some notes, whose verdict would colour them, kept a colour of their own. @param count 1 or more */
-export function keptColourText(count: number, { language }: Reader): string {
-  return WORDS[language].summary.keptColour(count);
+export function keptColourText(count: number, { words }: Reader): string {
+  return words.summary.keptColour(count);
 }
 
 /** `bar 4`. */
-export function barText(measure: string, { language }: Reader): string {
-  return WORDS[language].summary.bar(measure);
+export function barText(measure: string, { words }: Reader): string {
+  return words.summary.bar(measure);
 }
 
 /** `bar 3, beat 2½`. @param beat in beats of the time signature, from 1 */
 export function placeText(measure: string, beat: number, reader: Reader): string {
-  return WORDS[reader.language].summary.place(measure, beatText(beat, reader));
+  return reader.words.summary.place(measure, beatText(beat, reader));
 }
 
 /** Beats as they are spoken of: `2`, `2½`, or with a decimal. @param beat in beats of the time signature, from 1 */
@@ -78,7 +77,7 @@ export function completionText(
   completions: readonly { readonly kind: RepairKind }[],
   reader: Reader,
 ): string {
-  const { nothingAdded, signs, words, added } = WORDS[reader.language].summary;
+  const { nothingAdded, signs, words, added } = reader.words.summary;
   const signCount = completions.filter(({ kind }) => kind === 'sign-added').length;
   const wordCount = completions.length - signCount;
   const what = [signCount > 0 ? signs(signCount) : '', wordCount > 0 ? words(wordCount) : ''];

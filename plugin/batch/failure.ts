@@ -1,5 +1,5 @@
 /** What ends a command or one of its files: one clear line for the user. */
-import { COMMAND_LINE_WORDS, type CommandLineWords } from '../../core/index.ts';
+import { type CommandLineWords, commandLineWords, ENGLISH_READER } from '../../core/index.ts';
 
 /** A line that is put into words where it is told. */
 export type Say = (words: CommandLineWords) => string;
@@ -10,7 +10,7 @@ export class Failure extends Error {
   readonly say: Say;
 
   constructor(say: Say) {
-    super(say(COMMAND_LINE_WORDS.en));
+    super(say(commandLineWords(ENGLISH_READER)));
     this.name = 'Failure';
     this.say = say;
   }

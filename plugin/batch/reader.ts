@@ -1,7 +1,7 @@
 /** Who reads what the command says: asked for by an option, else by the system's locale. */
 import {
-  COMMAND_LINE_WORDS,
   type CommandLineWords,
+  commandLineWords,
   LANGUAGES,
   languageOf,
   NOTE_NAMINGS,
@@ -25,8 +25,8 @@ export function readerOfRun(args: readonly string[], env: NodeJS.ProcessEnv): Re
 }
 
 /** The words of the command line for a reader. */
-export function wordsFor({ language }: Reader): CommandLineWords {
-  return COMMAND_LINE_WORDS[language];
+export function wordsFor(reader: Pick<Reader, 'language'>): CommandLineWords {
+  return commandLineWords(reader);
 }
 
 /** `--name value` or `--name=value`; the last counts. */

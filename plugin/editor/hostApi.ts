@@ -210,6 +210,8 @@ export interface ScriptEngine {
   colorEqual(one: unknown, other: unknown): boolean;
   locale(): { readonly name: string };
   resolvedUrl(url: string): unknown;
+  /** Makes an item from QML text; what it imports lies beside `url`. */
+  createQmlObject(text: string, parent: object, url: unknown): object;
   openUrlExternally(url: string): boolean;
 }
 

@@ -16,9 +16,9 @@ import {
   type Reader,
   readerOf,
   type Settings,
+  standWords,
 } from '../../core/index.ts';
 import { remembered } from './remembered.ts';
-import { STAND_WORDS } from './words/languages.ts';
 
 /** The language that was chosen, or nothing for the system's. */
 export const chosenLanguage = remembered<Language | ''>('language', '', (value) =>
@@ -68,7 +68,7 @@ const systemLanguage = navigator.languages.map(languageOf).find((language) => la
 export const reader = computed<Reader>(() =>
   readerOf(chosenLanguage.value || systemLanguage, chosenNaming.value || null),
 );
-export const words = computed(() => STAND_WORDS[reader.value.language]);
+export const words = computed(() => standWords(reader.value));
 
 /** Whoever plays. */
 export const settings = computed<Settings>(() => ({

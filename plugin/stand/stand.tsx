@@ -2,7 +2,14 @@
 /** The page: a stand with three sheets on it, of which one lies on top. */
 import { effect } from '@preact/signals';
 import { render } from 'preact';
-import { LANGUAGES, type Language, NOTE_NAMINGS, type NoteNaming, panelWords } from '../../core/index.ts';
+import {
+  LANGUAGES,
+  type Language,
+  NOTE_NAMINGS,
+  type NoteNaming,
+  panelWords,
+  standWords,
+} from '../../core/index.ts';
 import { chosenLanguage, chosenNaming, reader, words } from './choices.ts';
 import { startEngraver } from './engraver/engraver.ts';
 import { LessonSheet } from './lesson/lessonSheet.tsx';
@@ -13,15 +20,6 @@ import { remembered } from './remembered.ts';
 const SHEETS = { note: NoteSheet, part: PartSheet, lesson: LessonSheet } as const;
 type SheetName = keyof typeof SHEETS;
 const NAMES = Object.keys(SHEETS) as SheetName[];
-
-/** Each language in its own words. */
-const LANGUAGE_NAMES: { readonly [language in Language]: string } = {
-  en: 'English',
-  de: 'Deutsch',
-  fr: 'Français',
-  it: 'Italiano',
-  es: 'Español',
-};
 
 const onTop = remembered<SheetName>('sheet', 'note', (value) => NAMES.includes(value as SheetName));
 takeFromAddress();
@@ -88,7 +86,7 @@ function Stand() {
               <option value="">{say.usual}</option>
               {LANGUAGES.map((language) => (
                 <option key={language} value={language}>
-                  {LANGUAGE_NAMES[language]}
+                  {standWords({ language }).itself}
                 </option>
               ))}
             </select>

@@ -11,13 +11,7 @@ import type { FingeringReason, HandState } from '../../core/stopping/fingering.t
 import { findingText } from '../../core/words/findings.ts';
 import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
 import { ENGLISH_READER, languageOf, type Reader, readerOf } from '../../core/words/language.ts';
-import {
-  COMMAND_LINE_WORDS,
-  LANGUAGES,
-  type Language,
-  PAGE_WORDS,
-  WORDS,
-} from '../../core/words/languages.ts';
+import { LANGUAGES, type Language, SAID } from '../../core/words/languages.ts';
 import { noteClassName, noteName } from '../../core/words/noteNames.ts';
 import { reportWords } from '../../core/words/report.ts';
 import { barsText, completionText, countText } from '../../core/words/summary.ts';
@@ -49,7 +43,7 @@ describe.each(LANGUAGES)('findings in %s', (language) => {
     if (language === 'en') return;
     for (const finding of FINDINGS) {
       const own = findingText(finding, reader);
-      const english = findingText(finding, { language: 'en', noteNaming: reader.noteNaming });
+      const english = findingText(finding, readerOf('en', reader.noteNaming));
       expect(own.brief).not.toBe(english.brief);
       expect(own.message).not.toBe(english.message);
       expect(own.remedy).not.toBe(english.remedy);
@@ -148,18 +142,20 @@ const SHARED: { readonly [language in Language]?: readonly string[] } = {
     'report.table.note',
     'report.table.notes',
     'report.table.verdict',
+    'stand.silence',
   ],
   it: ['commandLine.told.standardInput'],
   es: ['report.glissando.natural'],
 };
 /** Names, unit signs and the like, the same in every language. */
 const NO_WORDS =
-  /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|curves\.cents|fingerings\.decimalSign)$/;
+  /^(?:commandLine\.units\.cents|commandLine\.explain\.cents|curves\.cents|fingerings\.decimalSign|stand\.namings\.2|stand\.notRead)$/;
 
 /** Every area of a language. */
 function allOf(language: Language): { readonly [area: string]: unknown } {
-  const { usualNaming, syllables, ...areas } = WORDS[language];
-  return { ...areas, ...PAGE_WORDS[language], commandLine: COMMAND_LINE_WORDS[language] };
+  const { words, pages, commandLine } = SAID[language];
+  const { usualNaming, syllables, ...areas } = words;
+  return { ...areas, ...pages, commandLine };
 }
 
 /** All texts of a language but its findings, by name, with values that no text can hold by chance. */
@@ -242,7 +238,7 @@ test('every reason and every state has its words in every language', () => {
     'unusual-degree',
   ];
   const states: HandState[] = ['open', 'half-stopped', 'stopped', 'echo', 'stopping-mute', 'straight-mute'];
-  for (const words of LANGUAGES.map((language) => WORDS[language])) {
+  for (const words of LANGUAGES.map((language) => SAID[language].words)) {
     for (const reason of reasons) {
       expect(words.fingerings.reasons[reason]).toMatch(/\p{L}{3}/u);
       expect(words.fingerings.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);

@@ -199,6 +199,19 @@ describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine 
     });
   });
 
+  it.each([
+    ['de_DE', 'Bezeichnet.'],
+    ['pt_BR', 'Annotated.'],
+  ])('speaks the language of %s, if it is one of ours', async (locale, said) => {
+    const { results, complaints } = await inEngine(
+      program!,
+      [{ take: 'open', version: 40600, music: standInOf(PART) }, PANEL, { take: 'press', name: 'annotate' }],
+      locale,
+    );
+    expect(results[2]).toBe(said);
+    expect(complaints).toBe('');
+  });
+
   it('gets right in our script what it gets wrong in others', async () => {
     expect(await trialsIn(program!)).toEqual({
       captured: [1, 2, 3],

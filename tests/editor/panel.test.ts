@@ -1,9 +1,11 @@
 /** The panel in the real editor, without a screen: what it asks, groups, steps through and writes at a press. */
 import { afterAll, expect, it } from 'vitest';
+import { ENGLISH_READER, LANGUAGES, readerOf } from '../../core/words/language.ts';
+import { panelWords } from '../../core/words/panel.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, open, stopped } from './rig/music.ts';
-import type { PanelAct, PanelMoment } from './rig/steps.ts';
+import type { PanelAct, PanelMoment, Step } from './rig/steps.ts';
 
 afterAll(removeFolders);
 
@@ -95,6 +97,18 @@ inEveryHost('the panel', (host) => {
     expect(signs(signed, 'brassMuteOpen')).toBe(0);
     const undone = await run.text('undone.mscx');
     expect(undone).toBe(await run.text('before.mscx'));
+  });
+
+  it('speaks the editor’s language, from a script of its own for each, and else English', async () => {
+    const locales = [...LANGUAGES.map((language) => `${language}_XX`), 'pt_BR', 'C'];
+    const { results } = await host.run(
+      PART,
+      locales.map((locale): Step => ({ do: 'speak', locale })),
+    );
+    const english = panelWords(ENGLISH_READER).labels.annotate;
+    const own = LANGUAGES.map((language) => panelWords(readerOf(language)).labels.annotate);
+    expect(new Set(own).size).toBe(LANGUAGES.length);
+    expect(results).toEqual([...own, english, english]);
   });
 
   it('says that undo took the annotations back, and that redo wrote them again', async () => {

@@ -11,6 +11,7 @@ import type { PanelWords } from './panel.ts';
 import type { RepairWords } from './repairs.ts';
 import type { ReportWords } from './report.ts';
 import type { ScoreWords } from './scores.ts';
+import type { StandWords } from './stand.ts';
 import type { SummaryWords } from './summary.ts';
 
 /** What both doors say. */
@@ -43,4 +44,5 @@ export interface PageWords {
   readonly report: ReportWords;
   readonly chart: ChartWords;
   readonly curves: CurveWords;
+  readonly stand: StandWords;
 }

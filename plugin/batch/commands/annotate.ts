@@ -1,6 +1,6 @@
 /** `bellhand annotate FILE…`: writes fingerings, natural pitches and colours over the stopped notes. */
 import { Command } from 'commander';
-import type { Reader } from '../../../core/index.ts';
+import { plainReader, type Reader } from '../../../core/index.ts';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { pairOutputs } from '../files/outputs.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
@@ -31,7 +31,7 @@ export function annotateCommand(reader: Reader): Command {
       process.exitCode = await runFiles(
         {
           kind: 'annotate',
-          reader,
+          reader: plainReader(reader),
           reading: readingOf(options),
           ...showOf(options),
           complete: options.complete ?? false,

@@ -1,6 +1,6 @@
 /** `bellhand check FILE…`: says what was found, and writes nothing. Ends with 1 when a note is impossible. */
 import { Command } from 'commander';
-import type { Reader } from '../../../core/index.ts';
+import { plainReader, type Reader } from '../../../core/index.ts';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { refuseInputAsStandardOutput } from '../files/outputs.ts';
 import { oneOf } from '../options/optionValues.ts';
@@ -30,7 +30,7 @@ export function checkCommand(reader: Reader): Command {
     process.exitCode = await runFiles(
       {
         kind: 'check',
-        reader,
+        reader: plainReader(reader),
         reading: readingOf(options),
         format: options.format,
         isOneOfMany: files.length > 1,

@@ -1,6 +1,6 @@
 /** `bellhand clear FILE…`: takes out what annotate wrote, and nothing else. */
 import { Command } from 'commander';
-import type { Reader } from '../../../core/index.ts';
+import { plainReader, type Reader } from '../../../core/index.ts';
 import { runFiles, withJobs } from '../files/fileCommand.ts';
 import { pairOutputs } from '../files/outputs.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
@@ -22,7 +22,7 @@ export function clearCommand(reader: Reader): Command {
   return withJobs(withForce(command, words), words).action(async (files: string[], options: ClearOptions) => {
     const pairs = pairOutputs(files, options, 'cleared');
     process.exitCode = await runFiles(
-      { kind: 'clear', reader, force: options.force ?? false },
+      { kind: 'clear', reader: plainReader(reader), force: options.force ?? false },
       pairs,
       options.jobs,
     );

@@ -1,15 +1,17 @@
 /** What is done to one file, start to end, by whichever thread: read, examine, write, tell. */
 import {
   barsText,
-  COMMAND_LINE_WORDS,
   type CommandLineWords,
   completionText,
   countNotes,
   countText,
+  ENGLISH_READER,
   type Examination,
   findingResultsOf,
   keptColourText,
+  type PlainReader,
   type Reader,
+  readerOf,
   resultOf,
   type Show,
   transposeOf,
@@ -30,7 +32,7 @@ import { named, openScoreAt } from './scoreAt.ts';
 /** The task of a run; plain data, the same for every file. */
 export type FileTask = (AnnotateTask | ClearTask | CheckTask) & {
   /** Whoever reads what is told and written. */
-  readonly reader: Reader;
+  readonly reader: PlainReader;
 };
 
 interface AnnotateTask {
@@ -70,16 +72,17 @@ export interface Outcome {
 export function runFileTask(task: FileTask, pair: FilePair): Outcome {
   try {
     const file = openScoreAt(pair.input);
-    if (task.kind === 'annotate') return annotate(task, task.reader, pair, file);
-    if (task.kind === 'clear') return clear(task, task.reader, pair, file);
-    return check(task, task.reader, pair.input, file);
+    const reader = readerOf(task.reader.language, task.reader.noteNaming);
+    if (task.kind === 'annotate') return annotate(task, reader, pair, file);
+    if (task.kind === 'clear') return clear(task, reader, pair, file);
+    return check(task, reader, pair.input, file);
   } catch (fault) {
     const line = lineOf(fault, pair, wordsFor(task.reader));
     const isData =
       task.kind === 'check' && (task.format === 'json-lines' || (task.format === 'json' && task.isOneOfMany));
     return {
       lines: isData
-        ? [printableJson({ file: pair.input, error: lineOf(fault, pair, COMMAND_LINE_WORDS.en) })]
+        ? [printableJson({ file: pair.input, error: lineOf(fault, pair, wordsFor(ENGLISH_READER)) })]
         : [],
       messages: [line],
       exit: EXIT.failed,

@@ -1,5 +1,5 @@
 /** What the page asks of the engraving worker, and what comes back. Plain data, since it crosses threads. */
-import type { Reader, Settings, Show, Transposition } from '../../../core/index.ts';
+import type { PlainReader, Settings, Show, Transposition } from '../../../core/index.ts';
 import type { Screen } from '../../pages/partMusic.ts';
 
 /** An order; its ticket comes back with every answer. */
@@ -22,7 +22,7 @@ export type Order =
       readonly key: Transposition | null;
       readonly settings: Settings;
       readonly show: Show;
-      readonly reader: Reader;
+      readonly reader: PlainReader;
       readonly screen: Screen;
     };
 

@@ -1,5 +1,5 @@
 /** The worker that engraves: it holds the engraver, which is large and slow to start, away from the page's own thread. */
-import { type Examination, examine, isHandState, marksFor } from '../../../core/index.ts';
+import { type Examination, examine, isHandState, marksFor, readerOf } from '../../../core/index.ts';
 import { inKey } from '../../musicxml/read/keyed.ts';
 import { readScore } from '../../musicxml/read/readScore.ts';
 import { writeMarks } from '../../musicxml/write/writeMarks.ts';
@@ -33,7 +33,8 @@ async function engraveSheet({ ticket, text, width }: Extract<Order, { kind: 'she
 
 /** A part with its remarks, as the report has it; one part of a score after another. */
 async function engravePart(order: Extract<Order, { kind: 'part' }>): Promise<void> {
-  const { ticket, text, partIds, key, settings, show, reader, screen } = order;
+  const { ticket, text, partIds, key, settings, show, screen } = order;
+  const reader = readerOf(order.reader.language, order.reader.noteNaming);
   const score = readScore(text, { parts: partIds });
   const examinations = score.horns.map(({ passage }) => examine(inKey(passage, key), settings));
   const marks = score.horns.map(({ id }, i) => ({

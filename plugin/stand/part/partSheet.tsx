@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /** "A part": laid on the stand, examined, engraved with its remarks, and taken home marked. */
 import { effect, signal } from '@preact/signals';
-import { reportWords } from '../../../core/index.ts';
+import { plainReader, reportWords } from '../../../core/index.ts';
 import low from '../../batch/demo/low-water.musicxml';
 import { entryList } from '../../pages/findingEntries.ts';
 import { fingeringTable } from '../../pages/fingeringTable.ts';
@@ -42,7 +42,7 @@ effect(() => {
     key: key.value,
     settings: settings.value,
     show: show.value,
-    reader: reader.value,
+    reader: plainReader(reader.value),
     screen: isNarrow.value ? 'narrow' : 'wide',
   } as const;
   progress.value = 'engraving';

@@ -58,10 +58,11 @@ function folderWithPlugin(): Promise<string> {
   return prepared;
 }
 
-/** Takes steps in a script engine. @returns what each returned, and what the engine complained of */
+/** Takes steps in a script engine. @param locale of the system, such as `de_DE` @returns what each returned, and what the engine complained of */
 export async function inEngine(
   program: string,
   steps: readonly EngineStep[],
+  locale = 'C',
 ): Promise<{ results: readonly unknown[]; complaints: string }> {
   const shared = await folderWithPlugin();
   const folder = await temporaryFolder('engine');
@@ -72,7 +73,7 @@ export async function inEngine(
       program,
       ['-I', join(folder, 'modules'), join(folder, 'drive.qml')],
       {
-        env: engineEnvironment(folder),
+        env: { ...engineEnvironment(folder), LC_ALL: `${locale}.UTF-8` },
         timeout: 60_000,
         maxBuffer: 1e8,
       },

@@ -201,6 +201,12 @@ MuseScore {
         },
         "result": function (step) { return JSON.parse(Script.Bellhand.resultNow(hostFor(step))) },
         "findings": function (step) { return opened(step).view() },
+        // What the button says that annotates, in an editor of another language.
+        "speak": function (step) {
+            var engine = altered(Qt, { locale: function () { return { name: step.locale } } })
+            var host = Script.Bellhand.hostOf(root, file, engine)
+            return Script.Bellhand.openPanel(host).view().words.annotate
+        },
         // What the panel's button does; then the score that is open is the étude.
         "etude": function (step) {
             var panel = opened(step)

@@ -19,6 +19,8 @@ export type Step =
   | { readonly do: 'save'; readonly as: string }
   /** What the command line would print of the same music. */
   | { readonly do: 'result' }
+  /** What the panel's button for annotating says in an editor of another language. */
+  | { readonly do: 'speak'; readonly locale: string }
   /** What the panel would list. */
   | { readonly do: 'findings' }
   | { readonly do: 'show'; readonly row: number }

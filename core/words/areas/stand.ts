@@ -1,5 +1,5 @@
-/** What the page itself says: its sheets, controls and refusals. What is said of music comes from the core. */
-import type { BassClef } from '../../../core/index.ts';
+/** What the page without installation says itself: its sheets, controls and refusals. What is said of music comes from the core. */
+import type { BassClef } from '../../part/settings.ts';
 
 /** One language's words. */
 export interface StandWords {
@@ -12,6 +12,8 @@ export interface StandWords {
   /** Who engraves, and under which licence. */
   readonly engravedBy: string;
   readonly language: string;
+  /** What the language calls itself. */
+  readonly itself: string;
   /** For what follows the system or the language. */
   readonly usual: string;
   /** How the English, the German and the Latin world name notes, in this order. */
