@@ -18,15 +18,16 @@ import { CHART_STYLE } from './chartStyle.ts';
 import { type EngravedSystem, type Engraving, engrave } from './engrave.ts';
 import { closedBy, fingeredText, naturalText } from './fingeringTable.ts';
 import { Html, html } from './html.ts';
+import { textWidth } from './letterWidths.ts';
 import { pageText } from './page.ts';
 import { VERDICT_SIGNS } from './verdicts.ts';
 
 /** Width of one note's staff, in tenths of a millimetre at full size: just wide enough for clef, accidental and note. */
-const CARD_WIDTH = 280;
+const CARD_WIDTH = 225;
 /** Rows of large notes. */
 const ROWS = 3;
 /** Small notes on a line; fewer are no larger. */
-const SMALL_A_LINE = 18;
+const SMALL_A_LINE = 14;
 
 /**
  * The text of a chart for one player's horn.
@@ -60,20 +61,20 @@ export async function chartPage(player: Settings, reader: Reader = ENGLISH_READE
     { id: 'low', heading: words.low, notes: low },
     { id: 'high', heading: words.high, notes: high },
   ].filter((group) => group.notes.length > 0);
-  const smallSize = sizeFor([...low, ...high], SMALL_MM, (STRIP_SHARE * SHEET_MM) / beside, reader);
+  const small = sizesFor([...low, ...high], SMALL_MM, (STRIP_SHARE * SHEET_MM) / beside, reader);
   const strips: Html[] = [];
   for (const { id, heading, notes: those } of groups) {
     strips.push(
-      html`<section style="--share: ${(STRIP_SHARE * those.length) / beside}" aria-labelledby="${id}"><h2 id="${id}">${heading}</h2><ol class="cards small" style="--columns: ${those.length}; --size: ${smallSize}mm">${await cards(those)}</ol></section>`,
+      html`<section style="--share: ${(STRIP_SHARE * those.length) / beside}" aria-labelledby="${id}"><h2 id="${id}">${heading}</h2><ol class="cards small" style="--columns: ${those.length}; ${small}">${await cards(those)}</ol></section>`,
     );
   }
-  const largeSize = sizeFor(main, LARGE_MM, SHEET_MM / columns, reader);
+  const large = sizesFor(main, LARGE_MM, SHEET_MM / columns, reader);
   return pageText({
     title,
     header: html`<h1>${title}</h1>`,
-    main: html`<section class="front" aria-labelledby="chart"><h2 class="unseen" id="chart">${words.chart}</h2><ol class="cards large" style="--columns: ${columns}; --size: ${largeSize}mm">${await cards(main)}</ol>
+    main: html`<section class="front" aria-labelledby="chart"><h2 class="unseen" id="chart">${words.chart}</h2><ol class="cards large" style="--columns: ${columns}; ${large}">${await cards(main)}</ol>
 ${strips.length > 0 && html`<div class="beside">${strips}</div>`}
-<p class="legend">${chartLegend(player, notes, reader).join(' ')}</p></section>
+<p class="legend">${chartLegend(player, notes, reader).join(' ').replace('↑ ↓', '↑\u00a0↓')}</p></section>
 ${chartBack(notes, player, reader)}`,
     footer: html`<p>${words.madeBy}</p>`,
     engravings,
@@ -82,32 +83,28 @@ ${chartBack(notes, player, reader)}`,
   });
 }
 
-/** Millimetres from which the fingered notes are read: large from a metre away, small from the stand. */
-const LARGE_MM = 10.5;
-const SMALL_MM = 3.9;
+/** Letters of the fingered notes and of the names below, in millimetres of the A4 sheet: large for a metre's distance. */
+const LARGE_MM = { fingered: 12, name: 5 } as const;
+const SMALL_MM = { fingered: 7, name: 3.2 } as const;
 /** What the notes of a line share on paper, in millimetres, and what is clear between them. */
 const SHEET_MM = 277;
 const GAP_MM = 1.5;
 /** What the small notes take of it; the rest lies between low and high. */
 const STRIP_SHARE = 0.97;
-/** How wide bold letters are, in parts of their size: capitals, small letters, spaces, the widest sign, all others. */
-const LETTER_WIDTHS = [
-  [/[A-Z]/, 0.72],
-  [/[a-zé]/, 0.47],
-  [/ /, 0.25],
-  [/≈/, 0.85],
-  [/./, 0.55],
-] as const;
-
-/** The size of letters at which the longest fingering of a line fits its card, in millimetres. */
-function sizeFor(notes: readonly ChartNote[], most: number, cardMm: number, reader: Reader): number {
-  const widest = Math.max(1, ...notes.map((note) => widthOf(fingeredOn(note, reader))));
-  return Math.round(100 * Math.min(most, (cardMm - GAP_MM) / widest)) / 100;
-}
-
-function widthOf(text: string): number {
-  const width = (letter: string) => LETTER_WIDTHS.find(([letters]) => letters.test(letter))![1];
-  return [...text].reduce((sum, letter) => sum + width(letter), 0);
+/** The sizes of letters at which the longest texts of a line fit their cards, as a style. */
+function sizesFor(
+  notes: readonly ChartNote[],
+  most: { readonly fingered: number; readonly name: number },
+  cardMm: number,
+  reader: Reader,
+): string {
+  const fitting = (largest: number, text: (note: ChartNote) => string) => {
+    const widest = Math.max(1, ...notes.map((note) => textWidth(text(note))));
+    return Math.floor(100 * Math.min(largest, (cardMm - GAP_MM) / widest)) / 100;
+  };
+  const fingered = fitting(most.fingered, (note) => fingeredOn(note, reader));
+  const name = fitting(most.name, (note) => namesBelow(note, reader).join(' '));
+  return `--size: ${fingered}; --name: ${name}`;
 }
 
 /** What stands large below a note: note and valves, with the sign for luck; on a natural horn how far the hand closes. */
@@ -115,6 +112,16 @@ function fingeredOn({ examined }: ChartNote, reader: Reader): string {
   const { namedFrom, fingering, verdict, player, reading } = examined;
   if (player.horn.natural) return reading.state === 'open' ? 'o' : closedBy(fingering!.band);
   return signed(verdict, fingeredText(namedFrom, fingering!, reader));
+}
+
+/** Below it, the written note, and the natural pitch of one that is not open. */
+function namesBelow({ examined }: ChartNote, reader: Reader): readonly [name: string, natural: string] {
+  const { namedFrom, fingering, verdict, player, reading, note } = examined;
+  const name = noteName(note.written, reader);
+  return [
+    player.horn.natural ? signed(verdict, name) : name,
+    reading.state === 'open' ? '' : naturalText(namedFrom, fingering!, reader),
+  ];
 }
 
 function signed(verdict: Verdict, text: string): string {
@@ -128,26 +135,30 @@ interface Frame {
   readonly below: number;
 }
 
+/** What the engraver leaves clear around a system, in units of its drawing. */
+const EDGE = 250;
+
 function commonFrame(systems: readonly EngravedSystem[]): Frame {
   let above = 0;
   let below = 0;
   for (const { bars, height } of systems)
     for (const { top, bottom } of bars.values()) {
-      above = Math.max(above, top);
-      below = Math.max(below, height - bottom);
+      above = Math.max(above, top - EDGE);
+      below = Math.max(below, height - bottom - EDGE);
     }
   return { above, below };
 }
 
 function card(note: ChartNote, system: EngravedSystem, { above, below }: Frame, reader: Reader): Html {
-  const { namedFrom, fingering, reading, verdict, player, note: printed } = note.examined;
+  const { reading, verdict, note: printed } = note.examined;
   const name = noteName(printed.written, reader);
   const [staff] = system.bars.values();
-  const { top, bottom } = staff ?? { top: above, bottom: system.height - below };
+  const { left, right, top, bottom } = staff!;
   const isOpen = reading.state === 'open';
+  const [printedName, natural] = namesBelow(note, reader);
   const label = isOpen ? name : chartWords(reader).stoppedNote(name);
-  return html`<li class="card"><svg class="music" role="img" aria-label="${label}" viewBox="0 ${top - above} ${system.width} ${above + bottom - top + below}">${new Html(system.content)}</svg>
+  return html`<li class="card"><svg class="music" role="img" aria-label="${label}" viewBox="${left} ${top - above} ${right - left} ${above + bottom - top + below}">${new Html(system.content)}</svg>
 <p class="fingered ${VERDICT_SIGNS[verdict].className}">${fingeredOn(note, reader)}</p>
-<p class="name"><span>${player.horn.natural ? signed(verdict, name) : name}</span>${!isOpen && html` <span class="quiet">${naturalText(namedFrom, fingering!, reader)}</span>`}</p></li>
+<p class="name"><span>${printedName}</span>${natural !== '' && html` <span class="quiet">${natural}</span>`}</p></li>
 `;
 }

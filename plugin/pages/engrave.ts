@@ -40,8 +40,8 @@ export interface EngravingLook {
   readonly width: number;
   /** True to break lines where the score says so, false to fill them. */
   readonly keepsBreaks: boolean;
-  /** True where marks are so short that notes may stand close. */
-  readonly isClose?: boolean;
+  /** True for a list of short pieces: their marks are so short that notes may stand close, and a short last line stays short. */
+  readonly isList?: boolean;
 }
 
 /** Ids that the page looks for start so; the engraver's own are dropped. */
@@ -90,11 +90,13 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     adjustPageHeight: true,
     breaks: look.keepsBreaks ? 'line' : 'auto',
     // Lines that the score breaks are all as long; the last line of a text that fills them may be short.
-    minLastJustification: look.keepsBreaks ? 0 : 0.8,
+    minLastJustification: look.keepsBreaks && !look.isList ? 0 : 0.8,
     header: 'none',
     footer: 'none',
+    defaultTopMargin: 1.3,
+    defaultBottomMargin: 1.3,
     scale: 100,
-    ...(look.isClose ? CLOSE : isTight(musicXml) ? WIDE : ROOMY),
+    ...(look.isList ? CLOSE : isTight(musicXml) ? WIDE : ROOMY),
     svgViewBox: true,
     svgRemoveXlink: true,
     smuflTextFont: 'embedded',

@@ -44,12 +44,9 @@ export function slideRows(slides: readonly HandSlide[]): readonly SlideRow[] {
     .filter((row) => row.slides.length > 0);
 }
 
-/** Slides on a line, if the notes they start from come out so. */
-const SLIDES_A_LINE = 9;
-
 /** Shares a row out to lines of about the same length; slides from one note stay together. */
-function isLineStart(slides: readonly HandSlide[], move: HandMove): readonly boolean[] {
-  const lineLength = Math.ceil(slides.length / Math.ceil(slides.length / SLIDES_A_LINE));
+function isLineStart(slides: readonly HandSlide[], move: HandMove, aLine: number): readonly boolean[] {
+  const lineLength = Math.ceil(slides.length / Math.ceil(slides.length / aLine));
   let onLine = 0;
   return slides.map((slide, i) => {
     const startsNote =
@@ -69,6 +66,9 @@ export function endsOf({ open, stopped }: HandSlide, move: HandMove): readonly [
 /** In signs: words that speak of stopped notes would be read as the word over a stopped passage. */
 const HEADINGS: { readonly [move in HandMove]: string } = { closing: 'o ↘ +', opening: '+ ↗ o' };
 
+/** How many slides a line of an editor's page holds. */
+const SLIDES_A_LINE = 9;
+
 /** What stands around the slides. */
 interface SlideScoreTexts {
   readonly title: string;
@@ -76,19 +76,21 @@ interface SlideScoreTexts {
   readonly lines: readonly string[];
   /** True to tell over the first row of each way which way it is. */
   readonly hasHeadings: boolean;
+  /** Slides on a line, if the notes they start from come out so. */
+  readonly aLine?: number;
 }
 
 /** The score of some rows. */
 export function slideScoreText(
   rows: readonly SlideRow[],
   player: Settings,
-  { title, lines, hasHeadings }: SlideScoreTexts,
+  { title, lines, hasHeadings, aLine = SLIDES_A_LINE }: SlideScoreTexts,
 ): string {
   const measures: XmlElement[] = [];
   const marks: Mark[] = [];
   rows.forEach(({ move, clef, slides }, r) => {
     const nextRow = rows[r + 1];
-    const lineStarts = isLineStart(slides, move);
+    const lineStarts = isLineStart(slides, move, aLine);
     slides.forEach((slide, i) => {
       const [from] = endsOf(slide, move);
       const next = slides[i + 1];

@@ -88,23 +88,23 @@ footer { padding: 2rem 1.5rem 3rem; font-size: .85rem; color: var(--faint); }
   h1 { font-size: 1.5rem; } .system > .paper { padding: .3rem .2rem; }
 }
 @media print {
-  @page { size: A4; margin: 12mm 13mm; }
+  @page { margin: 10mm 13mm; }
   :root { color-scheme: light; --desk: #fff; --sheet: #fff; --ink: #000; --faint: #444; --rule: #999; --no: ${VERDICT_INKS.impossible}; --doubt: ${VERDICT_INKS.risky}; }
   body { font-size: 9pt; line-height: 1.3; orphans: 2; widows: 2; }
   header, main, footer { max-width: none; padding: 0; } footer { padding-top: 2mm; font-size: 7.5pt; }
-  h1 { font-size: 17pt; margin: 0 0 1mm; } h2 { font-size: 12pt; margin: 4mm 0 1.5mm; } h3, h4 { font-size: inherit; } p { margin: 1mm 0; max-width: none; }
+  h1 { font-size: 17pt; margin: 0 0 1mm; } h2 { font-size: 12pt; margin: 3mm 0 1mm; } h3, h4 { font-size: inherit; } p { margin: 1mm 0; max-width: none; }
   nav, .skip { display: none; }
   .paper { background: none; box-shadow: none; }
   .box { max-width: none; margin: 2mm 0; padding: 1mm 3mm; border-left-width: 1.5mm; break-inside: avoid; } .box .lead { font-size: 10.5pt; }
   .entries { max-width: none; margin: 1.5mm 0; columns: 2; column-gap: 6mm; font-size: 8.5pt; line-height: 1.25; } .entry { margin: 0 0 1.8mm; padding: 0 0 0 2mm; break-inside: avoid; }
   .entry details, .sound { display: none; } .over-music { margin: 3mm 0 1mm; } details { margin: 0 0 2mm; } summary { padding: 0; break-after: avoid; }
-  .system { grid-template-columns: minmax(0, 1fr); gap: 0; margin-bottom: 3mm; break-inside: avoid; }
-  .system > .paper { padding: 0; position: static; }
-  .remarks { columns: 3; column-gap: 4mm; font-size: 7.5pt; line-height: 1.2; margin: 0; } .remark { padding: 0 0 0 1.5mm; margin: 0 0 1.5mm; } .remark p, .entry p { margin: .4mm 0 0; }
-  .path { max-width: 44mm; margin: .5mm 0; }
+  .system { grid-template-columns: minmax(0, 1fr); gap: 0; margin-bottom: 2.5mm; break-inside: avoid; }
+  .system > .paper { padding: 0; position: static; max-width: 178mm; }
+  .remarks:not(:has(> :only-child)) { columns: 3; column-gap: 4mm; } .remarks { font-size: 7.5pt; line-height: 1.2; margin: 0; } .remark { padding: 0 0 0 1.5mm; margin: 0 0 1.5mm; } .remark p, .entry p { margin: .4mm 0 0; }
+  .path { max-width: 40mm; margin: .5mm 0; }
   .remark, tr, .card { break-inside: avoid; }
   h2, h3, thead, caption { break-after: avoid; }
-  .scroll { overflow: visible; } table { font-size: 8pt; line-height: 1.2; } caption { padding-bottom: 1mm; } th, td { padding: .45mm 2mm .45mm 0; }
+  .scroll { overflow: visible; } table { font-size: 8pt; line-height: 1.2; } caption { padding-bottom: 1mm; } th, td { padding: .38mm 2mm .38mm 0; }
   .on-screen { display: none; } .on-paper { display: block; }
   .reading { columns: 3; column-gap: 5mm; font-size: 7.5pt; line-height: 1.2; } .reading p { margin: 0 0 1mm; break-inside: avoid; }
   a { text-decoration: none; }

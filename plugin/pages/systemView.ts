@@ -20,7 +20,7 @@ export interface Remark {
 
 const RING_RADIUS = 175;
 /** Room below a system for rings. */
-const RING_ROOM = 620;
+const RING_ROOM = 560;
 
 /** A system and its remarks. */
 export function systemView(

@@ -25,6 +25,7 @@ import {
   stumblingBlocks,
   withPage,
 } from './browser.ts';
+import { PAPERS, sheetsOf } from './paper.ts';
 
 const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url), 'utf8');
 
@@ -88,7 +89,7 @@ describe('the page', () => {
     expect(examinations[0]!.notes).toHaveLength(2000);
     expect(examinations[0]!.findings.length).toBeGreaterThan(50);
     expect(Buffer.byteLength(page)).toBeLessThan(5_000_000);
-  });
+  }, 120_000);
 
   it('says of a part without stopped notes just that', async () => {
     const { page } = await reportOf(DEMO.replace(/<stopped\/>/g, '').replace(/gestopft/g, 'dolce'));
@@ -485,17 +486,9 @@ describeInBrowser('the report', () => {
     });
   });
 
-  it('prints on A4 sheets, without links for the screen', async () => {
+  it('prints on the reader’s own paper, without links for the screen', async () => {
     await withPage(demo.page, { colorScheme: 'dark' }, async ({ page }) => {
-      const paper = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1');
-      const sheets = paper.match(/\/MediaBox\s*\[[^\]]*\]/g)!;
-      expect(sheets).toHaveLength(2);
-      // ISO 216: A4 is 210 by 297 mm, 595.3 by 841.9 points.
-      for (const sheet of sheets) {
-        const [, , width, height] = sheet.match(/[\d.]+/g)!.map(Number);
-        expect(Math.abs(width! - 595.3)).toBeLessThan(1);
-        expect(Math.abs(height! - 841.9)).toBeLessThan(1);
-      }
+      for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name, paper.name]);
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('nav').isVisible()).toBe(false);
       expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(

@@ -1,3 +1,5 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
 /** The chart for composers: where published tables and the trade have the hand take a note, and that a part may be written so. */
 import { afterAll, describe, expect, it, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
@@ -10,6 +12,10 @@ import { slidePage } from '../../plugin/pages/slidePage.ts';
 import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
 import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
 import { brokenAccessRules, closeBrowser, describeInBrowser, faintTexts, withPage } from './browser.ts';
+import { PAPERS, sheetsOf } from './paper.ts';
+
+/** A4 without its margins, in pixels. */
+const SHEET = { width: Math.round((188 * 96) / 25.4), height: Math.round((281 * 96) / 25.4) };
 
 afterAll(closeBrowser);
 
@@ -95,17 +101,41 @@ test('notes a semitone apart are told as a range', () => {
 });
 
 describeInBrowser('the page of slides', () => {
-  it.each(['double', 'single-f', 'single-bflat', 'double-stop-valve', 'natural-f'])(
-    'is one sheet for %s in every language',
+  // The longest of them, a usual one, and the shortest.
+  it.each(['double-ascending', 'double', 'double-stop-valve', 'natural-f'])(
+    'is one sheet for %s in every language, on either paper, filled to its foot',
     async (id) => {
       for (const language of LANGUAGES) {
-        await withPage(await slidePage(player(id), readerOf(language)), {}, async ({ page }) => {
-          const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-          expect(paper.match(/\/MediaBox/g), language).toHaveLength(1);
+        const text = await slidePage(player(id), readerOf(language));
+        await withPage(text, { viewport: SHEET }, async ({ page }) => {
+          for (const paper of PAPERS) expect(await sheetsOf(page, paper), language).toEqual([paper.name]);
+          await page.emulateMedia({ media: 'print' });
+          const empty = await page.locator('section svg.music').evaluateAll((all) => {
+            const shown = all.map((svg) => svg.getBoundingClientRect()).filter(({ height }) => height > 0);
+            return Math.max(...shown.slice(1).map(({ top }, i) => top - shown[i]!.bottom)) / innerHeight;
+          });
+          expect(empty).toBeLessThan(0.12);
         });
       }
     },
+    120_000,
   );
+
+  it('is engraved anew for a telephone', async () => {
+    const text = await slidePage(DEFAULT_SETTINGS);
+    await withPage(text, { viewport: { width: 360, height: 800 } }, async ({ page }) => {
+      const staves = await page
+        .locator('section svg.music')
+        .evaluateAll((all) =>
+          all
+            .filter((svg) => svg.getClientRects().length > 0)
+            .map((svg) => svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width),
+        );
+      expect(staves.length).toBeGreaterThan(20);
+      // A staff is 720 units high.
+      expect(720 * Math.min(...staves)).toBeGreaterThan(20);
+    });
+  });
 
   it.each([
     { colorScheme: 'light', width: 1280 },
@@ -117,7 +147,7 @@ describeInBrowser('the page of slides', () => {
       expect(await brokenAccessRules(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       const label = await page
-        .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]')
+        .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]:visible')
         .getAttribute('aria-label');
       expect(label).toContain('E4 to D4 (F horn 1+2)');
       expect(complaints).toEqual([]);
