@@ -4,7 +4,7 @@ import type { Bar, EtudeNote } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import { asIn, type Key, neighbourKeys, scaleBetween } from './key.ts';
 import { melodyFaults } from './melody.ts';
-import { phrasesOf } from './pageLines.ts';
+import { FULL_LINE, lineStarts, phrasesOf } from './pageLines.ts';
 
 /** Fewer bars than this are no room for a question and its answer, each with an echo. */
 const ROOM_BARS = 12;
@@ -87,6 +87,12 @@ export function sings(key: Key, bars: readonly Bar[]): boolean {
     const last = lastDegree(key, phrase);
     return last >= 0 && melodyFaults({ notes, barLengths, ends: [0] }).length === 0;
   });
+}
+
+/** True when the last line is full enough to be printed in full width. */
+export function endsOnFullLine(bars: readonly Bar[]): boolean {
+  const last = bars.slice(lineStarts(bars).lastIndexOf(true));
+  return last.reduce((sum, { notes }) => sum + notes.length, 0) >= FULL_LINE;
 }
 
 /** True when there is a note of another key on the way, and none of one in the last two bars. */

@@ -5,6 +5,7 @@ import type { Fingering } from '../stopping/fingering.ts';
 import { type Bar, type EtudeNote, mostOfOneBar, quartersOf } from './bar.ts';
 import {
   asksAndAnswers,
+  endsOnFullLine,
   goesAwayAndComesHome,
   goesOn,
   goesSomewhere,
@@ -107,6 +108,11 @@ export const LAWS: readonly Law[] = [
     id: 'asks-and-answers',
     fault: 'dull',
     keeps: ({ kind, key, bars, plan }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars, plan.isMixed),
+  },
+  {
+    id: 'ends-on-a-full-line',
+    fault: 'dull',
+    keeps: ({ kind, bars }) => kind.kind !== 'phrase' || endsOnFullLine(bars),
   },
   {
     id: 'sings',

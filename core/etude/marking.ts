@@ -3,17 +3,40 @@ import { pitchCents } from '../pitch/pitch.ts';
 import { type Bar, type EtudeNote, type Meter, quartersOf } from './bar.ts';
 
 /** A hairpin over some bars, from the first note to the last. */
-export function swelling(bars: readonly Bar[], hairpin: 'crescendo' | 'diminuendo'): readonly Bar[] {
-  const notes = ([] as EtudeNote[]).concat(...bars.map((each) => each.notes));
-  const sounding = notes.filter(({ written }) => written !== null);
-  // Over one note, or none, a hairpin says nothing.
-  if (sounding.length < 2) return bars;
-  const [first, last] = [sounding[0]!, sounding[sounding.length - 1]!];
+export function swelling(bars: readonly Bar[], hairpin: Hairpin): readonly Bar[] {
+  return withHairpins(bars, (count) => [[hairpin, 0, count - 1]]);
+}
+
+/**
+ * Louder up to the high point, softer from the note after it.
+ * @param top the high point, counted in notes from 0
+ */
+export function arched(bars: readonly Bar[], top: number): readonly Bar[] {
+  return withHairpins(bars, (count) => [
+    ['crescendo', 0, top],
+    ['diminuendo', top < 2 ? top : top + 1, count - 1],
+  ]);
+}
+
+type Hairpin = 'crescendo' | 'diminuendo';
+
+/** Hairpins from note to note; over one note, or two, they say nothing. */
+function withHairpins(
+  bars: readonly Bar[],
+  wanted: (count: number) => readonly (readonly [hairpin: Hairpin, from: number, to: number])[],
+): readonly Bar[] {
+  const count = bars.reduce((sum, { notes }) => sum + notes.filter(({ written }) => written).length, 0);
+  const hairpins = wanted(count).filter(([, from, to]) => to - from > 1);
+  let at = -1;
   return bars.map((each) => ({
     ...each,
-    notes: each.notes.map((one) =>
-      one === first ? { ...one, hairpin } : one === last ? { ...one, hairpinEnds: true } : one,
-    ),
+    notes: each.notes.map((one) => {
+      if (!one.written) return one;
+      at += 1;
+      const begins = hairpins.filter(([, from]) => from === at)[0];
+      const ends = hairpins.some(([, , to]) => to === at);
+      return begins || ends ? { ...one, hairpin: begins?.[0] ?? null, hairpinEnds: ends } : one;
+    }),
   }));
 }
 

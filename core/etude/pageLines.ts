@@ -3,6 +3,8 @@ import type { Bar, EtudeNote } from './bar.ts';
 
 /** Notes on a line, as wide as they are under their fingerings; with more, fingerings would touch. */
 const MOST_ROOM = 34;
+/** Notes and rests that fill the last line of a page: with fewer some editors leave it short. Counted in version 3.2.3 of one. */
+export const FULL_LINE = 11;
 /** Bars of a line where nothing else is said; and at most, since a fingering stands over every note. */
 const USUAL_BARS = 4;
 const MOST_BARS = 5;

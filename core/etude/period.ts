@@ -1,5 +1,5 @@
 /** Questions and answers: how long phrases are, over which chords they go, in what rhythm, and where they lie. */
-import type { Meter } from './bar.ts';
+import { type Meter, quartersOf } from './bar.ts';
 import { CHORDS, type Chord, CLOSE_DEGREES, chordIn, PAUSE_DEGREES, restsIn } from './harmony.ts';
 import type { Key } from './key.ts';
 import type { Level } from './levels.ts';
@@ -22,18 +22,28 @@ export interface PhraseWish {
   readonly height: number;
 }
 
-/** Bars of each phrase: threes, fours and, after the first weeks, fives; two phrases at least where there is room, to ask and answer. */
-export function phraseLengths(random: Random, bars: number, level: Level): readonly number[] {
+/**
+ * Bars of each phrase: threes, fours and, after the first weeks, fives where so many find room on a line; two phrases at
+ * least where there is room, to ask and answer, the last as long as any, so that its line is filled.
+ */
+export function phraseLengths(
+  random: Random,
+  bars: number,
+  level: Level,
+  choices: readonly Rhythms[],
+): readonly number[] {
   if (bars <= 5) return [bars];
   const found: number[][] = [];
-  const sizes = level === 1 ? [3, 4] : [3, 4, 5];
+  const isRoomy = choices.some(({ meter }) => quartersOf(meter) <= 3);
+  const sizes = level === 1 || !isRoomy ? [3, 4] : [3, 4, 5];
   const fill = (left: number, taken: number[]): void => {
     if (left === 0) found.push(taken);
     else if (found.length < 200)
       for (const size of sizes) if (size <= left) fill(left - size, [...taken, size]);
   };
   fill(bars, []);
-  return found.length > 0 ? pick(random, found) : [bars];
+  const filled = found.filter((lengths) => lengths.every((each) => each <= lengths[lengths.length - 1]!));
+  return filled.length > 0 ? pick(random, filled) : [bars];
 }
 
 const { I, ii, IV, V, vi } = CHORDS;
@@ -115,6 +125,11 @@ export function placesOf({ bars, ends, height }: PhraseWish): readonly Place[] {
     }
   });
   return places;
+}
+
+/** Notes and rests of a phrase. */
+export function eventsIn({ bars }: PhraseWish): number {
+  return bars.reduce((sum, { rhythm }) => sum + rhythm.length, 0);
 }
 
 /** Notes of a rhythm. */

@@ -30,6 +30,7 @@ const FOURS: Rhythms = {
   closing: [
     [3, -1],
     [1, 2, -1],
+    [1, 1, 1, -1],
     [0.5, 0.5, 2, -1],
   ],
 };
@@ -117,5 +118,5 @@ export function metersThrough(
 }
 
 function choiceOf({ meter, moving, closing }: Rhythms, level: Level): Rhythms {
-  return { meter, moving: moving.slice(...CHOICE[level]), closing: closing.slice(0, level + 1) };
+  return { meter, moving: moving.slice(...CHOICE[level]), closing: closing.slice(0, level + 2) };
 }

@@ -130,6 +130,11 @@ describe('a bad example is caught', () => {
       },
     ],
     [
+      'ends-on-a-full-line',
+      'four bars of long notes',
+      () => caseOf(phrase, C, 1, phrases('o2G4 o2A4 | o2C5 o2D5 | o2C5 o2B4 | o3C5 r1'), 60),
+    ],
+    [
       'sings',
       'a phrase that climbs to its end',
       () => caseOf(phrase, C, 1, phrases('o1G4 o1A4 o2B4 | o2G4 o2A4 | o2B4 o1C5 r1'), 60),

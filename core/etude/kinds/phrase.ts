@@ -18,9 +18,10 @@ import {
 import { neighbourKeys } from '../key.ts';
 import type { Level } from '../levels.ts';
 import { lineDrawer } from '../line.ts';
-import { slurred, swelling } from '../marking.ts';
+import { arched, slurred } from '../marking.ts';
 import { type Melody, melodyFaults } from '../melody.ts';
-import { type PhraseWish, phraseLengths, placesOf, soundingIn, wishFor } from '../period.ts';
+import { FULL_LINE } from '../pageLines.ts';
+import { eventsIn, type PhraseWish, phraseLengths, placesOf, soundingIn, wishFor } from '../period.ts';
 import { metersThrough } from '../rhythms.ts';
 import type { Tone } from '../tone.ts';
 import type { Draft, Workshop } from '../workshop.ts';
@@ -33,6 +34,9 @@ const DRAFTS_OF_FEW = 12;
 /** In so many of them an answer begins with the very notes of its question. */
 const ALIKE_DRAFTS = 20;
 
+/** Wishes for the last phrase at most, until its notes and rests fill the line that ends the page. */
+const WISHES = 24;
+
 /** Notes under one slur, at most. */
 const MOST_SLURRED: { readonly [level in Level]: number } = { 1: 2, 2: 4, 3: 6 };
 
@@ -44,8 +48,8 @@ interface Sung {
 
 function compose(workshop: Workshop): Draft {
   const { random, key, level, plan, length, meter } = workshop;
-  const lengths = phraseLengths(random, length / 2, level);
   const choices = metersThrough(random, meter, level, plan.isMixed);
+  const lengths = phraseLengths(random, length / 2, level, choices);
   const away = plan.isMixed ? neighbourKeys(key) : [];
   const way = Math.floor(random() * 2);
   const bars: Bar[] = [];
@@ -55,7 +59,9 @@ function compose(workshop: Workshop): Draft {
     const isAnswer = i % 2 === 1 || i === lengths.length - 1;
     const isLast = i === lengths.length - 1;
     const abroad = !isLast && away.length > 0 ? away[(way + i) % away.length]! : key;
-    const wish = wishFor(random, choices, count, isAnswer, question?.wish ?? null, key, abroad);
+    const draw = () => wishFor(random, choices, count, isAnswer, question?.wish ?? null, key, abroad);
+    let wish = draw();
+    for (let tries = 1; isLast && tries < WISHES && eventsIn(wish) < FULL_LINE; tries++) wish = draw();
     const line = sungLine(workshop, wish, question, before);
     question = isAnswer ? null : { wish, line };
     bars.push(...asPhrase(voiced(workshop, wish, line, 'open', 'mf')));
@@ -94,6 +100,7 @@ function melodyOf({ bars, ends }: PhraseWish, tones: readonly Tone[]): Melody {
   return { notes: tones, barLengths: bars.map(({ rhythm }) => soundingIn(rhythm)), ends };
 }
 
+/** A phrase in one of its voices: louder up to its high point, softer from there, a breath half way. */
 function voiced(
   { toneIn, level, isNatural }: Workshop,
   wish: PhraseWish,
@@ -104,28 +111,18 @@ function voiced(
   let next = 0;
   const cents = line.map(({ written }) => pitchCents(written));
   const top = cents.indexOf(Math.max(...cents));
-  let topBar = 0;
-  const bars = wish.bars.map(({ rhythm, meter, key }, at) => {
+  const bars = wish.bars.map(({ rhythm, meter, key }) => {
     const notes = rhythm.map((quarters) => {
       if (quarters < 0) return rest(-quarters);
-      if (next === top) topBar = at;
       const tone = toneIn(line[next++]!, key);
       return note(tone.written, quarters, voice === 'open' && !isNatural ? 'open' : tone.hand);
     });
     return slurred(bar(meter, notes), MOST_SLURRED[level]);
   });
-  // Half way: never before the last bar, which the line leads to.
-  const half = Math.ceil(bars.length / 2) - 1;
-  const shaped =
-    topBar > 0
-      ? [
-          ...swelling(bars.slice(0, topBar), 'crescendo'),
-          bars[topBar]!,
-          ...swelling(bars.slice(topBar + 1), 'diminuendo'),
-        ]
-      : [bars[0]!, ...swelling(bars.slice(1), 'diminuendo')];
-  return shaped.map((each, i) =>
-    i === 0 ? withDynamic(each, dynamic) : i === half && bars.length > 3 ? withBreath(each) : each,
+  // Never before the last bar, to which the line leads.
+  const half = bars.length > 3 ? Math.ceil(bars.length / 2) - 1 : -1;
+  return arched(bars, top).map((each, i) =>
+    i === 0 ? withDynamic(each, dynamic) : i === half ? withBreath(each) : each,
   );
 }
 
@@ -135,7 +132,7 @@ export const phrase = {
   needs: 'notes',
   tempo: { 1: 72, 2: 80, 3: 92 },
   meters: {
-    1: [FOUR_FOUR, THREE_FOUR],
+    1: [FOUR_FOUR],
     2: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT],
     3: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT, FIVE_FOUR],
   },
