@@ -7,6 +7,7 @@ import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
+import type { HornFileWords } from './areas/hornFiles.ts';
 import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
@@ -592,7 +593,35 @@ const panel: PanelWords = {
   },
 };
 
+const hornFile: HornFileWords = {
+  notJson: (plain) => `kein JSON: ${plain}`,
+  mustBe: (at, wanted, got) => `${at} verlangt ${wanted}, da steht ${got}`,
+  theFile: 'die Datei',
+  nothing: 'nichts',
+  wanted: {
+    sides: 'eine Liste von einer bis vier Seiten, jede { "name": …, "fundamental": … }',
+    'one-side': 'auf einem Naturhorn eine einzige Seite, den Bogen',
+    fundamental: 'den klingenden 1. Naturton, von C0 bis C3: F1 für ein Horn in F',
+    note: 'einen klingenden Notennamen in englischer Schreibung wie "F1"',
+    text: 'einen Text von 1 bis 60 Zeichen ohne <, > und &',
+    flag: 'true oder false',
+    valves: '"compromise", "ascending", "none" oder eine Liste von { "valves": "12", "semitones": 3 }',
+    'valve-numbers': '"0" oder die Nummern der Ventile, etwa "12"',
+  },
+  number: (from, to) => `eine Zahl von ${from} bis ${to}`,
+  whole: (from, to) => `eine ganze Zahl von ${from} bis ${to}`,
+  unknownField: (at, field, known) =>
+    `${at} hat ein Feld "${field}", das hier nichts bedeutet; eines von diesen schreiben: ${known}`,
+  shortSideFrom:
+    '"shortSideFrom" sagt die Seite selbst: dort "openFrom": "Db4" schreiben und es hier weglassen',
+  noSideStoppable: 'keine Seite lässt sich stopfen: "stoppable": false bei der weglassen, auf der man stopft',
+  orderForSome: '"stoppingOrder" steht bei einigen Seiten; für jede Seite angeben oder für keine',
+  orderTwice:
+    'zwei Seiten haben dieselbe "stoppingOrder"; mit 1, 2, … zählen, wie die Hand nach ihnen greift',
+};
+
 export const commandLine: CommandLineWords = {
+  hornFile,
   scores,
   help: {
     program: 'Griffe und Naturtöne für die gestopften Töne von Hornstimmen, und was keine Hand kann',

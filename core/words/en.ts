@@ -7,6 +7,7 @@ import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
+import type { HornFileWords } from './areas/hornFiles.ts';
 import type { HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
@@ -557,7 +558,34 @@ const panel: PanelWords = {
   },
 };
 
+const hornFile: HornFileWords = {
+  notJson: (plain) => `not JSON: ${plain}`,
+  mustBe: (at, wanted, got) => `${at} must be ${wanted}, got ${got}`,
+  theFile: 'the file',
+  nothing: 'nothing',
+  wanted: {
+    sides: 'a list of one to four sides, each { "name": …, "fundamental": … }',
+    'one-side': 'one side, the crook, on a natural horn',
+    fundamental: 'the sounding 1st harmonic, from C0 to C3: F1 for a horn in F',
+    note: 'a sounding note name such as "F1"',
+    text: 'a text of 1 to 60 characters without <, > and &',
+    flag: 'true or false',
+    valves: '"compromise", "ascending", "none", or a list of { "valves": "12", "semitones": 3 }',
+    'valve-numbers': '"0" or the numbers of the valves, as "12"',
+  },
+  number: (from, to) => `a number from ${from} to ${to}`,
+  whole: (from, to) => `a whole number from ${from} to ${to}`,
+  unknownField: (at, field, known) =>
+    `${at} has a field "${field}" that means nothing here; write one of ${known}`,
+  shortSideFrom:
+    '"shortSideFrom" is said by the side itself: write it there as "openFrom": "Db4", and leave it out here',
+  noSideStoppable: 'no side can be stopped: leave out "stoppable": false on the one players stop on',
+  orderForSome: '"stoppingOrder" is given for some sides; give it for every side, or for none',
+  orderTwice: 'two sides have the same "stoppingOrder"; number them 1, 2, … as the player reaches for them',
+};
+
 export const commandLine: CommandLineWords = {
+  hornFile,
   scores,
   help: {
     program: 'Fingerings and natural pitches for the stopped notes of horn parts, and what no hand can do',

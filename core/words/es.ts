@@ -7,6 +7,7 @@ import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
+import type { HornFileWords } from './areas/hornFiles.ts';
 import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
@@ -579,7 +580,33 @@ const panel: PanelWords = {
   },
 };
 
+const hornFile: HornFileWords = {
+  notJson: (plain) => `no es JSON: ${plain}`,
+  mustBe: (at, wanted, got) => `${at} pide ${wanted}, y ahí hay ${got}`,
+  theFile: 'el archivo',
+  nothing: 'nada',
+  wanted: {
+    sides: 'una lista de uno a cuatro lados, cada uno { "name": …, "fundamental": … }',
+    'one-side': 'un solo lado, el tono, en una trompa natural',
+    fundamental: 'el 1.er armónico real, de C0 a C3: F1 para una trompa en fa',
+    note: 'un nombre de nota real en letras inglesas, como "F1"',
+    text: 'un texto de 1 a 60 caracteres sin <, > ni &',
+    flag: 'true o false',
+    valves: '"compromise", "ascending", "none" o una lista de { "valves": "12", "semitones": 3 }',
+    'valve-numbers': '"0" o los números de los cilindros, como "12"',
+  },
+  number: (from, to) => `un número de ${from} a ${to}`,
+  whole: (from, to) => `un número entero de ${from} a ${to}`,
+  unknownField: (at, field, known) =>
+    `${at} tiene un campo "${field}" que aquí no significa nada; escribir uno de estos: ${known}`,
+  shortSideFrom: '"shortSideFrom" lo dice el propio lado: escribir ahí "openFrom": "Db4" y quitarlo aquí',
+  noSideStoppable: 'ningún lado se puede tapar: quitar "stoppable": false del lado en el que se tapa',
+  orderForSome: '"stoppingOrder" está en algunos lados; darlo en todos o en ninguno',
+  orderTwice: 'dos lados tienen el mismo "stoppingOrder"; numerarlos 1, 2, … según se toman',
+};
+
 export const commandLine: CommandLineWords = {
+  hornFile,
   scores,
   help: {
     program:

@@ -7,6 +7,7 @@ import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
+import type { HornFileWords } from './areas/hornFiles.ts';
 import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
@@ -592,7 +593,34 @@ const panel: PanelWords = {
   },
 };
 
+const hornFile: HornFileWords = {
+  notJson: (plain) => `ce n’est pas du JSON : ${plain}`,
+  mustBe: (at, wanted, got) => `${at} demande ${wanted}, on y trouve ${got}`,
+  theFile: 'le fichier',
+  nothing: 'rien',
+  wanted: {
+    sides: 'une liste d’un à quatre côtés, chacun { "name": …, "fundamental": … }',
+    'one-side': 'un seul côté, le ton, sur un cor naturel',
+    fundamental: 'le 1er harmonique réel, de C0 à C3 : F1 pour un cor en fa',
+    note: 'un nom de note réelle en lettres anglaises, comme "F1"',
+    text: 'un texte de 1 à 60 caractères sans <, > ni &',
+    flag: 'true ou false',
+    valves: '"compromise", "ascending", "none" ou une liste de { "valves": "12", "semitones": 3 }',
+    'valve-numbers': '"0" ou les numéros des pistons, comme "12"',
+  },
+  number: (from, to) => `un nombre de ${from} à ${to}`,
+  whole: (from, to) => `un nombre entier de ${from} à ${to}`,
+  unknownField: (at, field, known) =>
+    `${at} a un champ "${field}" qui ne veut rien dire ici ; en écrire un de ceux-ci : ${known}`,
+  shortSideFrom: '"shortSideFrom" se dit au côté lui-même : y écrire "openFrom": "Db4" et l’enlever ici',
+  noSideStoppable:
+    'aucun côté ne peut être bouché : enlever "stoppable": false de celui sur lequel on bouche',
+  orderForSome: '"stoppingOrder" est donné pour certains côtés ; le donner pour tous ou pour aucun',
+  orderTwice: 'deux côtés ont le même "stoppingOrder" ; les numéroter 1, 2, … dans l’ordre où on les prend',
+};
+
 export const commandLine: CommandLineWords = {
+  hornFile,
   scores,
   help: {
     program:

@@ -7,6 +7,7 @@ import type { CurveWords } from './areas/curves.ts';
 import type { EtudeWords } from './areas/etudes.ts';
 import type { FindingWords } from './areas/findings.ts';
 import type { FingeringWords } from './areas/fingerings.ts';
+import type { HornFileWords } from './areas/hornFiles.ts';
 import type { HornName, HornWords } from './areas/horns.ts';
 import type { PanelWords } from './areas/panel.ts';
 import type { RepairWords } from './areas/repairs.ts';
@@ -587,7 +588,33 @@ const panel: PanelWords = {
   },
 };
 
+const hornFile: HornFileWords = {
+  notJson: (plain) => `non è JSON: ${plain}`,
+  mustBe: (at, wanted, got) => `${at} chiede ${wanted}, e vi si trova ${got}`,
+  theFile: 'il file',
+  nothing: 'niente',
+  wanted: {
+    sides: 'un elenco da uno a quattro lati, ciascuno { "name": …, "fundamental": … }',
+    'one-side': 'un solo lato, il ritorto, su un corno naturale',
+    fundamental: 'il 1º armonico reale, da C0 a C3: F1 per un corno in fa',
+    note: 'un nome di nota reale in lettere inglesi, come "F1"',
+    text: 'un testo da 1 a 60 caratteri senza <, > e &',
+    flag: 'true o false',
+    valves: '"compromise", "ascending", "none" o un elenco di { "valves": "12", "semitones": 3 }',
+    'valve-numbers': '"0" o i numeri dei pistoni, come "12"',
+  },
+  number: (from, to) => `un numero da ${from} a ${to}`,
+  whole: (from, to) => `un numero intero da ${from} a ${to}`,
+  unknownField: (at, field, known) =>
+    `${at} ha un campo "${field}" che qui non significa nulla; scriverne uno di questi: ${known}`,
+  shortSideFrom: '"shortSideFrom" lo dice il lato stesso: scrivervi "openFrom": "Db4" e toglierlo qui',
+  noSideStoppable: 'nessun lato può essere chiuso: togliere "stoppable": false da quello su cui si chiude',
+  orderForSome: '"stoppingOrder" è dato per alcuni lati; darlo per tutti o per nessuno',
+  orderTwice: 'due lati hanno lo stesso "stoppingOrder"; numerarli 1, 2, … nell’ordine in cui si prendono',
+};
+
 export const commandLine: CommandLineWords = {
+  hornFile,
   scores,
   help: {
     program:

@@ -1,12 +1,14 @@
 /** Horns from JSON files: read, played on, and refused with one clear line. */
 import { describe, expect, test } from 'vitest';
+import { type HornFileError, readHornFile } from '../../core/horn/file/hornFile.ts';
 import type { Horn } from '../../core/horn/horn.ts';
-import { readHornFile } from '../../core/horn/hornFile.ts';
 import { DOUBLE } from '../../core/horn/horns/double.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { examine } from '../../core/rules/examine.ts';
+import { commandLineWords } from '../../core/words/commandLine.ts';
+import { ENGLISH_READER, LANGUAGES, readerOf } from '../../core/words/language.ts';
 
 /** A horn like the built-in double, written out. */
 const DOUBLE_FILE = {
@@ -123,78 +125,105 @@ describe('a horn file', () => {
 
 const SIDE = { name: 'F', fundamental: 'F1' };
 
+const FAULTS: readonly [file: unknown, message: string][] = [
+  [[], 'the file must be { "label"'],
+  [{}, 'sides must be a list of one to four sides, each { "name": …, "fundamental": … }, got nothing'],
+  [{ sides: [] }, 'sides must be a list'],
+  [
+    { sides: [SIDE], colour: 'gold' },
+    'the file has a field "colour" that means nothing here; write one of label',
+  ],
+  [{ sides: ['F'] }, 'sides[0] must be { "name": "F", "fundamental": "F1" }, got "F"'],
+  [{ sides: [{ name: 'F' }] }, 'sides[0].fundamental must be a sounding note name such as "F1", got nothing'],
+  [
+    { sides: [{ name: 'F', fundamental: 29 }] },
+    'sides[0].fundamental must be a sounding note name such as "F1", got 29',
+  ],
+  [{ sides: [{ name: 'F', fundamental: 'H1' }] }, 'sides[0].fundamental must be a sounding note name'],
+  [{ sides: [{ name: 'F', fundamental: 'F5' }] }, 'from C0 to C3'],
+  [{ sides: [{ fundamental: 'F1' }] }, 'sides[0].name must be a text'],
+  [{ sides: [{ ...SIDE, name: '<b>' }] }, 'sides[0].name must be a text'],
+  [
+    { sides: [SIDE, { ...SIDE, closureCents: '100' }] },
+    'sides[1].closureCents must be a number from 0 to 300, got "100"',
+  ],
+  [
+    { sides: [{ ...SIDE, closureCents: 900 }] },
+    'sides[0].closureCents must be a number from 0 to 300, got 900',
+  ],
+  [{ sides: [{ ...SIDE, closure: 100 }] }, 'sides[0] has a field "closure"'],
+  [
+    { sides: [{ ...SIDE, valves: 'rotary' }] },
+    'sides[0].valves must be "compromise", "ascending", "none", or a list',
+  ],
+  [
+    { sides: [{ ...SIDE, valves: [{ valves: 'x', semitones: 1 }] }] },
+    'sides[0].valves[0].valves must be "0" or the numbers',
+  ],
+  [
+    { sides: [{ ...SIDE, valves: [{ valves: '1' }] }] },
+    'sides[0].valves[0].semitones must be a number from -12 to 12, got nothing',
+  ],
+  [{ sides: [{ ...SIDE, stoppable: false }] }, 'no side can be stopped'],
+  [{ sides: [{ ...SIDE, stoppable: 'yes' }] }, 'sides[0].stoppable must be true or false, got "yes"'],
+  [{ sides: [SIDE, SIDE], natural: true }, 'sides must be one side, the crook, on a natural horn'],
+  [{ sides: [SIDE], shortSideFrom: 'Db4' }, 'write it there as "openFrom": "Db4"'],
+  [{ sides: [{ ...SIDE, openFrom: 61 }] }, 'sides[0].openFrom must be a sounding note name'],
+  [
+    { sides: [{ ...SIDE, stoppingOrder: 1.5 }] },
+    'sides[0].stoppingOrder must be a whole number from 1 to 4, got 1.5',
+  ],
+  [{ sides: [{ ...SIDE, stoppingOrder: 1 }, SIDE] }, 'give it for every side, or for none'],
+  [
+    {
+      sides: [
+        { ...SIDE, stoppingOrder: 1 },
+        { ...SIDE, stoppingOrder: 1 },
+      ],
+    },
+    'two sides have the same "stoppingOrder"',
+  ],
+];
+
 describe('a horn file is refused with one line that says what is wrong and what to write', () => {
-  test.each<[unknown, string]>([
-    [[], 'the file must be { "label"'],
-    [{}, 'sides must be a list of one to four sides, each { "name": …, "fundamental": … }, got nothing'],
-    [{ sides: [] }, 'sides must be a list'],
-    [
-      { sides: [SIDE], colour: 'gold' },
-      'the file has a field "colour" that means nothing here; write one of label',
-    ],
-    [{ sides: ['F'] }, 'sides[0] must be { "name": "F", "fundamental": "F1" }, got "F"'],
-    [
-      { sides: [{ name: 'F' }] },
-      'sides[0].fundamental must be a sounding note name such as "F1", got nothing',
-    ],
-    [
-      { sides: [{ name: 'F', fundamental: 29 }] },
-      'sides[0].fundamental must be a sounding note name such as "F1", got 29',
-    ],
-    [{ sides: [{ name: 'F', fundamental: 'H1' }] }, 'sides[0].fundamental must be a sounding note name'],
-    [{ sides: [{ name: 'F', fundamental: 'F5' }] }, 'from C0 to C3'],
-    [{ sides: [{ fundamental: 'F1' }] }, 'sides[0].name must be a text'],
-    [{ sides: [{ ...SIDE, name: '<b>' }] }, 'sides[0].name must be a text'],
-    [
-      { sides: [SIDE, { ...SIDE, closureCents: '100' }] },
-      'sides[1].closureCents must be a number from 0 to 300, got "100"',
-    ],
-    [
-      { sides: [{ ...SIDE, closureCents: 900 }] },
-      'sides[0].closureCents must be a number from 0 to 300, got 900',
-    ],
-    [{ sides: [{ ...SIDE, closure: 100 }] }, 'sides[0] has a field "closure"'],
-    [
-      { sides: [{ ...SIDE, valves: 'rotary' }] },
-      'sides[0].valves must be "compromise", "ascending", "none", or a list',
-    ],
-    [
-      { sides: [{ ...SIDE, valves: [{ valves: 'x', semitones: 1 }] }] },
-      'sides[0].valves[0].valves must be "0" or the numbers',
-    ],
-    [
-      { sides: [{ ...SIDE, valves: [{ valves: '1' }] }] },
-      'sides[0].valves[0].semitones must be a number from -12 to 12, got nothing',
-    ],
-    [{ sides: [{ ...SIDE, stoppable: false }] }, 'no side can be stopped'],
-    [{ sides: [{ ...SIDE, stoppable: 'yes' }] }, 'sides[0].stoppable must be true or false, got "yes"'],
-    [{ sides: [SIDE, SIDE], natural: true }, 'sides must be one side, the crook, on a natural horn'],
-    [{ sides: [SIDE], shortSideFrom: 'Db4' }, 'write it there as "openFrom": "Db4"'],
-    [{ sides: [{ ...SIDE, openFrom: 61 }] }, 'sides[0].openFrom must be a sounding note name'],
-    [
-      { sides: [{ ...SIDE, stoppingOrder: 1.5 }] },
-      'sides[0].stoppingOrder must be a whole number from 1 to 4, got 1.5',
-    ],
-    [{ sides: [{ ...SIDE, stoppingOrder: 1 }, SIDE] }, 'give it for every side, or for none'],
-    [
-      {
-        sides: [
-          { ...SIDE, stoppingOrder: 1 },
-          { ...SIDE, stoppingOrder: 1 },
-        ],
-      },
-      'two sides have the same "stoppingOrder"',
-    ],
-  ])('%j', (file, message) => {
-    expect(() => read(file)).toThrow(RangeError);
-    expect(() => read(file)).toThrow(message);
-    try {
-      read(file);
-    } catch (error) {
-      expect((error as Error).message).not.toContain('\n');
-      expect((error as Error).message.length).toBeLessThan(300);
-    }
+  test.each(FAULTS)('%j', (file, message) => {
+    const error = refusal(file);
+    expect(error).toBeInstanceOf(RangeError);
+    expect(error.message).toContain(message);
+    expect(error.message).not.toContain('\n');
+    expect(error.message.length).toBeLessThan(300);
   });
 
   test('not JSON at all', () => expect(() => readHornFile('{ "sides": ')).toThrow(/^not JSON: /));
+
+  test.each(LANGUAGES.filter((language) => language !== 'en'))(
+    'in %s too, with the same names and values',
+    (language) => {
+      const english = commandLineWords(ENGLISH_READER).hornFile;
+      const own = commandLineWords(readerOf(language)).hornFile;
+      for (const file of FAULTS.map(([each]) => each)) {
+        const error = refusal(file);
+        expect(error.in(english)).toBe(error.message);
+        expect(error.in(own)).not.toBe(error.message);
+        expect(error.in(own)).not.toMatch(/undefined|\n/);
+        const { fault } = error;
+        const kept =
+          fault.is === 'wrong-value'
+            ? [fault.at, fault.got]
+            : fault.is === 'unknown-field'
+              ? fault.known
+              : [];
+        for (const value of kept) expect(error.in(own)).toContain(value);
+      }
+    },
+  );
 });
+
+function refusal(file: unknown): HornFileError {
+  try {
+    read(file);
+  } catch (error) {
+    return error as HornFileError;
+  }
+  throw new Error('it was taken');
+}

@@ -8,7 +8,16 @@ const ROOT = new URL('../..', import.meta.url).pathname;
 /** The rooms, each allowed to know those above it. The files of a room may know one another. */
 const ORDER = [
   ['core/guards', 'core/data', 'core/pitch', 'core/horn', 'core/stopping', 'core/part', 'core/plan'],
-  ['core/rules', 'core/repairs', 'core/words', 'core/marks', 'core/acoustics', 'core/etude', 'core'],
+  [
+    'core/rules',
+    'core/repairs',
+    'core/words',
+    'core/horn/file',
+    'core/marks',
+    'core/acoustics',
+    'core/etude',
+    'core',
+  ],
   [
     'plugin/musicxml/bytes',
     'plugin/musicxml/read',
@@ -21,7 +30,7 @@ const ORDER = [
 
 /** Objects by any text that are only ever asked with a name that stands in the code, an entry for each. */
 const ASKED_BY_NAMES_OF_OURS = [
-  'core/horn/hornFile.ts',
+  'core/horn/file/fields.ts',
   'core/rules/unknownKey.ts',
   'core/words/areas/etudes.ts',
   'core/words/languages.ts',

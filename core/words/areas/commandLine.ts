@@ -1,8 +1,11 @@
 /** What the command line says: its help, its tables, its faults. Options, file names and JSON are the same in every language. */
+import type { HornFileWords } from './hornFiles.ts';
 import type { ScoreWords } from './scores.ts';
 
 /** Texts of the command line. Faults are one line that says what is wrong and what to do, without a full stop. */
 export interface CommandLineWords {
+  /** Of horn files that cannot be read. */
+  readonly hornFile: HornFileWords;
   /** Of score files that cannot be read, as every door says it. */
   readonly scores: ScoreWords;
   readonly help: {

@@ -7,6 +7,7 @@ import {
   DEFAULT_SETTINGS,
   HORNS,
   type Horn,
+  HornFileError,
   type NoteNames,
   readHornFile,
   type Settings,
@@ -106,7 +107,8 @@ function hornNamed(words: CommandLineWords): (name: string) => Horn {
       return readHornFile(new TextDecoder().decode(readWhole(name)), parse(name).name);
     } catch (fault) {
       if (fault instanceof Failure) throw new InvalidArgumentError(`${fault.say(words)}.`);
-      if (fault instanceof RangeError) throw new InvalidArgumentError(`${name}: ${fault.message}.`);
+      if (fault instanceof HornFileError)
+        throw new InvalidArgumentError(`${name}: ${fault.in(words.hornFile)}.`);
       throw fault;
     }
   };

@@ -28,9 +28,8 @@
  * | `natural` | true for a horn without valves | false |
  */
 
-import { ASCENDING_VALVES, COMPROMISE_VALVES, NO_VALVES, type ValveCombination } from '../data/valves.ts';
-import { parsePitch, pitchCents } from '../pitch/pitch.ts';
-import { FROM_THE_BOTTOM, type Horn, type Side } from './horn.ts';
+import { ASCENDING_VALVES, COMPROMISE_VALVES, NO_VALVES, type ValveCombination } from '../../data/valves.ts';
+import { FROM_THE_BOTTOM, type Horn, type Side } from '../horn.ts';
 import {
   BFLAT_CLOSURE_CENTS,
   BFLAT_FLAT_HARMONICS,
@@ -40,33 +39,33 @@ import {
   F_CLOSURE_CENTS,
   F_LOW_REGISTER,
   HIGH_F_FUNDAMENTAL_CENTS,
-} from './sides.ts';
+} from '../sides.ts';
+import { flag, type JsonRecord, name, number, onlyKnown, record, soundingPitch, whole } from './fields.ts';
+import { HornFileError, wrongValue } from './hornFileError.ts';
+
+export { HornFileError } from './hornFileError.ts';
 
 /**
  * Reads the text of a horn file.
  * @param id the horn's name for options and settings, for instance the file's
- * @throws {RangeError} with one line that says what is wrong, where in the file, and what to write
+ * @throws {HornFileError} (a RangeError) with one line that says what is wrong, where in the file, and what to write
  */
 export function readHornFile(text: string, id = 'custom'): Horn {
   let json: unknown;
   try {
     json = JSON.parse(text.replace(/^\ufeff/, ''));
   } catch (error) {
-    throw new RangeError(`not JSON: ${(error as Error).message}`);
+    throw new HornFileError({ is: 'not-json', plain: (error as Error).message });
   }
-  const horn = record(json, 'the file', '{ "label": …, "sides": [ … ] }');
-  if ('shortSideFrom' in horn)
-    throw new RangeError(
-      '"shortSideFrom" is said by the side itself: write it there as "openFrom": "Db4", and leave it out here',
-    );
-  onlyKnown(horn, 'the file', ['label', 'sides', 'natural']);
+  const horn = record(json, '', '{ "label": …, "sides": [ … ] }');
+  if ('shortSideFrom' in horn) throw new HornFileError({ is: 'short-side-from' });
+  onlyKnown(horn, '', ['label', 'sides', 'natural']);
   const natural = flag(horn, 'natural', 'natural', false);
   if (!Array.isArray(horn.sides) || horn.sides.length === 0 || horn.sides.length > 4)
-    throw wrong('sides', 'a list of one to four sides, each { "name": …, "fundamental": … }', horn.sides);
+    throw wrongValue('sides', 'sides', horn.sides);
   const sides = inOrder(horn.sides.map((side, i) => readSide(side, `sides[${i}]`, natural)));
-  if (natural && sides.length > 1) throw wrong('sides', 'one side, the crook, on a natural horn', horn.sides);
-  if (!sides.some(({ stoppable }) => stoppable))
-    throw new RangeError('no side can be stopped: leave out "stoppable": false on the one players stop on');
+  if (natural && sides.length > 1) throw wrongValue('sides', 'one-side', horn.sides);
+  if (!sides.some(({ stoppable }) => stoppable)) throw new HornFileError({ is: 'no-side-stoppable' });
   return {
     id,
     label:
@@ -84,12 +83,8 @@ type ReadSide = Omit<Side, 'stoppingOrder'> & { readonly stoppingOrder: number |
 /** Gives every side its place: as the file says, or by what a player would do. */
 function inOrder(sides: readonly ReadSide[]): readonly Side[] {
   const orders = sides.map(({ stoppingOrder }) => stoppingOrder).filter((order) => order !== null);
-  if (orders.length > 0 && orders.length < sides.length)
-    throw new RangeError('"stoppingOrder" is given for some sides; give it for every side, or for none');
-  if (new Set(orders).size < orders.length)
-    throw new RangeError(
-      'two sides have the same "stoppingOrder"; number them 1, 2, … as the player reaches for them',
-    );
+  if (orders.length > 0 && orders.length < sides.length) throw new HornFileError({ is: 'order-for-some' });
+  if (new Set(orders).size < orders.length) throw new HornFileError({ is: 'order-twice' });
   const longestFirst = sides.slice().sort((a, b) => a.fundamentalCents - b.fundamentalCents);
   const likely = longestFirst
     .filter(({ stoppingValveCents }) => stoppingValveCents > 0)
@@ -119,11 +114,7 @@ function readSide(json: unknown, at: string, natural: boolean): ReadSide {
   ]);
   const fundamentalCents = soundingPitch(side, 'fundamental', `${at}.fundamental`);
   if (fundamentalCents < 1200 || fundamentalCents > 4800)
-    throw wrong(
-      `${at}.fundamental`,
-      'the sounding 1st harmonic, from C0 to C3: F1 for a horn in F',
-      side.fundamental,
-    );
+    throw wrongValue(`${at}.fundamental`, 'fundamental', side.fundamental);
   // Sides from B♭1 up stop as a B♭ side does, and those below high F stand as one does.
   const isShort = fundamentalCents >= BFLAT_FUNDAMENTAL_CENTS;
   const isLikeBflat = isShort && fundamentalCents < HIGH_F_FUNDAMENTAL_CENTS;
@@ -155,14 +146,13 @@ function readValves(json: unknown, at: string, natural: boolean): readonly Valve
   if (json === 'compromise') return COMPROMISE_VALVES;
   if (json === 'ascending') return ASCENDING_VALVES;
   if (json === 'none') return NO_VALVES;
-  const wanted = '"compromise", "ascending", "none", or a list of { "valves": "12", "semitones": 3 }';
-  if (!Array.isArray(json) || json.length === 0 || json.length > 32) throw wrong(at, wanted, json);
+  if (!Array.isArray(json) || json.length === 0 || json.length > 32) throw wrongValue(at, 'valves', json);
   return json.map((entry: unknown, i): ValveCombination => {
     const here = `${at}[${i}]`;
     const combination = record(entry, here, '{ "valves": "12", "semitones": 3 }');
     onlyKnown(combination, here, ['valves', 'semitones', 'sharpCents', 'rarer']);
     if (typeof combination.valves !== 'string' || !/^(?:0|[1-6]{1,6})$/.test(combination.valves))
-      throw wrong(`${here}.valves`, '"0" or the numbers of the valves, as "12"', combination.valves);
+      throw wrongValue(`${here}.valves`, 'valve-numbers', combination.valves);
     return {
       valves: combination.valves,
       semitones: number(combination, 'semitones', `${here}.semitones`, -12, 12),
@@ -173,66 +163,6 @@ function readValves(json: unknown, at: string, natural: boolean): readonly Valve
   });
 }
 
-type JsonRecord = { readonly [field: string]: unknown };
-
-function record(json: unknown, at: string, wanted: string): JsonRecord {
-  if (typeof json !== 'object' || json === null || Array.isArray(json)) throw wrong(at, wanted, json);
-  return json as JsonRecord;
-}
-
-/** A misspelt field would be passed over in silence and its default taken. */
-function onlyKnown(json: JsonRecord, at: string, known: readonly string[]): void {
-  for (const field of Object.keys(json))
-    if (known.indexOf(field) < 0)
-      throw new RangeError(
-        `${at} has a field "${field}" that means nothing here; write one of ${known.join(', ')}`,
-      );
-}
-
-function name(json: JsonRecord, field: string, at: string): string {
-  const value = json[field];
-  if (typeof value !== 'string' || !/^[^\s<>&](?:[^\r\n<>&]{0,58}[^\s<>&])?$/.test(value))
-    throw wrong(at, 'a text of 1 to 60 characters without <, > and &', value);
-  return value;
-}
-
-function soundingPitch(json: JsonRecord, field: string, at: string): number {
-  const value = json[field];
-  if (typeof value !== 'string') throw wrong(at, 'a sounding note name such as "F1"', value);
-  try {
-    return pitchCents(parsePitch(value));
-  } catch (_) {
-    throw wrong(at, 'a sounding note name such as "F1"', value);
-  }
-}
-
 function cents(json: JsonRecord, field: string, at: string, fallback: number): number {
   return field in json ? number(json, field, `${at}.${field}`, 0, 300) : fallback;
-}
-
-function number(json: JsonRecord, field: string, at: string, from: number, to: number): number {
-  const value = json[field];
-  if (typeof value !== 'number' || !(value >= from && value <= to))
-    throw wrong(at, `a number from ${from} to ${to}`, value);
-  return value;
-}
-
-function whole(json: JsonRecord, field: string, at: string, from: number, to: number): number {
-  const value = json[field];
-  if (typeof value !== 'number' || Math.floor(value) !== value || value < from || value > to)
-    throw wrong(at, `a whole number from ${from} to ${to}`, value);
-  return value;
-}
-
-function flag(json: JsonRecord, field: string, at: string, fallback: boolean): boolean {
-  const value = field in json ? json[field] : fallback;
-  if (typeof value !== 'boolean') throw wrong(at, 'true or false', value);
-  return value;
-}
-
-function wrong(at: string, wanted: string, got: unknown): RangeError {
-  const shown = got === undefined ? 'nothing' : JSON.stringify(got);
-  return new RangeError(
-    `${at} must be ${wanted}, got ${shown.length > 60 ? `${shown.slice(0, 60)}…` : shown}`,
-  );
 }
