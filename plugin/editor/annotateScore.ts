@@ -78,7 +78,7 @@ export function annotate(
     const scope = selected ?? (() => true);
     const counts = countNotes(
       parts.map(({ examination }) => examination),
-      (part, note) => scope(parts[part]!.part.places[note]!.note),
+      (part, note) => scope(parts[part]!.part.chordNotes[note]!.note),
     );
     if (totalOf(counts.stopped) === 0) return selected ? words.noStoppedSelected : words.noStopped;
     const plans = parts.map(({ part, examination }) =>
@@ -165,7 +165,7 @@ function keptColours(host: Host, parts: readonly ExaminedPart[], scope: (note: H
   let kept = 0;
   for (const { part, examination } of parts) {
     examination.notes.forEach(({ note, reading, verdict }, i) => {
-      const hostNote = part.places[i]!.note;
+      const hostNote = part.chordNotes[i]!.note;
       if (!note.userColour || verdict === 'sure' || !isHandState(reading.state) || !scope(hostNote)) return;
       if (!host.engine.colorEqual(hostNote.color, BLACK)) kept += 1;
     });

@@ -167,13 +167,13 @@ export class LiveReading {
     for (let i = 0; i < this.made.length; i++) {
       const made = this.made[i]!;
       if (!made.passage) {
-        const { passage, places } = passageFromScore(
+        const { passage, chordNotes } = passageFromScore(
           this.host,
           this.watch.walkOf(i),
           this.source.evidenceOf(i),
         );
         made.passage = passage;
-        made.addresses = places.map(addressOf);
+        made.addresses = chordNotes.map(addressOf);
         return false;
       }
       if (!made.examination) {

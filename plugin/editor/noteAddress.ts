@@ -3,7 +3,7 @@
  * their note is deleted, touching them ends the host.
  */
 import { type HostChord, type HostNote, type HostRoot, type HostScore, listOf } from './hostApi.ts';
-import type { NotePlace } from './readPart.ts';
+import type { ChordNote } from './readPart.ts';
 import { notesOf } from './scoreWalk.ts';
 
 export interface NoteAddress {
@@ -15,7 +15,7 @@ export interface NoteAddress {
   readonly rank: number;
 }
 
-export function addressOf({ chord, note }: NotePlace): NoteAddress {
+export function addressOf({ chord, note }: ChordNote): NoteAddress {
   const { tick, track, graceIndex } = chord;
   return { tick, track, graceIndex, rank: chord.notes.indexOf(note) };
 }

@@ -37,7 +37,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
     .map((notes, order) => ({ notes, order }))
     .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
   const notes: OpenNote[] = [];
-  const places: { chord: ScoreChord; note: HostNote }[] = [];
+  const chordNotes: { chord: ScoreChord; note: HostNote }[] = [];
   for (const { notes: members, order } of inOrder) {
     const { chord, players } = kept[order]!;
     const head = members[0]!;
@@ -45,7 +45,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
       member.note.index = notes.length;
       member.note.chordHead = head.note.index;
       notes.push(member.note);
-      places.push({ chord, note: fromBottom(players)[i]! });
+      chordNotes.push({ chord, note: fromBottom(players)[i]! });
     });
   }
   joinNotes(host, chords, read, evidence).resolve(notes);
@@ -58,7 +58,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
       rests: restsOf(walk, lengthOf, evidence),
     },
     walk,
-    places,
+    chordNotes,
   };
 }
 

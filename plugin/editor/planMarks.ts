@@ -34,7 +34,7 @@ export function planMarks(
   scope: Scope,
 ): readonly PlannedPlace[] {
   const wanted = new Map<HostNote, Mark>();
-  for (const mark of marks) wanted.set(part.places[mark.noteIndex]!.note, mark);
+  for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
   return planned(host, part.walk, scope, (note) => wanted.get(note) ?? null);
 }
 

@@ -8,10 +8,11 @@ export interface ReadPart {
   readonly passage: Passage;
   readonly walk: PartWalk;
   /** By note index. */
-  readonly places: readonly NotePlace[];
+  readonly chordNotes: readonly ChordNote[];
 }
 
-export interface NotePlace {
+/** A note of the score with the chord it is in. */
+export interface ChordNote {
   readonly chord: ScoreChord;
   readonly note: HostNote;
 }

@@ -30,7 +30,7 @@ export function onePartText(
 ): string {
   const { prefix } = score;
   const insertions = wantedNotes.map((index): Insertion => {
-    const at = horn.places.at(index).start + `<${prefix}note`.length;
+    const at = horn.notesInText.at(index).start + `<${prefix}note`.length;
     return { at, text: ` id="${noteId(place, index)}"` };
   });
   insertions.sort((a, b) => a.at - b.at);

@@ -6,8 +6,8 @@ import { decimal, ordinal } from './decimal.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins, type OpenNote } from './joins.ts';
 import { MoveReader } from './moveReader.ts';
-import { NotePlaces } from './notePlaces.ts';
 import { NoteReader } from './noteReader.ts';
+import { NotesInText } from './notesInText.ts';
 import { OpenChord } from './openChord.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
@@ -31,7 +31,7 @@ export class PartReader {
   private readonly joins = new Joins();
   private readonly transpositions: Transpositions;
   private readonly notes: OpenNote[] = [];
-  private readonly places = new NotePlaces();
+  private readonly notesInText = new NotesInText();
   private words: PassageWord[] = [];
   private rests: PassageRest[] = [];
   private measureNotes: ReadNote[] = [];
@@ -105,7 +105,7 @@ export class PartReader {
     for (const read of inPlayingOrder(this.measureNotes, onsetOf)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
-      this.places.add(read);
+      this.notesInText.add(read);
       read.note.chordHead = headOf(read).note.index;
     }
     this.measureNotes = [];
@@ -128,7 +128,7 @@ export class PartReader {
         tempos: this.tempos.along(this.clock),
         rests: inPlayingOrder(this.rests, (rest) => rest.onsetQuarters),
       },
-      places: this.places,
+      notesInText: this.notesInText,
       measures: this.measures,
     };
   }

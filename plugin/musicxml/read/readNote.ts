@@ -1,12 +1,12 @@
 /** Notes while their part is being read: chords, signs that rule a chord, and colours that earlier marks of ours gave. */
 import { type HandSign, pitchCents } from '../../../core/index.ts';
 import type { OpenNote } from './joins.ts';
-import type { NotePlace } from './notePlaces.ts';
+import type { NoteInText } from './notesInText.ts';
 import { ownColours } from './ownColours.ts';
 import type { Span } from './score.ts';
 
 /** A note of a part that is still being read. */
-export interface ReadNote extends NotePlace {
+export interface ReadNote extends NoteInText {
   readonly note: OpenNote;
   hasColour: boolean;
   /** The first printed note of its chord, or `null` when it is that note itself. */

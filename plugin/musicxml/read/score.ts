@@ -1,7 +1,7 @@
 /** What is known of a MusicXML score once it is read: its parts, its horns as passages, and where everything stands in the text. */
 import type { NamedCrook, Passage } from '../../../core/index.ts';
 import type { Entities } from './entities.ts';
-import type { NotePlaces } from './notePlaces.ts';
+import type { NotesInText } from './notesInText.ts';
 
 /** A part as the score lists it. */
 export interface ListedPart {
@@ -31,7 +31,7 @@ export interface HornPart extends ListedPart {
   /** What the user should know where the transposition is not simply stated, else `null`. */
   readonly transpositionRemark: TranspositionRemark | null;
   /** Where its notes stand in `Score.text`. */
-  readonly places: NotePlaces;
+  readonly notesInText: NotesInText;
   /** Where its measures stand there, by measure index. */
   readonly measures: readonly MeasureSpan[];
 }

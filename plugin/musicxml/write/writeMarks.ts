@@ -7,7 +7,7 @@ import {
   markText,
   type PassageNote,
 } from '../../../core/index.ts';
-import type { NotePlace } from '../read/notePlaces.ts';
+import type { NoteInText } from '../read/notesInText.ts';
 import { OWN_SIGN } from '../read/ownMarks.ts';
 import { readScore } from '../read/readScore.ts';
 import type { HornPart, Score, Span } from '../read/score.ts';
@@ -111,7 +111,7 @@ class MarkWriter {
   }
 
   private mark(horn: HornPart, { noteIndex, lines, valves, colour }: Mark): void {
-    const place = horn.places.at(noteIndex);
+    const place = horn.notesInText.at(noteIndex);
     const rank = horn.passage.notes[noteIndex]!.chordRank;
     const colours = colour !== null && !place.hasColour;
     if (lines.length > 0 || colours) {
@@ -129,7 +129,7 @@ class MarkWriter {
   }
 
   private add(horn: HornPart, completion: Completion): void {
-    const place = horn.places.at(completion.noteIndex);
+    const place = horn.notesInText.at(completion.noteIndex);
     if (completion.kind === 'word') {
       this.insertDirection(horn, completion.noteIndex, markText([completion.text], null), '');
     } else this.insertNotations(place, OWN_SIGN, `<${this.score.prefix}stopped/>`);
@@ -138,7 +138,7 @@ class MarkWriter {
   private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
     const { prefix: p, text } = this.score;
     const note = horn.passage.notes[noteIndex]!;
-    const { chordStart, statesVoice, statesStaff } = horn.places.at(noteIndex);
+    const { chordStart, statesVoice, statesStaff } = horn.notesInText.at(noteIndex);
     const content = escapedText(words).replace(/\n/g, this.lineEnd);
     const voice = statesVoice ? `<${p}voice>${escapedText(note.voice)}</${p}voice>` : '';
     const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
@@ -148,7 +148,7 @@ class MarkWriter {
     this.insert(chordStart, direction + indentBefore(text, chordStart));
   }
 
-  private insertNotations(place: NotePlace, before: string, technical: string): void {
+  private insertNotations(place: NoteInText, before: string, technical: string): void {
     const { prefix: p, text } = this.score;
     const indent = indentBefore(text, text.indexOf('<', place.start + 1));
     const content = `${before}<${p}technical>${technical}</${p}technical>`;

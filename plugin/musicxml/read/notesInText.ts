@@ -1,5 +1,5 @@
 /** Where a note stands in the text, in UTF-16 code units from the start. */
-export interface NotePlace {
+export interface NoteInText {
   /** The `<` of its own element. */
   readonly start: number;
   /** The `<` of the first note of its chord, played or not: whatever goes before the note goes there. */
@@ -17,8 +17,8 @@ const HAS_COLOUR = 1;
 const STATES_VOICE = 2;
 const STATES_STAFF = 4;
 
-/** The places of a part's notes, by note index. Kept as bare numbers: a part has many notes, and few get a mark. */
-export class NotePlaces {
+/** A part’s notes where they stand in the text, by note index. Kept as bare numbers: a part has many notes, and few get a mark. */
+export class NotesInText {
   private readonly starts: number[] = [];
   private readonly chordStarts: number[] = [];
   private readonly notationsAts: number[] = [];
@@ -28,19 +28,19 @@ export class NotePlaces {
     return this.starts.length;
   }
 
-  add(place: NotePlace): void {
-    this.starts.push(place.start);
-    this.chordStarts.push(place.chordStart);
-    this.notationsAts.push(place.notationsAt);
+  add(note: NoteInText): void {
+    this.starts.push(note.start);
+    this.chordStarts.push(note.chordStart);
+    this.notationsAts.push(note.notationsAt);
     this.flags.push(
-      (place.hasColour ? HAS_COLOUR : 0) |
-        (place.statesVoice ? STATES_VOICE : 0) |
-        (place.statesStaff ? STATES_STAFF : 0),
+      (note.hasColour ? HAS_COLOUR : 0) |
+        (note.statesVoice ? STATES_VOICE : 0) |
+        (note.statesStaff ? STATES_STAFF : 0),
     );
   }
 
   /** @throws {RangeError} when the part has no note of this index */
-  at(noteIndex: number): NotePlace {
+  at(noteIndex: number): NoteInText {
     const start = this.starts[noteIndex];
     const flags = this.flags[noteIndex];
     if (start === undefined || flags === undefined) {
