@@ -96,5 +96,5 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   console.log(`plugin: ${await buildPlugin()}`);
   console.log(`command line: ${await buildCommandLine()}`);
   console.log(`page: ${await buildStandPage()}`);
-  console.log(`core: ${await buildCore()}, ${await buildCoreTypes()}`);
+  console.log(`core: ${await buildCoreTypes()}, ${await buildCore()}`);
 }

@@ -4,14 +4,15 @@ import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { guardedDoor } from './guardedDoor.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
-/** The module, as plain as the core is: ECMAScript 2016, nothing imported. */
+/** The module, as plain as the core is: ECMAScript 2016, nothing imported. Its types must stand there already. */
 export async function buildCore(folder = join(ROOT, 'dist')): Promise<string> {
   const module = join(folder, 'core.js');
   await build({
-    entryPoints: [join(ROOT, 'core/index.ts')],
+    stdin: { contents: guardedDoor(folder), resolveDir: ROOT, sourcefile: 'core.ts' },
     outfile: module,
     bundle: true,
     platform: 'neutral',

@@ -1,6 +1,8 @@
 /** What a held tone sounds like as the hand closes: its pitch and partials, worked out from the shape of the horn. */
+
+import { checkInteger } from '../guards/allowed.ts';
 import { frequencyHz } from '../pitch/pitch.ts';
-import { closingCurve } from './closingCurve.ts';
+import { closingCurve, HIGHEST_CURVE_HARMONIC } from './closingCurve.ts';
 import { type HornBore, hornSections } from './hornShape.ts';
 import { sines, steepen } from './steepening.ts';
 import { passesBell } from './transmission.ts';
@@ -51,7 +53,7 @@ const STEPS = 16;
  * through the cylinder, the more the harder the player blows; then each partial passes the bell and the hand in it as
  * their shape lets it. Nothing else is done to the sound: that a stopped tone is thin and metallic comes out of it.
  * @param tube anything with a sounding fundamental in cents above MIDI note 0, 1500–4200
- * @param harmonicNumber 2–16
+ * @param harmonicNumber 1–16
  * @throws {RangeError} as `closingCurve`, and when the bell holds no such harmonic
  * @source menguyGilbert for the steepening; webster, keefe and dalmont for the bell
  */
@@ -60,6 +62,7 @@ export function toneCurve(
   harmonicNumber: number,
   bore: HornBore = USUAL_BORE,
 ): ToneCurve {
+  checkInteger('harmonicNumber', harmonicNumber, 1, HIGHEST_CURVE_HARMONIC);
   const { harmonics, closings } = closingCurve(tube, { steps: STEPS, harmonics: [harmonicNumber], bore });
   const curve = harmonics[0];
   if (!curve) throw new RangeError(`"harmonicNumber" ${harmonicNumber} is more than this tube's bell holds`);

@@ -27,8 +27,9 @@ export type WantedValue =
   | { readonly is: 'like'; readonly example: string }
   | {
       readonly is: 'number' | 'whole';
-      /** Ends included, in the unit that the field has. */
+      /** The least, in the unit that the field has. */
       readonly from: number;
+      /** The most. */
       readonly to: number;
     }
   | {

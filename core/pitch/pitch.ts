@@ -162,7 +162,7 @@ export function pitchAt(midi: number, fifths: number): Pitch {
 
 /**
  * What a key signature does to a step: 1 for sharp, −1 for flat, else 0.
- * @param fifths sharps of the signature, −7 to 7; flats are negative
+ * @param fifths sharps of the signature; flats are negative
  */
 export function signatureAlter(step: Step, fifths: number): number {
   const place = STEP_FIFTHS[STEPS.indexOf(step)]!;

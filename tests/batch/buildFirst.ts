@@ -3,5 +3,5 @@ import { buildCommandLine, buildPlugin } from '../../build/bundle.ts';
 import { buildCore, buildCoreTypes } from '../../build/coreModule.ts';
 
 export default async function setup(): Promise<void> {
-  await Promise.all([buildPlugin(), buildCommandLine(), buildCore(), buildCoreTypes()]);
+  await Promise.all([buildPlugin(), buildCommandLine(), buildCoreTypes().then(() => buildCore())]);
 }

@@ -3,9 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import * as core from '../../core/index.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+/** As programs import it. */
+const core: object = await import(new URL('../../dist/core.js', import.meta.url).href);
 
 interface Example {
   readonly place: string;
