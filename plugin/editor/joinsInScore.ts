@@ -1,6 +1,6 @@
 /** What begins and ends at the notes of a part: slurs, ties and glissandi, in the words the reader of files uses. */
 import { Joins } from '../musicxml/read/joins.ts';
-import type { JoinEnd } from '../musicxml/read/noteReader.ts';
+import type { JoinEnd } from '../musicxml/read/noteContent.ts';
 import type { ReadNote } from '../musicxml/read/readNote.ts';
 import type { Host } from './hostApi.ts';
 import { type PartEvidence, placeKey, type Slur, startsGlissando, tiesAt } from './partEvidence.ts';

@@ -1,6 +1,6 @@
 /** What leads from note to note: ties, slurs, glissandi and slides, bends. */
 import { type Join, type JoinKind, type PassageNote, pitchCents } from '../../../core/index.ts';
-import type { JoinEnd } from './noteReader.ts';
+import type { JoinEnd } from './noteContent.ts';
 
 /** A note whose place among the others is not settled yet. */
 export type OpenNote = { -readonly [field in keyof PassageNote]: PassageNote[field] };

@@ -1,18 +1,11 @@
 /** Reads one `note` element at a time: what it prints, and where it stands. */
-import { type HandSign, type JoinKind, type Pitch, STEPS, type Step } from '../../../core/index.ts';
+import { type JoinKind, type Pitch, STEPS, type Step } from '../../../core/index.ts';
 import { decimal, ticksOf } from './decimal.ts';
 import { handSign, mutedSign } from './handSigns.ts';
+import type { JoinEnd, NoteContent } from './noteContent.ts';
 import { isOwnNotations, isOwnText } from './ownMarks.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import { spaceBefore } from './whitespace.ts';
-
-/** One end of a slur, glissando or slide, as a note states it. */
-export interface JoinEnd {
-  readonly kind: JoinKind;
-  readonly isStart: boolean;
-  /** Tells joins that run at once from one another. */
-  readonly label: string;
-}
 
 /** Children of a note that mean something here, by what they are read as; the rest is passed over. */
 const PARTS = new Map<string, string>([
@@ -50,25 +43,18 @@ const PARTS = new Map<string, string>([
 ]);
 const NO_ENDS: readonly JoinEnd[] = [];
 
-/** What the note being read has said so far. Filled afresh for every note. */
+type Filled<T> = { -readonly [field in keyof T]: T[field] };
+
+/** What the note being read has said so far: of its own by its start tag, and by its content. */
 export class NoteReader implements ElementReader {
   start = 0;
-  notationsAt = 0;
-  ticks = 0;
-  voice: string | null = null;
-  staff: string | null = null;
-  isChord = false;
-  isGrace = false;
-  /** True for a note that is not printed: nobody plays it, but what it says of its chord holds. */
-  isHidden = false;
-  sign: HandSign | null = null;
-  startsTie = false;
-  endsTie = false;
-  hasBend = false;
   colour: string | null = null;
-  noteheadColour: string | null = null;
-  instrument: string | null = null;
-  joinEnds: JoinEnd[] | readonly JoinEnd[] = NO_ENDS;
+  content: Filled<NoteContent> = emptyContent();
+  /** False once the content is of this place alone: it holds marks of ours. */
+  isRepeatable = true;
+  private isRecalled = false;
+  private isUnprinted = false;
+  private contentAt = 0;
   private step = -1;
   private alter = 0;
   private octave = 4;
@@ -87,23 +73,15 @@ export class NoteReader implements ElementReader {
     this.source = source;
   }
 
+  /** Takes the start tag. Its content is read now, or set by `recall`. */
   begin(attributes: Attributes): void {
     this.start = this.source.tagStart();
-    this.notationsAt = this.source.offset();
-    this.ticks = 0;
-    this.voice = null;
-    this.staff = null;
-    this.isChord = false;
-    this.isGrace = false;
-    this.isHidden = attributes['print-object'] === 'no';
-    this.sign = null;
-    this.startsTie = false;
-    this.endsTie = false;
-    this.hasBend = false;
+    this.contentAt = this.source.offset();
     this.colour = attributes.color ?? null;
-    this.noteheadColour = null;
-    this.instrument = null;
-    this.joinEnds = NO_ENDS;
+    this.isUnprinted = attributes['print-object'] === 'no';
+    this.content = emptyContent();
+    this.isRepeatable = true;
+    this.isRecalled = false;
     this.step = -1;
     this.alter = 0;
     this.octave = 4;
@@ -113,8 +91,30 @@ export class NoteReader implements ElementReader {
     this.isPastNotations = false;
   }
 
+  /** Takes a content that was read before in place of what would be read. */
+  recall(content: NoteContent): void {
+    this.content = content;
+    this.isRecalled = true;
+  }
+
+  /** Takes the end of the note. */
+  end(): void {
+    if (!this.isRecalled) this.content.pitch = this.pitch();
+  }
+
+  /** True for a note that is not printed: nobody plays it, but what it says of its chord holds. */
+  get isHidden(): boolean {
+    return this.isUnprinted || this.content.isHeadless;
+  }
+
+  /** The offset in the text where another `notations` may go. */
+  get notationsAt(): number {
+    return this.contentAt + this.content.notationsAt;
+  }
+
   open(name: string, attributes: Attributes, isChild: boolean): boolean {
     if (this.isOwn) return false;
+    const { content } = this;
     const part = PARTS.get(name);
     if (part === undefined) return false;
     switch (part) {
@@ -128,10 +128,10 @@ export class NoteReader implements ElementReader {
         this.wanted = part;
         return true;
       case 'chord':
-        this.isChord = true;
+        content.isChord = true;
         return false;
       case 'grace':
-        this.isGrace = true;
+        content.isGrace = true;
         return false;
       case 'cue':
         this.isCue = true;
@@ -140,18 +140,18 @@ export class NoteReader implements ElementReader {
         this.isPitched = false;
         return false;
       case 'tie':
-        if (attributes.type === 'start' || attributes.type === 'continue') this.startsTie = true;
-        if (attributes.type === 'stop' || attributes.type === 'continue') this.endsTie = true;
+        if (attributes.type === 'start' || attributes.type === 'continue') content.startsTie = true;
+        if (attributes.type === 'stop' || attributes.type === 'continue') content.endsTie = true;
         return false;
       case 'slur':
       case 'glissando':
         this.addJoinEnd(part === 'slur' ? 'slur' : 'glissando', name, attributes);
         return false;
       case 'bend':
-        this.hasBend = true;
+        content.hasBend = true;
         return false;
       case 'sign':
-        this.sign = this.sign ?? handSign(name, attributes.smufl);
+        content.sign = content.sign ?? handSign(name, attributes.smufl);
         return false;
       case 'notations':
         if (isOwnNotations(this.source.text, this.source.tagStart())) {
@@ -167,11 +167,11 @@ export class NoteReader implements ElementReader {
         this.wanted = part;
         return true;
       case 'notehead':
-        this.noteheadColour = attributes.color ?? null;
+        content.noteheadColour = attributes.color ?? null;
         this.wanted = part;
         return true;
       case 'instrument':
-        this.instrument = attributes.id ?? null;
+        content.instrument = attributes.id ?? null;
         return false;
       default:
         return false;
@@ -179,6 +179,7 @@ export class NoteReader implements ElementReader {
   }
 
   take(_name: string, text: string): void {
+    const { content } = this;
     switch (this.wanted) {
       case 'step':
         this.step = STEPS.indexOf(text.trim() as Step);
@@ -190,20 +191,20 @@ export class NoteReader implements ElementReader {
         this.octave = decimal(text) ?? -1;
         return;
       case 'duration':
-        this.ticks = ticksOf(text);
+        content.ticks = ticksOf(text);
         return;
       case 'voice':
-        this.voice = text.trim();
+        content.voice = text.trim();
         return;
       case 'staff':
-        this.staff = text.trim();
+        content.staff = text.trim();
         return;
       case 'mute':
-        this.sign = this.sign ?? mutedSign(text.trim());
+        content.sign = content.sign ?? mutedSign(text.trim());
         return;
       case 'notehead':
         // So hosts write hidden notes.
-        if (text.trim() === 'none') this.isHidden = true;
+        if (text.trim() === 'none') content.isHeadless = true;
         return;
       case 'fingering':
         if (isOwnText(text)) this.endOwn();
@@ -212,14 +213,13 @@ export class NoteReader implements ElementReader {
 
   endChild(): void {
     if (this.isOwn) this.endOwn();
-    else if (!this.isPastNotations) this.notationsAt = this.source.offset();
+    else if (!this.isPastNotations) this.content.notationsAt = this.source.offset() - this.contentAt;
   }
 
-  /** The written pitch, or `null` for what is not the player's: rests, unpitched notes, cues of other players. */
-  pitch(): Pitch | null {
+  private pitch(): Pitch | null {
     if (!this.isPitched || this.step < 0 || !(this.octave >= 0)) return null;
     // A cue shows another player's notes, unless a sign for the hand says that it is meant for this one.
-    if (this.isCue && this.sign === null) return null;
+    if (this.isCue && this.content.sign === null) return null;
     const { step, alter, octave } = this;
     // One object serves all notes of one pitch: a part has few pitches and many notes.
     const key = 1000 * (7 * octave + step) + alter;
@@ -234,16 +234,33 @@ export class NoteReader implements ElementReader {
   private endOwn(): void {
     this.source.ownSpans.push({ start: this.ownStart, end: this.source.offset() });
     this.isOwn = false;
+    this.isRepeatable = false;
   }
 
   private addJoinEnd(kind: JoinKind, name: string, attributes: Attributes): void {
     const { type } = attributes;
     if (type !== 'start' && type !== 'stop') return;
-    if (this.joinEnds === NO_ENDS) this.joinEnds = [];
-    (this.joinEnds as JoinEnd[]).push({
-      kind,
-      isStart: type === 'start',
-      label: `${name} ${attributes.number ?? '1'}`,
-    });
+    const label = `${name} ${attributes.number ?? '1'}`;
+    this.content.joinEnds = this.content.joinEnds.concat({ kind, isStart: type === 'start', label });
   }
+}
+
+function emptyContent(): Filled<NoteContent> {
+  return {
+    pitch: null,
+    ticks: 0,
+    voice: null,
+    staff: null,
+    instrument: null,
+    isChord: false,
+    isGrace: false,
+    isHeadless: false,
+    sign: null,
+    startsTie: false,
+    endsTie: false,
+    hasBend: false,
+    noteheadColour: null,
+    joinEnds: NO_ENDS,
+    notationsAt: 0,
+  };
 }

@@ -1,7 +1,7 @@
 /** The chord being read: its notes that are played, and what it says besides. */
 import type { HandSign } from '../../../core/index.ts';
 import { ScoreError } from '../bytes/scoreError.ts';
-import type { JoinEnd, NoteReader } from './noteReader.ts';
+import type { JoinEnd, NoteContent } from './noteContent.ts';
 import { addToChord, type ReadNote, settleChord } from './readNote.ts';
 
 /** No player and no keyboard has more notes at once. */
@@ -27,7 +27,7 @@ export class OpenChord {
   private hiddenSlurs: readonly JoinEnd[] | null = null;
   private size = 0;
 
-  begin({ start, voice, staff, isGrace }: NoteReader, onset: number, quarters: number): void {
+  begin(start: number, { voice, staff, isGrace }: NoteContent, onset: number, quarters: number): void {
     this.isOpen = true;
     this.start = start;
     this.onset = onset;
@@ -49,7 +49,7 @@ export class OpenChord {
   }
 
   /** Takes what a hidden note says of its whole chord: programs write signs and slurs at the first note, hidden or not. */
-  addHidden({ sign, joinEnds }: NoteReader): void {
+  addHidden({ sign, joinEnds }: NoteContent): void {
     this.hiddenSign = this.hiddenSign ?? sign;
     const slurs = joinEnds.filter(({ kind }) => kind === 'slur');
     if (slurs.length > 0) this.hiddenSlurs = (this.hiddenSlurs ?? []).concat(slurs);

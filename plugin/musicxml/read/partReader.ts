@@ -6,6 +6,8 @@ import { decimal, ordinal } from './decimal.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins, type OpenNote } from './joins.ts';
 import { MoveReader } from './moveReader.ts';
+import type { NoteContent } from './noteContent.ts';
+import type { NoteListener } from './noteFeed.ts';
 import { NoteReader } from './noteReader.ts';
 import { NotesInText } from './notesInText.ts';
 import { OpenChord } from './openChord.ts';
@@ -20,7 +22,7 @@ import { Transpositions } from './transpositions.ts';
 const NO_JOINS: readonly Join[] = [];
 const BLACK = /^#(?:FF)?000000$/i;
 
-export class PartReader {
+export class PartReader implements NoteListener {
   readonly entry: PartEntry;
   private readonly source: Source;
   private readonly tempos: TempoMarks;
@@ -88,9 +90,20 @@ export class PartReader {
   }
 
   closeChild(): void {
-    if (this.child === this.note) this.finishNote();
-    else if (this.child === this.direction) this.finishDirection();
+    if (this.child === this.note) {
+      this.note.end();
+      this.finishNote();
+    } else if (this.child === this.direction) this.finishDirection();
     else if (this.child === this.move) this.clock.move(this.move.ticks);
+  }
+
+  recall(content: NoteContent | null): boolean {
+    if (content !== null) this.note.recall(content);
+    return content !== null;
+  }
+
+  heard(): NoteContent | undefined {
+    return this.note.isRepeatable ? this.note.content : undefined;
   }
 
   endMeasure(): void {
@@ -135,24 +148,26 @@ export class PartReader {
 
   private finishNote(): void {
     const { note, clock, chord } = this;
-    const isOther = note.instrument !== null && this.entry.hornInstruments?.has(note.instrument) === false;
-    const pitch = isOther ? null : note.pitch();
-    if (!note.isChord || !chord.isOpen) {
+    const { content } = note;
+    if (!content.isChord || !chord.isOpen) {
       this.endChord();
-      chord.begin(note, clock.cursor, clock.quarters(note.ticks));
+      chord.begin(note.start, content, clock.cursor, clock.quarters(content.ticks));
     }
-    if (!note.isChord && !note.isGrace) clock.move(note.ticks);
-    if (pitch === null) return;
-    if (note.isHidden) chord.addHidden(note);
-    else this.addNote(pitch);
+    if (!content.isChord && !content.isGrace) clock.move(content.ticks);
+    const isOther =
+      content.instrument !== null && this.entry.hornInstruments?.has(content.instrument) === false;
+    if (content.pitch === null || isOther) return;
+    if (note.isHidden) chord.addHidden(content);
+    else this.addNote(content, content.pitch);
   }
 
-  private addNote(pitch: Pitch): void {
+  private addNote(content: NoteContent, pitch: Pitch): void {
     const { note, clock, chord } = this;
-    const staff = ordinal(note.staff ?? chord.staff ?? '1') ?? 1;
+    const staff = ordinal(content.staff ?? chord.staff ?? '1') ?? 1;
     const onsetQuarters = clock.measureStart + chord.onset;
     const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
+    const { noteheadColour, sign, isGrace, joinEnds } = content;
     const read: ReadNote = {
       note: {
         index: 0,
@@ -160,36 +175,36 @@ export class PartReader {
         measure: clock.measure,
         beat: clock.beatAt(chord.onset),
         onsetQuarters,
-        durationQuarters: note.isGrace ? 0 : clock.quarters(note.ticks),
-        grace: note.isGrace,
+        durationQuarters: isGrace ? 0 : clock.quarters(content.ticks),
+        grace: isGrace,
         staff,
-        voice: note.voice ?? chord.voice ?? '1',
+        voice: content.voice ?? chord.voice ?? '1',
         chordRank: 0,
         chordHead: 0,
         written: this.transpositions.written(pitch, transposition, staff, onsetQuarters),
         transposition,
         clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
-        sign: note.sign,
+        sign,
         joins: NO_JOINS,
-        userColour: isColoured || (note.noteheadColour !== null && !BLACK.test(note.noteheadColour)),
+        userColour: isColoured || (noteheadColour !== null && !BLACK.test(noteheadColour)),
       },
       start: note.start,
       chordStart: chord.start,
       notationsAt: note.notationsAt,
       hasColour: note.colour !== null,
-      statesVoice: note.voice !== null || chord.voice !== null,
-      statesStaff: note.staff !== null || chord.staff !== null,
+      statesVoice: content.voice !== null || chord.voice !== null,
+      statesStaff: content.staff !== null || chord.staff !== null,
       head: null,
       members: null,
-      ownSign: note.sign,
+      ownSign: sign,
     };
     this.source.keep(1);
     this.measureNotes.push(read);
     chord.add(read);
     const hiddenSlurs = chord.takeHiddenSlurs();
-    if (note.startsTie || note.endsTie || note.hasBend || note.joinEnds.length > 0 || hiddenSlurs) {
-      const ends = hiddenSlurs ? hiddenSlurs.concat(note.joinEnds) : note.joinEnds;
-      this.joins.take(read.note, ends, note.startsTie, note.endsTie, note.hasBend);
+    if (content.startsTie || content.endsTie || content.hasBend || joinEnds.length > 0 || hiddenSlurs) {
+      const ends = hiddenSlurs ? hiddenSlurs.concat(joinEnds) : joinEnds;
+      this.joins.take(read.note, ends, content.startsTie, content.endsTie, content.hasBend);
     }
   }
 

@@ -3,6 +3,7 @@ import { SaxesParser } from 'saxes';
 import { ScoreError, type ScoreFault } from '../bytes/scoreError.ts';
 import { CharacterData } from './characterData.ts';
 import { Entities } from './entities.ts';
+import { NoteFeed } from './noteFeed.ts';
 import { PartList } from './partList.ts';
 import type { PartReader } from './partReader.ts';
 import { PartReaders } from './partReaders.ts';
@@ -35,6 +36,7 @@ class ScoreReader implements Source {
   private readonly entities = new Entities();
   private readonly characters: CharacterData;
   private readonly parser = new SaxesParser();
+  private readonly feed: NoteFeed;
   private readonly partList = new PartList(this);
   private readonly readers: PartReaders;
   private prefix = '';
@@ -59,16 +61,17 @@ class ScoreReader implements Source {
 
   constructor(text: string, options: ReadOptions) {
     this.text = text;
+    this.feed = new NoteFeed(text, this.parser);
     this.characters = new CharacterData(text, this.entities);
     this.readers = new PartReaders(this, this.partList, options.parts);
   }
 
   offset(): number {
-    return this.parser.position;
+    return this.feed.offset;
   }
 
   tagStart(): number {
-    return this.text.lastIndexOf('<', this.parser.position - 1);
+    return this.text.lastIndexOf('<', this.feed.offset - 1);
   }
 
   localName(tagName: string): string {
@@ -78,7 +81,8 @@ class ScoreReader implements Source {
   }
 
   fault(fault: ScoreFault): ScoreError {
-    return new ScoreError(fault, this.parser.line, this.parser.column);
+    const { line, column } = this.feed.place();
+    return new ScoreError(fault, line, column);
   }
 
   keep(count: number): void {
@@ -88,8 +92,8 @@ class ScoreReader implements Source {
 
   read(): Score {
     const { parser, partList } = this;
-    parser.on('error', (error) => {
-      throw xmlFault(error.message, parser.line, parser.column);
+    parser.on('error', ({ message }) => {
+      throw xmlFault(message, this.feed.place());
     });
     this.entities.lendTo(parser);
     parser.on('doctype', (doctype) => {
@@ -98,7 +102,7 @@ class ScoreReader implements Source {
     });
     parser.on('opentag', (tag) => this.open(tag.name, tag.attributes as Attributes));
     parser.on('closetag', (tag) => this.close(tag.name));
-    parser.write(this.text).close();
+    this.feed.run(() => this.prefix);
     const horns = this.readers.finish();
     this.ownSpans.sort((a, b) => a.start - b.start);
     const parts = partList.parts.map(({ id, name, isHorn }) => ({ id, name, isHorn }));
@@ -111,11 +115,13 @@ class ScoreReader implements Source {
     if (this.inner !== null) {
       const isChild = depth === this.innerDepth + 1;
       this.isTaking = this.inner.open(this.localName(tagName), attributes, isChild);
-      if (this.isTaking) this.takenFrom = this.parser.position;
+      if (this.isTaking) this.takenFrom = this.feed.offset;
     } else if (depth === 3) {
       if (this.reader === null || !this.isInMeasure) return;
-      this.inner = this.reader.openChild(this.localName(tagName), attributes);
+      const name = this.localName(tagName);
+      this.inner = this.reader.openChild(name, attributes);
       this.innerDepth = 3;
+      if (name === 'note') this.feed.opened(this.reader);
     } else if (depth === 0) this.openRoot(tagName);
     else if (depth === 1) this.openSection(this.localName(tagName), attributes);
     else if (depth === 2) this.openSecond(this.localName(tagName), attributes);
@@ -127,7 +133,7 @@ class ScoreReader implements Source {
       if (depth > this.innerDepth) {
         if (this.isTaking) {
           this.isTaking = false;
-          const text = this.characters.between(this.takenFrom, this.parser.position);
+          const text = this.characters.between(this.takenFrom, this.feed.offset);
           this.inner.take(this.localName(tagName), text);
         }
         if (depth === this.innerDepth + 1) this.inner.endChild(this.localName(tagName));
@@ -136,6 +142,7 @@ class ScoreReader implements Source {
       this.inner = null;
       if (depth === 3) this.reader?.closeChild();
     }
+    if (depth === 3) this.feed.closed();
     if (depth === 2 && this.isInMeasure) {
       this.isInMeasure = false;
       this.reader?.endMeasure();
@@ -152,8 +159,7 @@ class ScoreReader implements Source {
     const name = tagName.slice(colon + 1);
     this.isTimewise = name === 'score-timewise';
     if (this.isTimewise || name === 'score-partwise') return;
-    const { line, column } = this.parser;
-    throw new ScoreError(({ notMusicXml }) => notMusicXml(tagName), line, column);
+    throw this.fault(({ notMusicXml }) => notMusicXml(tagName));
   }
 
   private openSection(name: string, attributes: Attributes): void {

@@ -4,6 +4,7 @@ import { AttributesReader } from './attributesReader.ts';
 import { Clock } from './clock.ts';
 import { decimal, ticksOf } from './decimal.ts';
 import { DirectionReader } from './directionReader.ts';
+import type { NoteListener } from './noteFeed.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
 
@@ -11,7 +12,7 @@ import type { TempoMarks } from './tempoMarks.ts';
  * Passes over notes. Where a tempo stands inside a measure, the stretch of the text before it is read for the time it
  * takes, and only then: most measures state no tempo.
  */
-export class TempoReader {
+export class TempoReader implements NoteListener {
   private readonly source: Source;
   private readonly tempos: TempoMarks;
   private readonly clock = new Clock();
@@ -58,6 +59,14 @@ export class TempoReader {
   }
 
   endMeasure(): void {}
+
+  recall(): boolean {
+    return true;
+  }
+
+  heard(): null {
+    return null;
+  }
 
   /** Lets the clock take the time of what stands in the text up to here. */
   private moveClock(to: number): void {

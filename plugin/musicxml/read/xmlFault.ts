@@ -1,6 +1,7 @@
 /** What the XML parser's faults mean to someone with a broken file. */
 import type { ScoreWords } from '../../../core/index.ts';
 import { ScoreError } from '../bytes/scoreError.ts';
+import type { TextPlace } from './noteFeed.ts';
 
 const FAULTS: readonly (readonly [RegExp, (words: ScoreWords) => (plain: string) => string])[] = [
   [/unclosed tag: (.+)|unexpected end/, (words) => words.cutShort],
@@ -13,7 +14,7 @@ const FAULTS: readonly (readonly [RegExp, (words: ScoreWords) => (plain: string)
 ];
 
 /** The error for a fault that the XML parser reports as `line:column: message.` */
-export function xmlFault(message: string, line: number, column: number): ScoreError {
+export function xmlFault(message: string, { line, column }: TextPlace): ScoreError {
   const plain = message.replace(/^\d+:\d+: /, '').replace(/\.$/, '');
   const known = FAULTS.filter(([pattern]) => pattern.test(plain))[0];
   const say = known ? known[1] : (words: ScoreWords) => words.malformed;
