@@ -39,7 +39,10 @@ export class BarWatch {
     return this.isWhole ? 1 : this.next / Math.max(1, this.bars.length + 1);
   }
 
-  /** Reads for as long as it may, at most once round the score. @param milliseconds at least one bar is read */
+  /**
+   * Reads for as long as it may, at most once round the score.
+   * @param milliseconds at least one bar is read; 0 for the bars at the selection alone, once all were read
+   */
   stride(score: HostScore, milliseconds: number): Stride {
     const until = Date.now() + milliseconds;
     const changed = new Set<number>();
@@ -48,7 +51,10 @@ export class BarWatch {
       this.isWhole = true;
       return { changed, isOther };
     }
-    if (this.isWhole) this.lookAtSelection(score, changed);
+    if (this.isWhole) {
+      this.lookAtSelection(score, changed);
+      if (milliseconds === 0) return { changed, isOther };
+    }
     let measure = measureAt(score, this.next);
     for (let bars = 0; bars < score.nmeasures; bars++) {
       if (!measure) {

@@ -3,26 +3,41 @@
  * the place of every `list.sort(compare)` of the plugin's script.
  */
 export function stableSort<T>(list: T[], compare: (a: T, b: T) => number = byText): T[] {
+  // Music comes nearly in order: what is in order already is one run.
+  let starts = runStarts(list, compare);
   let from = list.slice();
   let to = list.slice();
-  // Runs of twice the length are merged from pairs of runs, until one run is left.
-  for (let run = 1; run < list.length; run *= 2) {
-    for (let start = 0; start < list.length; start += 2 * run) merge(from, to, start, run, compare);
+  while (starts.length > 1) {
+    const merged: number[] = [];
+    for (let run = 0; run < starts.length; run += 2) {
+      const start = starts[run]!;
+      const end = starts[run + 2] ?? list.length;
+      merge(from, to, start, starts[run + 1] ?? end, end, compare);
+      merged.push(start);
+    }
+    starts = merged;
     [from, to] = [to, from];
   }
   for (let i = 0; i < list.length; i++) list[i] = from[i]!;
   return list;
 }
 
+/** Where a new run begins: after each place where a lesser one follows. */
+function runStarts<T>(list: readonly T[], compare: (a: T, b: T) => number): number[] {
+  const starts = [0];
+  for (let i = 1; i < list.length; i++) if (compare(list[i - 1]!, list[i]!) > 0) starts.push(i);
+  return starts;
+}
+
+/** Merges the run from `start` with the one from `middle`, which ends before `end`. */
 function merge<T>(
   from: readonly T[],
   to: T[],
   start: number,
-  run: number,
+  middle: number,
+  end: number,
   compare: (a: T, b: T) => number,
 ): void {
-  const middle = Math.min(start + run, from.length);
-  const end = Math.min(middle + run, from.length);
   let left = start;
   let right = middle;
   for (let i = start; i < end; i++) {

@@ -8,6 +8,8 @@ export interface Doing {
   readonly now: number;
   /** Since the last move of the selection or change of a note. */
   readonly stillFor: number;
+  /** True while keys come in: the editor's time is the writer's. */
+  readonly isWriting: boolean;
   /** True when nothing has moved or changed since the look before. */
   readonly isStill: boolean;
   /** True where notes changed after the selection last moved: a note may be in the writer's hand. */
@@ -30,5 +32,7 @@ export interface EvidenceSource {
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null;
 }
 
+/** How long after the last move or change the next key may still be on its way, in milliseconds. */
+export const WRITING_MS = 600;
 /** How long after the last move or change somebody still counts as working. */
 export const AT_WORK_MS = 8000;

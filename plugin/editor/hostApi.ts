@@ -164,6 +164,8 @@ export interface HostScore {
   readonly lastSegment: HostSegment | null;
   readonly parts: HostList<HostPart>;
   readonly selection?: HostSelection;
+  /** The part scores that the user made of it. */
+  readonly excerpts?: HostList<{ readonly partScore: HostScore | null }>;
   metaTag(tag: string): string;
   setMetaTag(tag: string, value: string): void;
   newCursor(): HostCursor;

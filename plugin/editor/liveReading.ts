@@ -5,7 +5,7 @@
 import { type Examination, examine, type Passage } from '../../core/index.ts';
 import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
-import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
+import { AT_WORK_MS, type Doing, type EvidenceSource, WRITING_MS } from './evidenceSource.ts';
 import type { Host, HostElement, HostPart, HostScore, HostSegment } from './hostApi.ts';
 import { ListedEvidence } from './listedEvidence.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
@@ -14,9 +14,9 @@ import { passageFromScore } from './passageFromScore.ts';
 import { isReadAsText } from './readPassages.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 
-/** How long a look at the bars may take, in milliseconds: while all is read, while somebody works, and otherwise. */
-const STRIDE_MS = { reading: 40, atWork: 10, atRest: 5 } as const;
-/** How long one slice may make what has to be made, in milliseconds. */
+/** How long a look at the bars may take, in milliseconds: while all is read, while somebody writes or works, and otherwise. */
+const STRIDE_MS = { reading: 40, writing: 0, atWork: 10, atRest: 5 } as const;
+/** How long one slice may make what has to be made, in milliseconds; what took longer waits until nobody writes. */
 const MAKING_MS = 30;
 /** A part as it is listed. */
 export interface ListedPart {
@@ -33,6 +33,8 @@ interface Made {
   examination: Examination | null;
   /** What was listed last. */
   listed: ListedPart | null;
+  /** How long the longer piece of making it took last, in milliseconds. */
+  took: number;
 }
 
 export class LiveReading {
@@ -105,9 +107,7 @@ export class LiveReading {
   step(score: HostScore, isAsked: boolean): boolean {
     const doing = this.lookAtWriter(score, isAsked);
     const wasWhole = this.watch.isWhole;
-    const isWorking = doing.stillFor < AT_WORK_MS;
-    const { reading, atWork, atRest } = STRIDE_MS;
-    const { changed, isOther } = this.watch.stride(score, !wasWhole ? reading : isWorking ? atWork : atRest);
+    const { changed, isOther } = this.watch.stride(score, STRIDE_MS[wasWhole ? paceOf(doing) : 'reading']);
     if (isOther) this.startOver();
     changed.forEach((index) => {
       this.unmake(index);
@@ -122,10 +122,16 @@ export class LiveReading {
     }
     // While a note may be in the writer's hand the list is made of what is known.
     if (!doing.isStill || (this.source.isDue && !doing.mayBeDragging)) return false;
+    if (doing.isWriting && !isAsked && this.isSlow) return false;
     const until = Date.now() + MAKING_MS;
     let isNew = false;
     while (this.isReading && Date.now() < until) isNew = this.makeOne() || isNew;
     return isNew;
+  }
+
+  /** True where something that took long has to be made again. */
+  private get isSlow(): boolean {
+    return this.made.some(({ examination, took }) => !examination && took > MAKING_MS);
   }
 
   private lookAtWriter(score: HostScore, isAsked: boolean): Doing {
@@ -137,9 +143,11 @@ export class LiveReading {
       if (this.selection !== null) this.movedAt = now;
       this.selection = selection;
     }
+    const stillFor = now - Math.max(this.movedAt, this.changedAt);
     return {
       now,
-      stillFor: now - Math.max(this.movedAt, this.changedAt),
+      stillFor,
+      isWriting: stillFor < WRITING_MS,
       isStill: isAsked || !hasMoved,
       mayBeDragging: !isAsked && this.changedAt >= this.movedAt && this.changedAt > 0,
       isAsked,
@@ -153,6 +161,7 @@ export class LiveReading {
       addresses: [],
       examination: null,
       listed: this.made[i]?.listed ?? null,
+      took: 0,
     }));
   }
 
@@ -164,27 +173,28 @@ export class LiveReading {
 
   /** Makes one thing of one part that has to be made. @returns true when the list is new */
   private makeOne(): boolean {
-    for (let i = 0; i < this.made.length; i++) {
-      const made = this.made[i]!;
-      if (!made.passage) {
-        const { passage, chordNotes } = passageFromScore(
-          this.host,
-          this.watch.walkOf(i),
-          this.source.evidenceOf(i),
-        );
-        made.passage = passage;
-        made.addresses = chordNotes.map(addressOf);
-        return false;
-      }
-      if (!made.examination) {
-        const { passage, addresses } = made;
-        made.examination = examine(passage, settingsOf(this.choice));
-        made.listed = { passage, addresses, examination: made.examination };
-        return true;
-      }
+    const index = this.made.findIndex(({ examination }) => !examination);
+    const made = this.made[index];
+    if (!made) return false;
+    const start = Date.now();
+    if (!made.passage) {
+      const { watch, source, host } = this;
+      const { passage, chordNotes } = passageFromScore(host, watch.walkOf(index), source.evidenceOf(index));
+      made.passage = passage;
+      made.addresses = chordNotes.map(addressOf);
+      made.took = Date.now() - start;
+      return false;
     }
-    return false;
+    const { passage, addresses } = made;
+    made.examination = examine(passage, settingsOf(this.choice));
+    made.listed = { passage, addresses, examination: made.examination };
+    made.took = Math.max(made.took, Date.now() - start);
+    return true;
   }
+}
+
+function paceOf({ isWriting, stillFor }: Doing): keyof typeof STRIDE_MS {
+  return isWriting ? 'writing' : stillFor < AT_WORK_MS ? 'atWork' : 'atRest';
 }
 
 /** The selection as a text to compare. */

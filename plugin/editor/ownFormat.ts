@@ -1,23 +1,13 @@
 /**
- * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface. The host writes the score in its own
- * format, which touches neither the undo history nor the selection, and the horns' staves are cut out of that text.
+ * Host 3.2–3.4: signs, slurs, ties and glissandi are not in the plugin interface. They are read from the score in the
+ * host's own format, out of which the horns' staves are cut.
  */
 import type { HandSign } from '../../core/index.ts';
-import { EditorFault } from './editorFault.ts';
 import { signNamed } from './handSigns.ts';
-import { type Host, type HostInterval, type HostPart, type HostScore, TICKS_PER_QUARTER } from './hostApi.ts';
+import { type HostInterval, type HostPart, TICKS_PER_QUARTER } from './hostApi.ts';
 import { noteKey, type OctaveLine, type PartEvidence, placeKey, type Slur } from './partEvidence.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
-import { throughTemporaryFile } from './temporaryFile.ts';
 import type { BarEvent, BarReader, PartText } from './writtenBars.ts';
-
-/** The score as the host itself writes it. Nothing is kept on disk. */
-export function writtenScore(host: Host, score: HostScore): string {
-  return throughTemporaryFile(host.file, 'mscx', (path) => {
-    if (!host.root.writeScore(score, path, 'mscx'))
-      throw new EditorFault(({ notExported }) => notExported(path));
-  });
-}
 
 /** Cuts the staves of one part out of a written score. */
 export function partText(written: string, { startTrack, endTrack }: HostPart): PartText {

@@ -1,13 +1,14 @@
 /** Reading the horn parts of the score that is open: one way in, whatever the host's version offers. */
 import { hornParts } from './hornParts.ts';
 import { type Host, type HostPart, type HostScore, isAtLeast } from './hostApi.ts';
-import { evidenceIn, partText, writtenScore } from './ownFormat.ts';
+import { evidenceIn } from './ownFormat.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { passageFromScore } from './passageFromScore.ts';
 import type { ReadPart } from './readPart.ts';
 import { type PartWalk, walkPart } from './scoreWalk.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 import { BarReader } from './writtenBars.ts';
+import { WrittenScore } from './writtenScore.ts';
 
 /** What a reader may leave out, or take over from one before. */
 export interface ReadOptions {
@@ -33,7 +34,7 @@ export function readPassages(host: Host, score: HostScore, options: ReadOptions 
   });
 }
 
-/** The score is written at most once, and only for parts of which too little is known. */
+/** Only parts of which too little is known are written. */
 function evidenceAsText(
   host: Host,
   score: HostScore,
@@ -41,9 +42,11 @@ function evidenceAsText(
   known: (part: HostPart) => PartEvidence | null,
 ): (walk: PartWalk, index: number) => PartEvidence {
   const bars = new BarReader();
-  const without = parts.map(known);
-  const written = without.every((evidence) => evidence !== null) ? '' : writtenScore(host, score);
-  return (walk, index) => without[index] ?? evidenceIn(partText(written, parts[index]!), walk, bars);
+  const written = new WrittenScore(host, score);
+  return (walk, index) => {
+    const part = parts[index]!;
+    return known(part) ?? evidenceIn(written.textOf(part), walk, bars);
+  };
 }
 
 /** Before 3.5 only the score as the host writes it tells of signs and lines; after that a selection lists them. */

@@ -1,12 +1,13 @@
 /** Signs and lines out of the score as the editor writes it: versions before 3.5. */
 import type { BarWatch } from './barWatch.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
-import type { Host, HostScore } from './hostApi.ts';
-import { evidenceIn, partText, writtenScore } from './ownFormat.ts';
+import type { Host, HostPart, HostScore } from './hostApi.ts';
+import { evidenceIn } from './ownFormat.ts';
 import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 import { BarReader, type PartText } from './writtenBars.ts';
+import { WrittenScore } from './writtenScore.ts';
 
-/** A score that takes the editor longer than this to write, in milliseconds, is written only when the user asks for a look. */
+/** What takes the editor longer than this to write in one piece, in milliseconds, is written only when the user asks for a look. */
 const WRITING_LIMIT_MS = 80;
 /** How long one slice may parse, in milliseconds. */
 const PARSING_MS = 30;
@@ -16,19 +17,31 @@ const WRITTEN_AT_REST_EVERY_MS = 3000;
 /** How much longer than the writing itself the time between two writings is. */
 const LEAST_RATIO = { atWork: 10, atRest: 60 } as const;
 
+/** What one writing of the horns cost, in milliseconds. */
+interface WritingCost {
+  readonly all: number;
+  /** Its longest piece. */
+  readonly longest: number;
+  /** True where no writing before it counts: the user asked for it. */
+  readonly isOnlyMeasure: boolean;
+}
+
+const NO_COST: WritingCost = { all: 0, longest: 0, isOnlyMeasure: true };
+
 export class WrittenEvidence implements EvidenceSource {
   private readonly host: Host;
   private readonly bars = new BarReader();
   private known: { readonly text: PartText; readonly evidence: PartEvidence }[] = [];
-  /** What was written last, as long as parts of it were not read. */
-  private written = '';
+  /** What is being read. */
+  private written: WrittenScore | null = null;
   private unread: number[] = [];
   /** The part that is being parsed. */
   private text: PartText | null = null;
   private isAskedFor = true;
   private writtenAt = 0;
-  /** How long the last two writings took: one slow moment of the machine does not make a score big. */
-  private took: readonly [number, number] = [0, 0];
+  private cost: WritingCost = NO_COST;
+  /** The longest pieces of the last two writings: one slow moment of the machine does not make a score big. */
+  private longest: readonly [number, number] = [0, 0];
 
   constructor(host: Host) {
     this.host = host;
@@ -39,7 +52,7 @@ export class WrittenEvidence implements EvidenceSource {
   }
 
   get seesEveryEdit(): boolean {
-    return Math.min(...this.took) <= WRITING_LIMIT_MS;
+    return Math.min(...this.longest) <= WRITING_LIMIT_MS;
   }
 
   evidenceOf(index: number): PartEvidence {
@@ -52,43 +65,60 @@ export class WrittenEvidence implements EvidenceSource {
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
     const index = this.unread[0];
-    if (index !== undefined) return this.readPart(index, watch);
-    if (this.mayWrite(doing)) this.write(score, watch, doing.now);
-    return null;
+    if (index === undefined) {
+      if (this.mayWrite(doing)) this.begin(score, watch, doing.now);
+      return null;
+    }
+    // A note may have come into the writer's hand since.
+    if (!this.text && doing.isWriting && !doing.isAsked) return null;
+    return this.readPart(index, watch);
   }
 
-  private mayWrite({ now, stillFor, isStill }: Doing): boolean {
-    if (!isStill) return false;
+  private mayWrite({ now, stillFor, isStill, isWriting, isAsked }: Doing): boolean {
+    if (!isStill || (isWriting && !isAsked)) return false;
     if (this.isAskedFor) return true;
     if (!this.seesEveryEdit) return false;
     const isWorking = stillFor < AT_WORK_MS;
     const ratio = isWorking ? LEAST_RATIO.atWork : LEAST_RATIO.atRest;
-    const every = Math.max(isWorking ? WRITTEN_EVERY_MS : WRITTEN_AT_REST_EVERY_MS, ratio * this.took[1]);
+    const every = Math.max(isWorking ? WRITTEN_EVERY_MS : WRITTEN_AT_REST_EVERY_MS, ratio * this.cost.all);
     return now - this.writtenAt >= every;
   }
 
-  private write(score: HostScore, watch: BarWatch, now: number): void {
-    const start = Date.now();
-    this.written = writtenScore(this.host, score);
-    this.took = [this.took[1], Date.now() - start];
-    if (this.isAskedFor) this.took = [this.took[1], this.took[1]];
+  private begin(score: HostScore, watch: BarWatch, now: number): void {
+    this.written = new WrittenScore(this.host, score);
+    this.cost = { all: 0, longest: 0, isOnlyMeasure: this.isAskedFor };
     this.writtenAt = now;
     this.isAskedFor = false;
     this.text = null;
     this.unread = watch.hornParts.map((_, i) => i);
   }
 
+  private end(): void {
+    const { longest, isOnlyMeasure } = this.cost;
+    this.longest = isOnlyMeasure ? [longest, longest] : [this.longest[1], longest];
+    this.written = null;
+  }
+
+  private write(part: HostPart): PartText {
+    const start = Date.now();
+    const text = this.written!.textOf(part);
+    const { all, longest, isOnlyMeasure } = this.cost;
+    const took = Date.now() - start;
+    this.cost = { all: all + took, longest: Math.max(longest, took), isOnlyMeasure };
+    return text;
+  }
+
   private readPart(index: number, watch: BarWatch): number | null {
     const part = watch.hornParts[index];
     const before = this.known[index];
-    const text = part ? (this.text ?? partText(this.written, part)) : null;
+    const text = part ? (this.text ?? this.write(part)) : null;
     if (text && !this.bars.prepare(text, Date.now() + PARSING_MS)) {
       this.text = text;
       return null;
     }
     this.text = null;
     this.unread.shift();
-    if (this.unread.length === 0) this.written = '';
+    if (this.unread.length === 0) this.end();
     if (!text || (before && isSameText(before.text, text))) return null;
     const evidence = evidenceIn(text, watch.walkOf(index), this.bars);
     this.known[index] = { text, evidence };

@@ -35,7 +35,12 @@ MuseScore {
             return altered(cursor, cursorMembers(cursor))
         } })
         members.curScore = score
-        members.writeScore = function (_, path, extension) { return writeScore(curScore, path, extension) }
+        var written = members.written || []
+        members.writeScore = function (asked, path, extension) {
+            var real = asked.real || asked
+            written.push(real.parts.length)
+            return writeScore(real, path, extension)
+        }
         var host = Script.Bellhand.hostOf(root, file, Qt)
         return { root: altered(root, members), file: host.file, engine: host.engine }
     }
@@ -206,6 +211,12 @@ MuseScore {
             var engine = altered(Qt, { locale: function () { return { name: step.locale } } })
             var host = Script.Bellhand.hostOf(root, file, engine)
             return Script.Bellhand.openPanel(host).view().words.annotate
+        },
+        // Of how many parts the scores were that opening the panel wrote.
+        "written": function () {
+            var written = []
+            var view = read(Script.Bellhand.openPanel(alteredHost({ written: written }, function () { return {} }))).view()
+            return { written: written, counts: view.counts, seesEveryEdit: view.seesEveryEdit }
         },
         // What the panel's button does; then the score that is open is the étude.
         "etude": function (step) {

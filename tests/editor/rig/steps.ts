@@ -23,6 +23,8 @@ export type Step =
   | { readonly do: 'speak'; readonly locale: string }
   /** What the panel would list. */
   | { readonly do: 'findings' }
+  /** Opens the panel; returns of how many parts each score was that the editor wrote for it, and what the panel counts. */
+  | { readonly do: 'written' }
   | { readonly do: 'show'; readonly row: number }
   /** Opens the panel and presses its controls, one after the other; returns a `PanelMoment` for each. */
   | { readonly do: 'panel'; readonly acts: readonly PanelAct[] }

@@ -49,7 +49,11 @@ Window {
         "look": function () { return JSON.parse(JSON.stringify(plugin.children[0].view)) },
         "decide": function (step) { plugin.children[0].panel.decide(step.control, step.value); plugin.children[0].refresh() },
         "tick": function () { var isNew = plugin.children[0].panel.tick(); plugin.children[0].refresh(); return isNew },
-        "news": function () { for (var i = 0; i < 100; i++) if (takes.tick()) return true; return false },
+        // A part that took a slow machine long is made anew once nobody seems to write.
+        "news": function () {
+            for (var until = Date.now() + 5000; Date.now() < until; ) if (takes.tick()) return true
+            return false
+        },
         "texts": function () { return JSON.parse(JSON.stringify(Host.state.music.texts)) },
         "colours": function () {
             var found = []
