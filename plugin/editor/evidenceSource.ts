@@ -14,7 +14,7 @@ export interface Doing {
   readonly isStill: boolean;
   /** True where notes changed after the selection last moved: a note may be in the writer's hand. */
   readonly mayBeDragging: boolean;
-  /** True when the user waits for the list. */
+  /** True when the user waits for the list and does nothing else. */
   readonly isAsked: boolean;
 }
 

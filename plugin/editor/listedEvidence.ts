@@ -41,7 +41,7 @@ export class ListedEvidence implements EvidenceSource {
   }
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
-    if (doing.mayBeDragging || !doing.isStill || (doing.isWriting && !doing.isAsked)) return null;
+    if (doing.mayBeDragging || !doing.isStill || doing.isWriting) return null;
     if (!canBorrowSelection(this.host, score, doing.isAsked)) {
       // The list is made of what is known, and the lines are listed when the selection has moved on.
       this.isAskedFor = false;

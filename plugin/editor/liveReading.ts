@@ -18,6 +18,8 @@ import { WrittenEvidence } from './writtenEvidence.ts';
 const STRIDE_MS = { reading: 40, writing: 0, atWork: 10, atRest: 5 } as const;
 /** How long one slice may make what has to be made, in milliseconds; what took longer waits until nobody writes. */
 const MAKING_MS = 30;
+/** How long after a look the next one may be while somebody writes, in milliseconds, however often the panel asks. */
+const WRITING_EVERY_MS = 250;
 /** A part as it is listed. */
 export interface ListedPart {
   readonly passage: Passage;
@@ -46,6 +48,7 @@ export class LiveReading {
   private selection: string | null = null;
   private movedAt = 0;
   private changedAt = 0;
+  private lookedAt = 0;
 
   constructor(host: Host, choice: Choice) {
     this.host = host;
@@ -87,10 +90,13 @@ export class LiveReading {
     return index < 0 || !this.watch.isWhole || this.source.isDue ? null : this.source.evidenceOf(index);
   }
 
-  /** Everything is due again. */
+  /** Everything is due again, and what the panel itself has changed or selected is nobody's writing. */
   readAgain(): void {
     this.watch.forget();
     this.source.readAgain();
+    this.selection = null;
+    this.movedAt = 0;
+    this.changedAt = 0;
   }
 
   /** Other settings: the music is the same. */
@@ -101,10 +107,11 @@ export class LiveReading {
 
   /**
    * One slice of the work.
-   * @param isAsked true when the user waits for the list
+   * @param isAsked true when the user waits for the list, unless something was written since
    * @returns true when the list is new
    */
   step(score: HostScore, isAsked: boolean): boolean {
+    if (this.isBetweenKeys()) return false;
     const doing = this.lookAtWriter(score, isAsked);
     const wasWhole = this.watch.isWhole;
     const { changed, isOther } = this.watch.stride(score, STRIDE_MS[wasWhole ? paceOf(doing) : 'reading']);
@@ -122,7 +129,7 @@ export class LiveReading {
     }
     // While a note may be in the writer's hand the list is made of what is known.
     if (!doing.isStill || (this.source.isDue && !doing.mayBeDragging)) return false;
-    if (doing.isWriting && !isAsked && this.isSlow) return false;
+    if (doing.isWriting && this.isSlow) return false;
     const until = Date.now() + MAKING_MS;
     let isNew = false;
     while (this.isReading && Date.now() < until) isNew = this.makeOne() || isNew;
@@ -134,7 +141,15 @@ export class LiveReading {
     return this.made.some(({ examination, took }) => !examination && took > MAKING_MS);
   }
 
-  private lookAtWriter(score: HostScore, isAsked: boolean): Doing {
+  private isBetweenKeys(): boolean {
+    const now = Date.now();
+    const isWriting = now - Math.max(this.movedAt, this.changedAt) < WRITING_MS;
+    if (isWriting && now - this.lookedAt < WRITING_EVERY_MS) return true;
+    this.lookedAt = now;
+    return false;
+  }
+
+  private lookAtWriter(score: HostScore, isWaitedFor: boolean): Doing {
     const now = Date.now();
     const selection = selectionNow(score);
     const hasMoved = selection !== this.selection;
@@ -144,10 +159,12 @@ export class LiveReading {
       this.selection = selection;
     }
     const stillFor = now - Math.max(this.movedAt, this.changedAt);
+    const isWriting = stillFor < WRITING_MS;
+    const isAsked = isWaitedFor && !isWriting;
     return {
       now,
       stillFor,
-      isWriting: stillFor < WRITING_MS,
+      isWriting,
       isStill: isAsked || !hasMoved,
       mayBeDragging: !isAsked && this.changedAt >= this.movedAt && this.changedAt > 0,
       isAsked,

@@ -70,12 +70,12 @@ export class WrittenEvidence implements EvidenceSource {
       return null;
     }
     // A note may have come into the writer's hand since.
-    if (!this.text && doing.isWriting && !doing.isAsked) return null;
+    if (!this.text && doing.isWriting) return null;
     return this.readPart(index, watch);
   }
 
-  private mayWrite({ now, stillFor, isStill, isWriting, isAsked }: Doing): boolean {
-    if (!isStill || (isWriting && !isAsked)) return false;
+  private mayWrite({ now, stillFor, isStill, isWriting }: Doing): boolean {
+    if (!isStill || isWriting) return false;
     if (this.isAskedFor) return true;
     if (!this.seesEveryEdit) return false;
     const isWorking = stillFor < AT_WORK_MS;

@@ -67,6 +67,7 @@ ColumnLayout {
         objectName: "findings"
         // As text, since the script hands over new objects with every look.
         property string drawn: "[]"
+        property var seen: null
         property BellhandTheme theme: BellhandTheme {}
         readonly property int chosenRow: findings.view ? findings.view.chosen.row : -1
 
@@ -95,6 +96,9 @@ ColumnLayout {
         // Rows that are still there stay where they are; else the list stays at its height.
         function redraw() {
             var rows = findings.view.findings
+            if (rows === seen)
+                return
+            seen = rows
             var now = JSON.stringify(rows)
             if (now === drawn)
                 return

@@ -147,6 +147,12 @@ MuseScore {
         curScore.endCmd()
     }
 
+    // The first thing of the score, which is no note.
+    function selectClef() {
+        if (isVersion4) curScore.selection.select(curScore.firstMeasure.firstSegment.elementAt(0))
+        else { cmd("escape"); cmd("first-element") }
+    }
+
     function selectNote(nth) { takes.select({ from: nth, length: 1 }) }
 
     // What a writer may do to a score; all leave the selection on a note or on nothing.
@@ -240,7 +246,7 @@ MuseScore {
                     cmd(act.cmd)
                     for (var i = 0; i < 8 && panel.view().sentence === said; i++) { wait(300); panel.tick() }
                 }
-                else if (act.select) { takes.select(act.select); panel.tick() }
+                else if (act.select) { wait(700); takes.select(act.select); panel.tick() }
                 else if (act.fix) panel.repair(panel.view().chosen.repairs.indexOf(act.fix))
                 else panel[act.press](act.what)
                 read(panel)
@@ -295,13 +301,15 @@ MuseScore {
                 while (kept.view().isBusy) slices.push(processorTime(function () { kept.tick() }))
                 return slices
             }
-            if (step.what === "rest" || step.what === "work") {
-                var looks = []
-                // After eight seconds without a move nobody counts as working any more.
-                if (step.what === "rest") wait(8500)
-                for (var i = 0; i < 20; i++) { wait(300); looks.push(processorTime(function () { kept.tick() })) }
-                return looks
+            function looks(count) {
+                var costs = []
+                for (var i = 0; i < count; i++) { wait(300); costs.push(processorTime(function () { kept.tick() })) }
+                return costs
             }
+            // After eight seconds without a move nobody counts as working any more.
+            if (step.what === "rest") wait(8500)
+            if (step.what === "click") { selectClef(); return looks(6) }
+            if (step.what === "rest" || step.what === "work") return looks(20)
             return processorTime(function () {
                 if (step.what === "annotate") kept.annotate()
                 else if (step.what === "clear") kept.clear()

@@ -42,12 +42,23 @@ export type Step =
   /** Takes a script in, ours or one of a line, each time from a file of its own; returns how long each time took, in milliseconds. */
   | { readonly do: 'load'; readonly what: 'script' | 'line'; readonly times: number }
   /**
-   * The processor's time of one thing: `open` slice by slice, `work` and `rest` look by look; `text` adds one text, `write` is the
+   * The processor's time of one thing: `open` slice by slice, `work` and `rest` look by look, as is what comes after a `click`
+   * on something that is no note; `text` adds one text, `write` is the
    * score in the editor's own format. All but `open` come after it.
    */
   | {
       readonly do: 'cost';
-      readonly what: 'open' | 'work' | 'rest' | 'annotate' | 'undo' | 'clear' | 'text' | 'write' | 'export';
+      readonly what:
+        | 'open'
+        | 'work'
+        | 'rest'
+        | 'click'
+        | 'annotate'
+        | 'undo'
+        | 'clear'
+        | 'text'
+        | 'write'
+        | 'export';
     }
   /** Selects so many notes of a staff, from its first on. */
   | { readonly do: 'select-stretch'; readonly staff: number; readonly length: number }
