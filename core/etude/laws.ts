@@ -70,6 +70,13 @@ export const LAWS: readonly Law[] = [
       kind.isRepetition === true || mostOfOneBar(bars) <= MOST_TIMES * Math.max(1, bars.length / PAGE_BARS),
   },
   { id: 'every-change-is-signed', fault: 'wrong', keeps: isSigned },
+  {
+    id: 'room-below-the-staff',
+    fault: 'wrong',
+    // A fermata stands there too.
+    keeps: ({ bars }) =>
+      eventsOf(bars).every(({ fermata, dynamic, hairpin }) => !(fermata && dynamic && hairpin)),
+  },
   { id: 'slurs-keep-the-hand-still', fault: 'wrong', keeps: slursArePlain },
   {
     id: 'moves-as-a-singer',

@@ -1,5 +1,12 @@
 /** One note or rest of an étude as a MusicXML element. */
-import { type EtudeNote, type HandSign, type Meter, type Pitch, signatureAlter } from '../../core/index.ts';
+import {
+  type EtudeNote,
+  type HandSign,
+  type Meter,
+  type Pitch,
+  pitchCents,
+  signatureAlter,
+} from '../../core/index.ts';
 import { element, type XmlElement } from './xmlTree.ts';
 
 /** Divisions of a quarter: enough for sixteenths and triplets. */
@@ -67,10 +74,13 @@ export class Accidentals {
 
 type Beam = 'begin' | 'continue' | 'end' | 'forward hook' | 'backward hook';
 
-/** Where a note stands in its beams, the eighths' first, and in its triplet. */
+type Side = 'above' | 'below';
+
+/** Where a note stands in its beams, the eighths' first, and in its triplet; and where its slur goes, if that matters. */
 interface Grouping {
   readonly beams: readonly Beam[];
   readonly tuplet: 'start' | 'stop' | null;
+  readonly slurSide: Side | null;
 }
 
 /** The beams and triplets of a bar, by index: short notes of one beat are joined. */
@@ -81,6 +91,7 @@ export function groupingsOf(bar: readonly EtudeNote[], meter: Meter): readonly G
     groups.push(written && quarters < 1 ? Math.floor(at / meter.beatQuarters + 1e-6) : -1);
     at += quarters;
   }
+  const sides = slurSidesOf(bar);
   return bar.map(({ quarters }, i) => {
     const isJoined = (j: number) => groups[i]! >= 0 && groups[j] === groups[i];
     const isSixteenth = (j: number) => bar[j] !== undefined && bar[j]!.quarters < 0.3;
@@ -89,12 +100,35 @@ export function groupingsOf(bar: readonly EtudeNote[], meter: Meter): readonly G
       ? (beamOf(isJoined(i - 1) && isSixteenth(i - 1), isJoined(i + 1) && isSixteenth(i + 1)) ??
         (isJoined(i - 1) ? 'backward hook' : 'forward hook'))
       : null;
-    const isTriplet = Math.abs(quarters - 1 / 3) < 1e-6;
+    const isTriplet = isThird(quarters);
     return {
+      slurSide: sides[i]!,
       beams: first === null ? [] : second === null ? [first] : [first, second],
       tuplet: isTriplet && !isJoined(i - 1) ? 'start' : isTriplet && !isJoined(i + 1) ? 'stop' : null,
     };
   });
+}
+
+function isThird(quarters: number): boolean {
+  return Math.abs(quarters - 1 / 3) < 1e-6;
+}
+
+/** Written B4: notes below it have their stems up. */
+const STEMS_UP_BELOW_CENTS = 7100;
+
+/** The side of the slur over each note, where triplets lie under it: their brackets take the other. */
+function slurSidesOf(bar: readonly EtudeNote[]): readonly (Side | null)[] {
+  const sides: (Side | null)[] = bar.map(() => null);
+  bar.forEach(({ slur }, from) => {
+    if (slur !== 'start') return;
+    const stop = bar.findIndex((each, i) => i > from && each.slur === 'stop');
+    const to = stop < 0 ? bar.length - 1 : stop;
+    const under = bar.slice(from, to + 1);
+    if (!under.some(({ quarters }) => isThird(quarters))) return;
+    const isLow = under.every(({ written }) => !written || pitchCents(written) < STEMS_UP_BELOW_CENTS);
+    sides.fill(isLow ? 'below' : 'above', from, to + 1);
+  });
+  return sides;
 }
 
 function beamOf(before: boolean, after: boolean): Beam | null {
@@ -130,6 +164,10 @@ export function noteElement(
   );
 }
 
+function opposite(side: Side): Side {
+  return side === 'above' ? 'below' : 'above';
+}
+
 /** The `notations` of a note that has a sign for the hand and nothing else; null without one. */
 export function signElement(sign: HandSign | null): XmlElement | null {
   return sign && element('notations', {}, technical(sign));
@@ -150,11 +188,13 @@ export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
   );
 }
 
-function notations(note: EtudeNote, isSlidTo: boolean, { tuplet }: Grouping): XmlElement | null {
+function notations(note: EtudeNote, isSlidTo: boolean, { tuplet, slurSide }: Grouping): XmlElement | null {
   const children: XmlElement[] = [];
-  if (note.slur) children.push(element('slur', { type: note.slur, number: 1 }));
-  // At the stems, the slur being at the heads; a bracket tells its number from a fingering above it.
-  if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes' }));
+  const slurred = note.slur === 'start' && slurSide ? { placement: slurSide } : {};
+  if (note.slur) children.push(element('slur', { type: note.slur, number: 1, ...slurred }));
+  // A bracket tells its number from a fingering above it.
+  const bracketed = tuplet === 'start' && slurSide ? { placement: opposite(slurSide) } : {};
+  if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes', ...bracketed }));
   if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
   if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
   if (note.sign) children.push(technical(note.sign));

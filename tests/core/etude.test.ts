@@ -112,6 +112,25 @@ describe('every étude', () => {
       }
   });
 
+  test('has the valves alone over runs of eighths with the hand closed, and whole fingerings over quarters', () => {
+    let [inRuns, quarters] = [0, 0];
+    for (const seed of seeds(20)) {
+      const examination = examined(compose({ kind: 'scale', level: 2, seed }));
+      const { notes } = examination;
+      for (const { noteIndex, lines } of etudeMarks(examination)) {
+        const length = (i: number) => notes[i]?.note.durationQuarters ?? 4;
+        if (length(noteIndex) === 0.5 && length(noteIndex + 1) === 0.5) {
+          inRuns += 1;
+          expect(lines).toEqual([expect.stringMatching(/^[0-3T]+$/)]);
+        } else if (length(noteIndex) >= 1) {
+          quarters += 1;
+          expect(lines.join(' ')).toMatch(/[A-G]/);
+        }
+      }
+    }
+    expect(Math.min(inRuns, quarters)).toBeGreaterThan(50);
+  });
+
   test('is marked like music', () => {
     const used = new Set<string>();
     for (const kind of KINDS)

@@ -55,6 +55,18 @@ describe('a bad example is caught', () => {
       () => caseOf(match, C, 1, withMarks(GOOD, [{}, { sign: null }]), 60),
     ],
     [
+      'room-below-the-staff',
+      'a dynamic and a hairpin under a fermata',
+      () =>
+        caseOf(
+          match,
+          C,
+          1,
+          withMarks(GOOD, [{}, { fermata: true, dynamic: 'mf', hairpin: 'diminuendo', hairpinEnds: true }]),
+          60,
+        ),
+    ],
+    [
       'slurs-keep-the-hand-still',
       'a slur from open to stopped',
       () => caseOf(match, C, 1, withMarks(GOOD, [{ slur: 'start' }, { slur: 'stop' }]), 60),

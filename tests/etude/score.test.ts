@@ -128,6 +128,36 @@ describe.each(LANGUAGES)('a lesson in %s', (language) => {
   });
 });
 
+describe('a triplet under a slur', () => {
+  it('has its bracket on the other side', () => {
+    let found = 0;
+    for (const seed of [1, 2, 3, 4, 5, 6, 7, 8]) {
+      const made = composeLesson({
+        level: 3,
+        key: null,
+        low: null,
+        high: null,
+        seed,
+        player: DEFAULT_SETTINGS,
+      });
+      if (!made.ok) throw new Error(made.reason);
+      let slur: string | null = null;
+      const text = sheetText(made.sheet, DEFAULT_SETTINGS, 'marked', documentText);
+      for (const [, notations] of text.matchAll(/<notations>([\s\S]*?)<\/notations>/g)) {
+        const begins = /<slur type="start"[^>]*?(?: placement="(\w+)")?\/>/.exec(notations!);
+        if (begins) slur = begins[1] ?? 'anywhere';
+        const bracket = /<tuplet type="start"[^>]*?(?: placement="(\w+)")?\/>/.exec(notations!);
+        if (bracket && slur) {
+          found += 1;
+          expect([slur, bracket[1]].sort()).toEqual(['above', 'below']);
+        }
+        if (notations!.includes('<slur type="stop"')) slur = null;
+      }
+    }
+    expect(found).toBeGreaterThan(10);
+  });
+});
+
 describe('the two writers', () => {
   it('write every étude alike', () => {
     for (const each of ETUDES)
