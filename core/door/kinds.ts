@@ -6,7 +6,7 @@ import type { Etude, EtudeRequest } from '../etude/etude.ts';
 import type { Key } from '../etude/key.ts';
 import type { LessonRequest } from '../etude/lesson.ts';
 import type { Horn, Side, Tube } from '../horn/horn.ts';
-import type { Mark } from '../marks/annotation.ts';
+import type { Mark, MarkSetting } from '../marks/annotation.ts';
 import type { Show } from '../marks/marks.ts';
 import type { PartEvidence } from '../part/hornNames.ts';
 import type { Passage, PassageNote } from '../part/passage.ts';
@@ -101,6 +101,7 @@ export const KINDS: ReadonlyMap<string, Kind> = new Map<string, Kind>([
     object<LessonRequest>('what is asked for', 'level', 'key', 'low', 'high', 'seed', 'player'),
   ],
   ['Mark', object<Mark>('a mark, as marksFor makes them', 'noteIndex', 'lines')],
+  ['MarkSetting', object<MarkSetting>('how a mark is set, such as UNSET', 'row', 'widens')],
   ['NamedPitch', object<NamedPitch>('a pitch by name, as naturalPitch makes one', 'pitch', 'deviationCents')],
   [
     'NoteAnswer',

@@ -13,6 +13,7 @@ import { closingText } from '../words/fingerings.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import { naturalName, noteClassName } from '../words/noteNames.ts';
 import type { Mark } from './annotation.ts';
+import { formsOf, type MarkForm } from './room.ts';
 
 /** What to print. */
 export interface Show {
@@ -26,7 +27,10 @@ export interface Show {
   readonly colour: boolean;
   /** `changes` leaves a text out where the player's note before in the same bar carries the same one. A tied note never has it twice. */
   readonly repeat: 'all' | 'changes';
-  /** In bars whose marks stand closer than a quarter: `valves` prints the valves alone, as players write them by hand. */
+  /**
+   * `valves` prints no more than has room: in bars whose marks stand closer than a quarter the valves alone, as players
+   * write them by hand; over a chord one line for each note, the fingered note and valves.
+   */
   readonly quick: 'full' | 'valves';
 }
 
@@ -87,10 +91,11 @@ export function marksFor(
     const kept = isSaid ? { ...mark, lines: [] } : mark;
     if (kept.lines.length > 0 || kept.colour) places.push({ mark: kept, examined, finding, isOpened });
   }
-  const quickBars = show.quick === 'valves' ? barsWithoutRoom(places) : new Set<string>();
-  return places.map((place) =>
-    quickBars.has(barOf(place.examined.note)) ? shortened(place, show, reader) : place.mark,
+  if (show.quick === 'full') return places.map(({ mark }) => mark);
+  const formOf = formsOf(
+    places.filter(({ mark }) => mark.lines.length > 0).map(({ examined }) => examined.note),
   );
+  return places.map((place) => inForm(formOf(place.examined.note), place, show, reader));
 }
 
 interface PrintedText {
@@ -111,40 +116,21 @@ function isHeld(before: PassageNote, note: PassageNote, { repeat }: Show): boole
   return repeat === 'changes' && before.measureIndex === note.measureIndex;
 }
 
-/** Marks closer than this push one another up into a staircase. In quarter notes; a choice, from pages of real parts. */
-const ROOM_QUARTERS = 1;
-const ROUNDING_QUARTERS = 1e-4;
-
-/** The bars of a staff in which whole marks have no room side by side: all marks of a bar have one form. */
-function barsWithoutRoom(places: readonly MarkedNote[]): ReadonlySet<string> {
-  const bars = new Set<string>();
-  const last = new Map<string, PassageNote>();
-  for (const { mark, examined } of places) {
-    if (mark.lines.length === 0) continue;
-    const { note } = examined;
-    const voice = `${note.staff}/${note.voice}`;
-    const before = last.get(voice);
-    last.set(voice, note);
-    const gap = before ? note.onsetQuarters - before.onsetQuarters : 0;
-    // The notes of a chord share their place. So do a note and its graces, which would make a tower of it.
-    const isChord = gap < ROUNDING_QUARTERS && !before?.grace;
-    if (!before || isChord || gap > ROOM_QUARTERS - ROUNDING_QUARTERS) continue;
-    bars.add(barOf(before));
-  }
-  return bars;
-}
-
-function barOf({ staff, measureIndex }: PassageNote): string {
-  return `${staff}/${measureIndex}`;
-}
-
-/** The mark in its short form: its valves, or what else stands nearest the note where no valves are printed. */
-function shortened({ mark, examined, finding, isOpened }: MarkedNote, show: Show, reader: Reader): Mark {
-  if (mark.lines.length === 0) return mark;
-  const short = { ...show, natural: false, fingered: show.fingered && !show.valves };
+/** A mark in the form that has room, or whole where nothing else would be left of it. */
+function inForm(
+  form: MarkForm,
+  { mark, examined, finding, isOpened }: MarkedNote,
+  show: Show,
+  reader: Reader,
+): Mark {
+  if (mark.lines.length === 0 || form === 'whole') return mark;
+  const isShort = form === 'valves' && show.valves;
+  const short = { ...show, natural: false, fingered: show.fingered && !isShort };
   const { lines } = markFor(examined, finding, isOpened, short, reader);
   const isEmpty = lines.every((line) => line === '≈');
-  return isEmpty ? mark : { ...mark, lines: lines.map((line) => line.replace(/^≈ /, '≈')) };
+  return isEmpty
+    ? mark
+    : { ...mark, lines: lines.map((line) => line.replace(/^≈ /, form === 'valves' ? '≈' : '≈ ')) };
 }
 
 /**

@@ -532,6 +532,7 @@ const panel: PanelWords = {
     colour: 'Farben',
     onlyChanges: 'Nur bei Wechsel',
     quickValves: 'Schnelle Noten: nur Ventile',
+    widerBars: 'Breitere Takte, wo nötig',
     tolerance: 'Toleranz in Cent',
     handOffset: 'Handabweichung in Cent',
     toleranceHint: 'Griffe, die weiter vom notierten Ton liegen, bleiben weg',

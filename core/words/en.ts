@@ -500,6 +500,7 @@ const panel: PanelWords = {
     colour: 'Colours',
     onlyChanges: 'Only where it changes',
     quickValves: 'Quick notes: valves only',
+    widerBars: 'Wider bars where marks need room',
     tolerance: 'Tolerance in cents',
     handOffset: 'Hand offset in cents',
     toleranceHint: 'Fingerings further than this from the written note are left out',

@@ -521,6 +521,7 @@ const panel: PanelWords = {
     colour: 'Colores',
     onlyChanges: 'Solo en los cambios',
     quickValves: 'Notas rápidas: solo los cilindros',
+    widerBars: 'Compases más anchos si hace falta',
     tolerance: 'Tolerancia en cents',
     handOffset: 'Desvío de la mano en cents',
     toleranceHint: 'Las digitaciones más alejadas de la nota escrita quedan fuera',

@@ -533,6 +533,7 @@ const panel: PanelWords = {
     colour: 'Couleurs',
     onlyChanges: 'Seulement aux changements',
     quickValves: 'Notes rapides : pistons seuls',
+    widerBars: 'Mesures élargies au besoin',
     tolerance: 'Tolérance en cents',
     handOffset: 'Écart de la main en cents',
     toleranceHint: 'Les doigtés plus éloignés de la note écrite sont écartés',

@@ -529,6 +529,7 @@ const panel: PanelWords = {
     colour: 'Colori',
     onlyChanges: 'Solo ai cambiamenti',
     quickValves: 'Note rapide: solo i pistoni',
+    widerBars: 'Battute più larghe se serve',
     tolerance: 'Tolleranza in cent',
     handOffset: 'Scarto della mano in cent',
     toleranceHint: 'Le diteggiature più lontane dalla nota scritta sono escluse',

@@ -13,6 +13,7 @@ import {
   type Reader,
   totalOf,
 } from '../../core/index.ts';
+import { keepingBarWidths } from './barWidths.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
@@ -22,7 +23,8 @@ import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
 import type { PartEvidence } from './partEvidence.ts';
-import { type PlannedPlace, planClearing, planMarks } from './planMarks.ts';
+import { planClearing, planMarks } from './planMarks.ts';
+import type { PlannedPlace } from './plannedPlace.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
 import type { ReadPart } from './readPart.ts';
 import { type ReadOptions, readPassages } from './readPassages.ts';
@@ -81,8 +83,10 @@ export function annotate(
       (part, note) => scope(parts[part]!.part.chordNotes[note]!.note),
     );
     if (totalOf(counts.stopped) === 0) return selected ? words.noStoppedSelected : words.noStopped;
+    // The width of a bar that others share is not the horn's.
+    const mayWiden = choice.widerBars && score.parts.length === 1;
     const plans = parts.map(({ part, examination }) =>
-      planMarks(host, part, marksFor(examination, choice.show, reader), scope),
+      planMarks(host, part, marksFor(examination, choice.show, reader), scope, mayWiden),
     );
     const changed = plans.some((plan) => plan.length > 0);
     if (changed) {
@@ -142,8 +146,9 @@ function write(
   const [first] = plans.filter((plan) => plan.length > 0);
   if (first) onChange?.(first[0]!.place);
   keepingInputPlace(host, score, () => {
+    const places = ([] as PlannedPlace[]).concat(...plans);
     inOneStep(host, score, (step) => {
-      for (const plan of plans) carryOut(host, score, plan, step);
+      keepingBarWidths(places, step, () => carryOut(host, score, places, step));
     });
   });
 }

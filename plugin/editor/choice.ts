@@ -21,6 +21,8 @@ export interface Choice {
   /** In cents, −60 to 60. */
   readonly handOffset: number;
   readonly show: Show;
+  /** Makes bars of a part wider where their marks have no room side by side. */
+  readonly widerBars: boolean;
 }
 
 /** The printed things that are on or off. */
@@ -32,6 +34,7 @@ export const DEFAULT_CHOICE: Choice = {
   tolerance: DEFAULT_SETTINGS.toleranceCents,
   handOffset: DEFAULT_SETTINGS.handOffsetCents,
   show: SHOW_USUAL,
+  widerBars: true,
 };
 
 export const TOLERANCE_RANGE = { from: 0, to: 100 } as const;
@@ -99,6 +102,7 @@ function parsed(text: string): Choice | null {
       repeat: show.repeat === 'all' ? 'all' : SHOW_USUAL.repeat,
       quick: show.quick === 'full' ? 'full' : SHOW_USUAL.quick,
     },
+    widerBars: kept.widerBars !== false,
   };
 }
 

@@ -24,8 +24,8 @@ import type { Host, HostScore } from './hostApi.ts';
 import type { ChoiceView } from './panelView.ts';
 import { readerFor } from './reader.ts';
 
-/** Switches of what is printed; `onlyChanges` leaves repeats out, `quickValves` prints the valves alone in quick notes. */
-type Switch = keyof Switches | 'onlyChanges' | 'quickValves';
+/** Switches of what is printed; `onlyChanges` leaves repeats out, `quickValves` prints the valves alone in quick notes, `widerBars` makes room. */
+type Switch = keyof Switches | 'onlyChanges' | 'quickValves' | 'widerBars';
 /** A control by its name. Lists give the place of what was chosen, from 0, boxes cents, switches true for on. */
 export type Control = 'horn' | 'noteNaming' | 'tolerance' | 'handOffset' | Switch;
 
@@ -102,6 +102,8 @@ function decided(choice: Choice, control: Control, value: number | boolean): Cho
       return { ...choice, show: { ...show, repeat: value ? 'changes' : 'all' } };
     case 'quickValves':
       return { ...choice, show: { ...show, quick: value ? 'valves' : 'full' } };
+    case 'widerBars':
+      return { ...choice, widerBars: Boolean(value) };
     default:
       return { ...choice, show: { ...show, [control]: Boolean(value) } };
   }

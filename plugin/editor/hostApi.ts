@@ -37,8 +37,13 @@ export interface HostText extends HostElement {
   text: string;
   fontSize: number;
   fontStyle: number;
+  /** The sum of the editor's numbers for across and down. */
+  align?: unknown;
   placement: number;
-  clone?(): HostText;
+  /** In staff spaces, from the note and, downward, from the edge of the staff that the text stands at. Before 4.6 setting them does otherwise. */
+  offsetX: number;
+  offsetY: number;
+  clone(): HostText;
   /** Of a tempo: quarters a second. */
   readonly tempo?: number;
 }
@@ -119,6 +124,8 @@ export interface HostMeasure extends HostElement {
   readonly timesigActual: HostFraction;
   readonly irregular: boolean;
   readonly noOffset: number;
+  /** 1 for a bar as wide as the editor makes it. */
+  userStretch?: number;
 }
 
 export interface HostPart {

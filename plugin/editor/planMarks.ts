@@ -1,83 +1,114 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
-import { isLowerVoice, type Mark, markText } from '../../core/index.ts';
-import type { Host, HostNote } from './hostApi.ts';
+import { isLowerVoice, type Mark, type MarkSetting, markText, UNSET } from '../../core/index.ts';
+import { AS_THEY_ARE, widthsFor, widthsToGive } from './barWidths.ts';
+import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
+import { canLevel } from './markPatterns.ts';
+import { offsetsFor, rowsFor, spaceToMain } from './markRows.ts';
 import {
   BLACK,
   claimedNotes,
   type MarkedPlace,
   markedPlaces,
+  markedText,
   notesAt,
-  plainText,
   type RankedNote,
 } from './ownMarks.ts';
 import { voiceOf } from './place.ts';
+import type { PlannedPlace } from './plannedPlace.ts';
 import type { ReadPart } from './readPart.ts';
-import type { PartWalk } from './scoreWalk.ts';
-
-/** What one place of the score is to look like. */
-export interface PlannedPlace {
-  readonly place: MarkedPlace;
-  /** Texts as they go into the score, the nearest to the staff first. */
-  readonly texts: readonly string[];
-  /** The colour of each note of `notesAt(place)`; `null` leaves the user's colour, BLACK takes ours off. */
-  readonly colours: readonly (string | null)[];
-}
+import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 
 /** Where a note may be marked: places that are not in scope keep what they have. */
 export type Scope = (note: HostNote) => boolean;
 
-/** What has to change for these marks, and only these, to stand over the notes in scope. Empty when all is as it should be. */
+/**
+ * What has to change for these marks, and only these, to stand over the notes in scope.
+ * @param mayWiden bars whose marks have no room side by side
+ * @returns empty when all is as it should be
+ */
 export function planMarks(
   host: Host,
   part: ReadPart,
   marks: readonly Mark[],
   scope: Scope,
+  mayWiden: boolean,
 ): readonly PlannedPlace[] {
   const wanted = new Map<HostNote, Mark>();
   for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
-  return planned(host, part.walk, scope, (note) => wanted.get(note) ?? null);
+  const printed = marks.filter(({ lines }) => lines.length > 0);
+  const rowOf = canLevel(host)
+    ? rowsFor(
+        part.walk,
+        printed.map(({ noteIndex }) => part.chordNotes[noteIndex]!.chord),
+      )
+    : () => 0;
+  const places = markedPlaces(part.walk);
+  const widthOf = widthsToGive(part, places, mayWiden ? widthsFor(host, part, printed) : AS_THEY_ARE);
+  return planned(host, part.walk, places, scope, {
+    mark: (note) => wanted.get(note) ?? null,
+    setting: ({ track, chords }) => ({ row: rowOf(track), widens: widthOf(chords[0]!.measureIndex) }),
+  });
 }
 
 /** What has to change for no mark of ours to stand over the notes in scope. */
 export function planClearing(host: Host, walk: PartWalk, scope: Scope): readonly PlannedPlace[] {
-  return planned(host, walk, scope, () => null);
+  return planned(host, walk, markedPlaces(walk), scope, { mark: () => null, setting: () => UNSET });
+}
+
+interface Wanted {
+  readonly mark: (note: HostNote) => Mark | null;
+  readonly setting: (place: MarkedPlace) => MarkSetting;
 }
 
 function planned(
   host: Host,
   walk: PartWalk,
+  places: readonly MarkedPlace[],
   scope: Scope,
-  wanted: (note: HostNote) => Mark | null,
+  wanted: Wanted,
 ): readonly PlannedPlace[] {
   const plans: PlannedPlace[] = [];
-  for (const place of markedPlaces(walk)) {
+  for (const place of places) {
     const notes = notesAt(place);
     if (!notes.some(({ note }) => scope(note))) continue;
-    const marks = notes.map(({ note }) => wanted(note));
+    const marks = notes.map(({ note }) => wanted.mark(note));
     if (place.marks.length === 0 && marks.every((mark) => mark === null)) continue;
     const claimed = claimedNotes(host, place);
-    const texts: string[] = [];
+    const written: { readonly text: string; readonly chord: ScoreChord; readonly endsAtNote: boolean }[] = [];
+    const isBelow = isLowerVoice(voiceOf(place.track));
+    const setting = wanted.setting(place);
     const colours = marks.map((mark, i) => {
       const colour = mark?.colour ?? null;
-      const text = mark && markText(mark.lines, colour === null ? null : notes[i]!.rank);
+      const { rank, chord } = notes[i]!;
+      const space = isAtLeast(host, 4, 0) ? '' : spaceToMain(place, chord);
+      const lines = mark?.lines.map((line) => line + space) ?? [];
+      const text = mark && markText(lines, colour === null ? null : rank, setting);
+      const endsAtNote = space !== '';
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
-      if (text && isLowerVoice(voiceOf(place.track))) texts.push(text);
-      else if (text) texts.unshift(text);
+      if (text && isBelow) written.push({ text, chord, endsAtNote });
+      else if (text) written.unshift({ text, chord, endsAtNote });
       return colour ?? (claimed[i] ? BLACK : null);
     });
-    const plan = { place, texts, colours };
+    const offsets = offsetsFor(place, written);
+    const texts = written.map(({ text, endsAtNote }, i) => ({
+      text,
+      isBelow,
+      endsAtNote,
+      offset: setting.row > 0 ? offsets[i]! : null,
+    }));
+    const measure = walk.measures[place.chords[0]!.measureIndex]!.element;
+    const plan = { place, measure, texts, colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
   return plans;
 }
 
-function isDone(
-  { engine }: Host,
-  { place, texts, colours }: PlannedPlace,
-  notes: readonly RankedNote[],
-): boolean {
+function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: readonly RankedNote[]): boolean {
+  const { engine } = host;
+  const hasRows = canLevel(host);
   return (
-    inAnyOrder(place.marks.map(({ element }) => plainText(element.text))) === inAnyOrder(texts) &&
+    inAnyOrder(place.marks.map(({ element }) => markedText(element, hasRows))) ===
+      inAnyOrder(texts.map(({ text }) => text)) &&
     colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.color, colour))
   );
 }

@@ -27,10 +27,13 @@ describe('a bar has whole marks where they have room side by side, else the valv
     ['a grace note stands at its note’s place, one text over the other', 'g:C5+ D4+', [['2'], ['12']]],
     ['another voice does not crowd', 'C5+/1 r/3 v2: r/0.25 C5+/1', [TWO_LINES, TWO_LINES]],
     [
-      'the notes of a chord crowd the next place, not one another',
-      '[E5+ C5+]',
-      [['(F↓)', 'E♭ 2'], TWO_LINES],
+      'the notes of a chord do not make it quick, but have one line each',
+      '[E5+ C5+] D4+',
+      [['E♭ 2'], ['B 2'], ['(E)', 'C♯ 12']],
     ],
+    ['a risky note of a chord', '[C5+ C#3+]', [['B 2'], ['≈ C 0']]],
+    ['a chord in quick notes', '[E5+/0.5 C5+/0.5] D4+/0.5', [['2'], ['2'], ['12']]],
+    ['one stopped note of a chord has all of it', '[E5 C5+]', [TWO_LINES]],
   ])('%s', (_, text, expected) => {
     expect(linesOf(text)).toEqual(expected);
   });

@@ -188,7 +188,7 @@ inEveryHost('annotating', (host) => {
     ]);
     const annotated = await run.text('annotated.mscx');
     // In the order of the page: for a chord the editor stacks upward from what comes first.
-    expect(marksIn(annotated)).toEqual([...['2', '23', '2', '2'], ...['2', '12'], '(E♭)\nB 2', '(A)\nF♯ 2']);
+    expect(marksIn(annotated)).toEqual([...['2', '23', '2', '2'], ...['2', '12'], 'B 2', 'F♯ 2']);
     expect(annotated.match(/<placement>below<\/placement>/g)).toHaveLength(1);
     expect(run.results[2]).toBe('The annotations are up to date: nothing was changed.');
   });
@@ -318,8 +318,9 @@ inEveryHost('annotating', (host) => {
     const run = await host.run(PART, [{ do: 'count' }, { do: 'clear' }, { do: 'count' }]);
     for (const counted of [run.results[0], run.results[2]]) {
       const { made, added } = counted as { made: number; added: number };
-      // One more than the marks: the first stands in for its own likeness.
-      expect({ made, added }).toEqual({ made: 6, added: 6 });
+      // Besides the marks a pattern for all of them, or in version 4 one for each height that they stand at.
+      const all = host.major === 4 ? 7 : 6;
+      expect({ made, added }).toEqual({ made: all, added: all });
     }
   });
 

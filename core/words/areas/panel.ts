@@ -13,6 +13,7 @@ export interface PanelLabels {
   readonly colour: string;
   readonly onlyChanges: string;
   readonly quickValves: string;
+  readonly widerBars: string;
   readonly tolerance: string;
   readonly handOffset: string;
   readonly toleranceHint: string;

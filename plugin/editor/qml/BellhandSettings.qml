@@ -29,7 +29,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         Repeater {
-            model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges", "quickValves"]
+            model: ["fingered", "valves", "natural", "verdict", "colour", "onlyChanges", "quickValves", "widerBars"]
             BellhandCheckBox {
                 id: box
                 objectName: "show-" + modelData
@@ -38,6 +38,7 @@ ColumnLayout {
                 checked: !settings.view ? false
                     : modelData === "onlyChanges" ? settings.view.choice.show.repeat === "changes"
                     : modelData === "quickValves" ? settings.view.choice.show.quick === "valves"
+                    : modelData === "widerBars" ? settings.view.choice.widerBars
                     : settings.view.choice.show[modelData]
                 onClicked: settings.owner.act(function () { settings.owner.panel.decide(modelData, box.checked) })
             }

@@ -23,6 +23,8 @@ export interface Host {
   inConcertPitch(input: string): Promise<string>;
   /** Writes a score as a picture of its first page, whole or trimmed to what is printed. @returns the picture's path */
   pictureOf(score: string, resolution?: number, isTrimmed?: boolean): Promise<string>;
+  /** The first page of a score as the text of an SVG drawing, in which each shape says what it is of. */
+  drawingOf(score: string): Promise<string>;
   /** A fresh home for a window, with the plugin switched on and its entries on the shortcuts of `window.ts`. */
   prepareWindow(options: WindowOptions): Promise<WindowStage>;
 }

@@ -23,6 +23,7 @@ export const HOST_3: Host = {
   run,
   inConcertPitch,
   pictureOf,
+  drawingOf,
   prepareWindow,
 };
 
@@ -90,6 +91,15 @@ async function pictureOf(score: string, resolution = 100, isTrimmed = false): Pr
     },
   );
   return onWhite(join(folder, 'page-1.png'));
+}
+
+async function drawingOf(score: string): Promise<string> {
+  const { folder, env } = await freshProfile();
+  await execute(PROGRAM_3!, ['-o', join(folder, 'page.svg'), score], {
+    env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
+    timeout: 60_000,
+  });
+  return readFile(join(folder, 'page-1.svg'), 'utf8');
 }
 
 async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {

@@ -26,6 +26,7 @@ export const HOST_4: Host = {
   run,
   inConcertPitch,
   pictureOf,
+  drawingOf,
   prepareWindow,
 };
 
@@ -144,6 +145,15 @@ async function pictureOf(score: string, resolution = 100, isTrimmed = false): Pr
     { env: { ...env, ...WITHOUT_SCREEN }, timeout: 60_000 },
   );
   return onWhite(join(folder, 'page-1.png'));
+}
+
+async function drawingOf(score: string): Promise<string> {
+  const { folder, env } = await freshProfile4();
+  await execute(PROGRAM_4, ['-o', join(folder, 'page.svg'), score], {
+    env: { ...env, ...WITHOUT_SCREEN },
+    timeout: 60_000,
+  });
+  return readFile(join(folder, 'page-1.svg'), 'utf8');
 }
 
 async function prepareWindow({

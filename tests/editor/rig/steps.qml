@@ -273,6 +273,13 @@ MuseScore {
             cursor.add(text)
             curScore.endCmd()
         },
+        "stretch": function (step) {
+            var measure = curScore.firstMeasure
+            for (var i = 0; i < step.bar; i++) measure = measure.nextMeasure
+            curScore.startCmd()
+            measure.userStretch = step.to
+            curScore.endCmd()
+        },
         "command": function (step) { cmd(step.name) },
         // How long one thing takes, in milliseconds, again and again; what has to be undone in between is not counted.
         "measure": function (step, folder) {

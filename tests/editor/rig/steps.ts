@@ -32,6 +32,8 @@ export type Step =
   | { readonly do: 'etude'; readonly form: object }
   | { readonly do: 'colour'; readonly nth: number; readonly colour: string }
   | { readonly do: 'text'; readonly nth: number; readonly text: string }
+  /** Makes a bar wider or narrower, as a user does; bars are counted from 0. */
+  | { readonly do: 'stretch'; readonly bar: number; readonly to: number }
   | { readonly do: 'command'; readonly name: string }
   /** `tick` is a look at the notes, `rare tick` one that compares all the rest too, `read` makes the list anew. */
   | {

@@ -104,7 +104,7 @@ function chordWrapper(data) {
 
 function text(data) {
     var result = wrapper(data, { type: ELEMENT[data.kind], track: data.track, tempo: data.tempo });
-    ["text", "fontSize", "fontStyle", "placement"].forEach((name) => {
+    ["text", "fontSize", "fontStyle", "placement", "offsetX", "offsetY"].forEach((name) => {
         Object.defineProperty(result, name, { get: () => data[name], set: (value) => {
             if (state.music.texts.indexOf(data) >= 0) changed();
             data[name] = value;
@@ -193,7 +193,7 @@ function cursor() {
 }
 
 function newElement(type) {
-    return text({ kind: Object.keys(ELEMENT).filter((name) => ELEMENT[name] === type)[0], text: "", fontSize: 10, fontStyle: 0, placement: 0 });
+    return text({ kind: Object.keys(ELEMENT).filter((name) => ELEMENT[name] === type)[0], text: "", fontSize: 10, fontStyle: 0, placement: 0, offsetX: 0, offsetY: -1 });
 }
 
 function removeElement(element) {

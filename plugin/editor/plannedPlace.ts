@@ -1,0 +1,24 @@
+/** What the score is to look like where notes have marks. */
+import type { HostMeasure } from './hostApi.ts';
+import type { MarkOffset } from './markRows.ts';
+import type { MarkedPlace } from './ownMarks.ts';
+
+/** A text as it goes into the score, and where. */
+export interface PlannedText {
+  readonly text: string;
+  readonly isBelow: boolean;
+  /** True for a text that ends where its place in time is, instead of beginning there. */
+  readonly endsAtNote: boolean;
+  /** Null where the editor is to find the place by itself. */
+  readonly offset: MarkOffset | null;
+}
+
+/** What one place of the score is to look like. */
+export interface PlannedPlace {
+  readonly place: MarkedPlace;
+  readonly measure: HostMeasure;
+  /** The nearest to the staff first. */
+  readonly texts: readonly PlannedText[];
+  /** The colour of each note of `notesAt(place)`; `null` leaves the user's colour, BLACK takes ours off. */
+  readonly colours: readonly (string | null)[];
+}

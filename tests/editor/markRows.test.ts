@@ -1,0 +1,115 @@
+/** Marks as the editor prints them, page by page: where they stand is read from its own drawings. */
+import { afterAll, expect, it } from 'vitest';
+import { type Drawing, overlap, readDrawing } from './rig/drawing.ts';
+import { removeFolders } from './rig/folders.ts';
+import type { Host } from './rig/host.ts';
+import { inEveryHost } from './rig/inEveryHost.ts';
+import { DEMO_PAGE, MARKED_PAGES } from './rig/markedPages.ts';
+import { hornScore, open, scoreOf, stopped } from './rig/music.ts';
+
+afterAll(removeFolders);
+
+async function drawn(host: Host, score: string): Promise<Drawing> {
+  const run = await host.run(score, [{ do: 'annotate' }, { do: 'save', as: 'page.mscz' }]);
+  return readDrawing(await host.drawingOf(run.path('page.mscz')));
+}
+
+/** For each staff the feet of the texts above it, in spaces from its top line. */
+function heightsAbove({ staves, texts }: Drawing): readonly (readonly number[])[] {
+  return staves.map(({ top }, i) =>
+    texts
+      .filter(({ bottom }) => bottom < top + 0.5 && bottom > (staves[i - 1]?.bottom ?? 0))
+      .filter((text) => text.bottom - (staves[i - 1]?.bottom ?? -99) > top - text.bottom)
+      .map(({ bottom }) => top - bottom),
+  );
+}
+
+/** The share of heights that lie on the two fullest rows. */
+function shareOnTwoRows(heights: readonly number[]): number {
+  const on = (row: number, among: readonly number[]) =>
+    among.filter((height) => Math.abs(height - row) < 0.2);
+  const fullest = (among: readonly number[]) =>
+    among.reduce<readonly number[]>(
+      (best, row) => (on(row, among).length > best.length ? on(row, among) : best),
+      [],
+    );
+  const first = fullest(heights);
+  const second = fullest(heights.filter((height) => !first.includes(height)));
+  return (first.length + second.length) / heights.length;
+}
+
+/** The least share on two rows in version 4.6; the rest has words, beams, slurs or a third row in its way. */
+const LEVEL: { readonly [page: string]: number } = {
+  sixteenths: 0.7,
+  eighths: 0.7,
+  quarters: 0.8,
+  'two voices': 0.9,
+  'chords and graces': 0.85,
+  'ties and rests': 0.75,
+  cues: 0.75,
+  'rests of many bars': 0.75,
+  'across two staves': 0.9,
+};
+
+const PAGES = Object.entries({ ...MARKED_PAGES, 'the demo part': DEMO_PAGE });
+
+inEveryHost('the marks of a page', (host) => {
+  it.each(PAGES)('%s: keep within the margins, off other systems and one another', async (page, score) => {
+    const drawing = await drawn(host, score);
+    const { staves, texts } = drawing;
+    expect(texts.length).toBeGreaterThan(10);
+    const [left, right] = [Math.min(...staves.map((s) => s.left)), Math.max(...staves.map((s) => s.right))];
+    expect(texts.filter((text) => text.left < left || text.right > right + 1 || text.top < 0)).toEqual([]);
+    expect(texts.filter((text) => staves.some((staff) => overlap(text, staff)))).toEqual([]);
+    expect(texts.filter((text, i) => texts.slice(i + 1).some((other) => overlap(text, other)))).toEqual([]);
+    const heights = heightsAbove(drawing);
+    // Two lines of a mark over a word over a sign over a beam; a staircase has no end.
+    expect(Math.max(...heights.flat())).toBeLessThan(14);
+    if (host.major === 4 && LEVEL[page])
+      for (const system of heights.filter(({ length }) => length > 7))
+        expect(shareOnTwoRows(system), `${page}: ${system}`).toBeGreaterThanOrEqual(LEVEL[page]!);
+  });
+
+  it('leaves a bar’s width to its user, takes its own back', async () => {
+    const bar = ['C5', 'Eb4', 'A4', 'D5'].map((pitch) => stopped(pitch));
+    const widths = async (name: string) =>
+      Array.from((await run.text(`${name}.mscx`)).matchAll(/<stretch>(.*?)<\/stretch>/g), ([, width]) =>
+        Number(width),
+      );
+    const run = await host.run(hornScore([bar, bar, bar, [open('C5', 4)]]), [
+      { do: 'stretch', bar: 0, to: 1.3 },
+      { do: 'save', as: 'before.mscx' },
+      { do: 'annotate' },
+      { do: 'save', as: 'annotated.mscx' },
+      { do: 'annotate' },
+      { do: 'undo' },
+      { do: 'save', as: 'undone.mscx' },
+      { do: 'redo' },
+      { do: 'stretch', bar: 1, to: 2.5 },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+    ]);
+    expect(run.results[4]).toBe('The annotations are up to date: nothing was changed.');
+    const [first, second, third, ...more] = await widths('annotated');
+    expect([first, second, more]).toEqual([1.3, third, []]);
+    expect(second).toBeGreaterThan(1);
+    expect(await widths('undone')).toEqual([1.3]);
+    expect(await widths('cleared')).toEqual([1.3, 2.5]);
+  });
+
+  it('leaves the bars of a score with other parts as they are', async () => {
+    const bar = ['C5', 'Eb4', 'A4', 'D5'].map((pitch) => stopped(pitch));
+    const run = await host.run(
+      scoreOf([
+        { bars: [bar] },
+        {
+          bars: [[open('C5', 4)]],
+          options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] },
+        },
+      ]),
+      [{ do: 'annotate' }, { do: 'save', as: 'annotated.mscx' }],
+    );
+    expect(run.results[0]).toBe('Annotated.');
+    expect(await run.text('annotated.mscx')).not.toContain('<stretch>');
+  });
+});
