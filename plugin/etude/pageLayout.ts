@@ -45,8 +45,13 @@ function a4(staffMillimetres: number): Page {
 /** Four spaces, the staff. */
 const TENTHS = 40;
 
-/** What other scores of ours are printed on. */
-export const USUAL_PAGE: Page = a4(STAFF.usual);
+/** What a chart is printed on: many lines are set smaller, so that they stay on one page. @param lines of the whole chart */
+export function chartPaper(lines: number): Page {
+  return a4(lines <= CHART_LINES ? STAFF.usual : (STAFF.usual * CHART_LINES) / lines);
+}
+
+/** So many lines of a chart fit a page at the usual size. */
+const CHART_LINES = 11;
 
 /** How high the head of a page is: its title, and each line below it, in tenths. */
 const TITLE_TENTHS = 136;

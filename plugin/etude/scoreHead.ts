@@ -72,7 +72,7 @@ const FOOT_TITLE_TENTHS = 28;
 const FOOT_LINE_TENTHS = 32;
 
 /** A text that nobody sees, under the head: without it some editors let the first system run into the lines. */
-function foot(lines: number, page: Page): XmlElement {
+export function foot(lines: number, page: Page): XmlElement {
   const look = {
     'default-x': page.widthTenths / 2,
     'default-y': page.heightTenths - page.marginTenths - FOOT_TITLE_TENTHS - FOOT_LINE_TENTHS * lines,

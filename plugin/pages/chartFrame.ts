@@ -1,8 +1,8 @@
 /** What every chart's score has around its notes: title, one horn part, clef and key of the part. */
 import { type Settings, transpositionOf } from '../../core/index.ts';
 import { documentText } from '../etude/documentText.ts';
-import { pageDefaults, USUAL_PAGE } from '../etude/pageLayout.ts';
-import { heading } from '../etude/scoreHead.ts';
+import { chartPaper, pageDefaults } from '../etude/pageLayout.ts';
+import { foot, heading } from '../etude/scoreHead.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 
 export type ChartClef = 'treble' | 'bass';
@@ -29,25 +29,38 @@ function asLines(sentences: readonly string[]): readonly string[] {
   return lines;
 }
 
-/** The text of a score of one horn part. @param sentences what is told below the title */
+/**
+ * The text of a score of one horn part.
+ * @param systems lines of music
+ * @param sentences what is told below the title
+ */
 export function chartText(
   title: string,
   measures: readonly XmlElement[],
+  systems: number,
   sentences: readonly string[],
 ): string {
   const lines = asLines(sentences);
+  const page = chartPaper(systems);
   return documentText(
     element(
       'score-partwise',
       { version: '4.0' },
-      element('work', {}, element('work-title', {}, title)),
+      // As the title of a work, a long one makes version 4 set everything under it as large as a title.
+      element('movement-title', {}, title),
       element('identification', {}, element('encoding', {}, element('software', {}, 'Bellhand'))),
-      pageDefaults(USUAL_PAGE, SYSTEM_DISTANCE, lines.length + MARK_LINES),
-      heading(title, lines, USUAL_PAGE),
+      pageDefaults(page, SYSTEM_DISTANCE, lines.length + MARK_LINES),
+      heading(title, lines, page),
+      foot(lines.length + MARK_LINES, page),
       partList(),
       element('part', { id: 'P1' }, ...measures),
     ),
   );
+}
+
+/** What breaks the line before a measure. */
+export function lineBreak(): XmlElement {
+  return element('print', { 'new-system': 'yes' });
 }
 
 function partList(): XmlElement {
@@ -82,9 +95,31 @@ export function firstAttributes(player: Settings, clef: ChartClef): XmlElement {
   );
 }
 
-/** A change of clef for the next measure; it stands at the end of the one before, where it is printed. */
-export function clefChange(clef: ChartClef): XmlElement {
-  return element('attributes', {}, clefElement(clef));
+/**
+ * A change of clef for the next measure, to stand last in the one before: a rest that nobody sees comes after it, since
+ * of the clefs at a barline each version of the editor takes another kind for one behind it.
+ */
+export function clefChange(clef: ChartClef): readonly XmlElement[] {
+  return [element('attributes', {}, clefElement(clef)), unseenRest()];
+}
+
+/** A quarter of nothing. */
+export function unseenRest(): XmlElement {
+  return element(
+    'note',
+    { 'print-object': 'no' },
+    element('rest'),
+    element('duration', {}, 1),
+    element('voice', {}, 1),
+    element('type', {}, 'quarter'),
+  );
+}
+
+/** True for the first of every line, where so many are shared out to lines of about the same length. */
+export function startsLine(index: number, count: number, mostALine: number): boolean {
+  const lines = Math.ceil(count / mostALine);
+  const lineOf = (i: number) => Math.floor((i * lines) / count);
+  return index === 0 || lineOf(index) !== lineOf(index - 1);
 }
 
 function clefElement(clef: ChartClef): XmlElement {

@@ -16,7 +16,7 @@ import { pitchElement, signElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import { chartText, clefChange, firstAttributes } from './chartFrame.ts';
+import { chartText, clefChange, firstAttributes, lineBreak, startsLine, unseenRest } from './chartFrame.ts';
 import { chartLegend } from './chartLegend.ts';
 import { type ChartNote, chartNotes, clefOf } from './chartNotes.ts';
 import { PAGE_ID } from './engrave.ts';
@@ -42,12 +42,13 @@ export function singleNotesText(notes: readonly ChartNote[], player: Settings): 
       element(
         'measure',
         { number: i + 1, id: `${PAGE_ID}chart-${pitchCents(note.examined.note.written)}` },
-        i > 0 ? element('print', { 'new-system': 'yes' }) : null,
+        i > 0 ? lineBreak() : null,
         i === 0 ? firstAttributes(player, clefOf(note)) : null,
         noteElement(note),
         barline('none'),
       ),
     ),
+    1,
     [],
   );
 }
@@ -63,24 +64,24 @@ export function chartScoreText(player: Settings, reader: Reader): string {
   ];
   const measures: XmlElement[] = [];
   notes.forEach((note, i) => {
-    const isLineStart = i % aLine === 0;
     const next = notes[i + 1];
     const others = othersOf(note);
-    const clef = next && clefOf(next) !== clefOf(note) ? clefChange(clefOf(next)) : null;
+    const change = next && clefOf(next) !== clefOf(note) ? clefChange(clefOf(next)) : [];
     measures.push(
       element(
         'measure',
         { number: measures.length + 1 },
-        isLineStart && i > 0 ? element('print', { 'new-system': 'yes' }) : null,
+        i > 0 && startsLine(i, notes.length, aLine) ? lineBreak() : null,
         i === 0 ? firstAttributes(player, clefOf(note)) : null,
         noteElement(note),
-        others.length === 0 ? clef : null,
+        ...(others.length > 0 ? [] : change),
         barline(others.length > 0 ? 'none' : 'light-light'),
       ),
     );
-    if (others.length > 0) measures.push(othersMeasure(note, others, clef, measures.length + 1, reader));
+    if (others.length > 0) measures.push(othersMeasure(note, others, change, measures.length + 1, reader));
   });
-  const score = readScore(chartText(chartTitle(player, reader), measures, legend));
+  const systems = Math.ceil(notes.length / aLine);
+  const score = readScore(chartText(chartTitle(player, reader), measures, systems, legend));
   const marks = notes.flatMap(({ examination }, noteIndex) =>
     marksFor(examination, SHOW_ALL, reader).map((mark) => ({ ...mark, noteIndex })),
   );
@@ -109,7 +110,7 @@ function noteElement({ examined: { note } }: ChartNote): XmlElement {
 function othersMeasure(
   { examined: { note, namedFrom } }: ChartNote,
   others: readonly Fingering[],
-  clef: XmlElement | null,
+  change: readonly XmlElement[],
   number: number,
   reader: Reader,
 ): XmlElement {
@@ -139,17 +140,8 @@ function othersMeasure(
         ),
       ];
     }),
-    ...Array.from({ length: rest }, () =>
-      element(
-        'note',
-        { 'print-object': 'no' },
-        element('rest'),
-        element('duration', {}, 1),
-        element('voice', {}, 1),
-        element('type', {}, 'quarter'),
-      ),
-    ),
-    clef,
+    ...Array.from({ length: rest }, unseenRest),
+    ...change,
     barline('light-light'),
   );
 }

@@ -11,7 +11,7 @@ import { pitchElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import { type ChartClef, chartText, clefChange, firstAttributes } from './chartFrame.ts';
+import { type ChartClef, chartText, clefChange, firstAttributes, lineBreak } from './chartFrame.ts';
 import { closedBy } from './fingeringTable.ts';
 import type { HandSlide } from './handSlides.ts';
 
@@ -88,9 +88,11 @@ export function slideScoreText(
 ): string {
   const measures: XmlElement[] = [];
   const marks: Mark[] = [];
+  let systems = 0;
   rows.forEach(({ move, clef, slides }, r) => {
     const nextRow = rows[r + 1];
     const lineStarts = isLineStart(slides, move, aLine);
+    systems += lineStarts.filter((starts) => starts).length;
     slides.forEach((slide, i) => {
       const [from] = endsOf(slide, move);
       const next = slides[i + 1];
@@ -103,17 +105,17 @@ export function slideScoreText(
         element(
           'measure',
           { number },
-          lineStarts[i] && number > 1 ? element('print', { 'new-system': 'yes' }) : null,
+          lineStarts[i] && number > 1 ? lineBreak() : null,
           number === 1 ? firstAttributes(player, clef) : null,
           isFirst && hasHeadings ? heading(HEADINGS[move]) : null,
           ...notesOf(slide, move),
-          i === slides.length - 1 && nextRow && nextRow.clef !== clef ? clefChange(nextRow.clef) : null,
+          ...(i === slides.length - 1 && nextRow && nextRow.clef !== clef ? clefChange(nextRow.clef) : []),
           barline(isLastOfNote ? 'light-light' : 'none'),
         ),
       );
     });
   });
-  return writeMarks(readScore(chartText(title, measures, lines)), [{ partId: 'P1', marks }]);
+  return writeMarks(readScore(chartText(title, measures, systems, lines)), [{ partId: 'P1', marks }]);
 }
 
 function centsOf({ note }: HandSlide['open']): number {
