@@ -21,7 +21,10 @@ export function seededRandom(seed: number): Random {
   };
 }
 
-/** A source for one piece of music: the first draws of neighbouring seeds lie close together, and are left out. */
+/**
+ * A source for one piece of music: the first draws of neighbouring seeds lie close together, and are left out.
+ * @param seed an integer from 0 to HIGHEST_SEED
+ */
 export function drawFrom(seed: number): Random {
   const random = seededRandom(seed);
   random();

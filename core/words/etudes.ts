@@ -1,4 +1,5 @@
 /** What études and lessons say, in every language. */
+import { checkOneOf } from '../guards/allowed.ts';
 import type { Horn } from '../horn/horn.ts';
 import { sidesForStopping } from '../horn/horn.ts';
 import type { Pitch } from '../pitch/pitch.ts';
@@ -8,9 +9,15 @@ import type { Reader } from './language.ts';
 import { capital } from './listed.ts';
 import { noteClassName, noteName } from './noteNames.ts';
 
-/** What a kind is called and trains. @param kind its word, such as `bend` */
+/**
+ * What a kind is called and trains.
+ * @param kind its word, such as `bend`
+ * @throws {RangeError} when the reader's language has no words for such a kind
+ */
 export function kindWords(kind: string, { words }: Reader): KindWords {
-  return words.etudes.kinds[kind]!;
+  const { kinds } = words.etudes;
+  checkOneOf('kind', kind, Object.keys(kinds));
+  return kinds[kind]!;
 }
 
 /** The title of a lesson. @param week from 1, or null outside a course */

@@ -14,6 +14,7 @@ import {
   fingerings,
   HORNS,
   harmonicCents,
+  kindWords,
   marksFor,
   naturalHorn,
   nearestFingering,
@@ -299,6 +300,11 @@ const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: s
     'nothing asked for',
     () => composeEtude(undefined as Anything),
     '"request" must be what is asked for: { kind, key, level, bars, tempo, low, high, seed, player }, got undefined',
+  ],
+  [
+    'words of a kind',
+    () => kindWords('march', readerOf('en')),
+    `"kind" must be one of ${ETUDE_KINDS.map(({ kind }) => `"${kind}"`).join(', ')}, got "march"`,
   ],
   [
     'an étude kind',

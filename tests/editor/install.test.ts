@@ -8,6 +8,7 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildPlugin } from '../../build/bundle.ts';
 import { packPlugin } from '../../build/package.ts';
+import { LANGUAGES } from '../../core/words/language.ts';
 import about from '../../package.json' with { type: 'json' };
 import { copyPlugin } from '../../plugin/batch/install/copyPlugin.ts';
 import {
@@ -48,13 +49,10 @@ const FILES = [
   'BellhandTextField.qml',
   'BellhandTheme.qml',
   'LICENSE.txt',
-  'bellhand-de.js',
-  'bellhand-es.js',
-  'bellhand-fr.js',
-  'bellhand-it.js',
+  ...LANGUAGES.filter((language) => language !== 'en').map((language) => `bellhand-${language}.js`),
   'bellhand.js',
   'bellhand.png',
-];
+].sort();
 
 describe('the built plugin', () => {
   it('is one script under 300 kB and one for each language but English, with what the QML calls, beside it', async () => {
