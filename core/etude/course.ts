@@ -2,9 +2,10 @@
 
 import { checkInteger, checkObject } from '../guards/allowed.ts';
 import { checkSettings, type Settings } from '../part/settings.ts';
-import type { Pitch } from '../pitch/pitch.ts';
+import { type Pitch, signatureAlter } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import type { Etude } from './etude.ts';
+import type { Key } from './key.ts';
 import { composeLesson } from './lesson.ts';
 import { keysOf, LEVELS, type Level } from './levels.ts';
 import { HIGHEST_SEED } from './random.ts';
@@ -59,29 +60,29 @@ export function composeCourse(request: CourseRequest): CourseResult {
     const keys = keysOf(level, player.horn.natural);
     const last = sheets[week - 1];
     const lastScore = last ? meanDifficulty(last.etudes).score : 0;
-    // From week to week another of the things practised comes back, and none a third time.
-    const fresh = last
-      ? last.etudes.filter((each) => (sheets[week - 2]?.etudes ?? []).indexOf(each) < 0)
-      : [];
-    const again = last ? [fresh[week % fresh.length]!] : [];
     const earlier = ([] as Etude[]).concat(...sheets.map(({ etudes }) => etudes));
+    const old = (sheets[week - 2]?.etudes ?? []).map(({ bars }) => bars);
+    const fresh = last ? last.etudes.filter(({ bars }) => old.indexOf(bars) < 0) : [];
     let best: { readonly sheet: Sheet; readonly score: number } | null = null;
+    let strayed = 0;
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
-      const strayed = Math.max(0, attempt - OWN_KEY_ATTEMPTS + 1);
+      if (attempt >= OWN_KEY_ATTEMPTS && !(best && best.score > lastScore)) strayed += 1;
+      const key = keys[Math.floor(within * keys.length + strayed) % keys.length]!;
       const made = composeLesson({
         level,
-        key: keys[Math.floor(within * keys.length + strayed) % keys.length]!,
+        key,
         low,
         high,
         seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
         player,
         reader,
-        kept: again,
+        kept: comingBack(fresh, key, week),
         earlier,
         week: week + 1,
         pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,
       });
       if (!made.ok) {
+        strayed += 1;
         if (best || attempt < ATTEMPTS - 1) continue;
         return made;
       }
@@ -94,4 +95,22 @@ export function composeCourse(request: CourseRequest): CourseResult {
     sheets.push(best!.sheet);
   }
   return { ok: true, sheets };
+}
+
+/** From week to week another of the things practised comes back, and none a third time: one that reads well under the new signature. */
+function comingBack(fresh: readonly Etude[], key: Key, week: number): readonly Etude[] {
+  const foreign = fresh.map((each) => foreignNotes(each, key));
+  const least = Math.min(...foreign);
+  const readable = fresh.filter((_, i) => foreign[i] === least);
+  return readable.length > 0 ? [readable[week % readable.length]!] : [];
+}
+
+/** Notes of an étude, in a hundred, that a signature does not give; bends have theirs in any key. */
+function foreignNotes({ kind, bars }: Etude, { fifths }: Key): number {
+  if (kind === 'bend') return 0;
+  const written = ([] as (Pitch | null)[])
+    .concat(...bars.map(({ notes }) => notes.map((each) => each.written)))
+    .filter((each): each is Pitch => each !== null);
+  const foreign = written.filter(({ step, alter }) => alter !== signatureAlter(step, fifths));
+  return (100 * foreign.length) / Math.max(1, written.length);
 }

@@ -147,7 +147,8 @@ function exercisesOf(
     if (bars === 0) return;
     const again = kept.filter((etude) => etude.kind === kind.kind)[0];
     if (again) {
-      etudes.push(again);
+      // One signature for the page.
+      etudes.push({ ...again, key: home });
       return;
     }
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {

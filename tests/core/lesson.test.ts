@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { barText, printMeter } from '../../core/etude/bar.ts';
 import { composeCourse } from '../../core/etude/course.ts';
+import { printKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS, type EtudeKind } from '../../core/etude/kinds.ts';
 import { composeLesson, type LessonRequest, PAGE_LINES } from '../../core/etude/lesson.ts';
 import { LEVELS } from '../../core/etude/levels.ts';
@@ -149,6 +150,11 @@ describe('a course', () => {
         if (!made.ok) throw new Error(made.reason);
         const { sheets } = made;
         expect(sheets).toHaveLength(weeks);
+        // One signature on each page, whatever comes back, and more than one key in the first weeks.
+        for (const { etudes } of sheets) expect(new Set(etudes.map(({ key }) => key.fifths)).size).toBe(1);
+        const first = sheets.filter(({ etudes }) => etudes[0]!.level === 1);
+        const keys = new Set(first.flatMap(({ etudes }) => etudes.map(({ key }) => printKey(key))));
+        expect(keys.size).toBeGreaterThan(first.length > 1 ? 1 : 0);
         const scores = sheets.map(({ etudes }) => meanDifficulty(etudes).score);
         scores.slice(1).forEach((score, i) => {
           expect(score).toBeGreaterThan(scores[i]!);
