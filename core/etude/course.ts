@@ -6,6 +6,7 @@ import { type Pitch, signatureAlter } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
 import type { Etude } from './etude.ts';
 import type { Key } from './key.ts';
+import type { EtudeKind } from './kinds.ts';
 import { composeLesson } from './lesson.ts';
 import { keysOf, LEVELS, type Level } from './levels.ts';
 import { HIGHEST_SEED } from './random.ts';
@@ -57,8 +58,13 @@ export function composeCourse(request: CourseRequest): CourseResult {
     const way = (LEVELS.length * week) / weeks;
     const level = LEVELS[Math.floor(way)] as Level;
     const within = way - Math.floor(way);
-    const keys = keysOf(level, player.horn.natural);
     const last = sheets[week - 1];
+    const keys = keysInTurn(
+      keysOf(level, player.horn.natural),
+      [within, within + LEVELS.length / weeks],
+      last ? last.etudes[0]!.key : null,
+      seed,
+    );
     const lastScore = last ? meanDifficulty(last.etudes).score : 0;
     const earlier = ([] as Etude[]).concat(...sheets.map(({ etudes }) => etudes));
     const old = (sheets[week - 2]?.etudes ?? []).map(({ bars }) => bars);
@@ -67,7 +73,7 @@ export function composeCourse(request: CourseRequest): CourseResult {
     let strayed = 0;
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
       if (attempt >= OWN_KEY_ATTEMPTS && !(best && best.score > lastScore)) strayed += 1;
-      const key = keys[Math.floor(within * keys.length + strayed) % keys.length]!;
+      const key = keys[strayed % keys.length]!;
       const made = composeLesson({
         level,
         key,
@@ -97,11 +103,39 @@ export function composeCourse(request: CourseRequest): CourseResult {
   return { ok: true, sheets };
 }
 
+/** Kinds that are of a key, and come back under its signature alone. */
+const IN_A_KEY: readonly EtudeKind[] = ['scale', 'phrase'];
+
+/**
+ * Keys for a week, the first choice first: of those whose turn it is, keys with more and more signs, the nearest to last
+ * week's that is another, then the rest.
+ * @param turn the part of its level that the week is, each end from 0 to 1
+ * @param seed an odd one goes towards the sharps, an even one towards the flats
+ */
+function keysInTurn(
+  keys: readonly Key[],
+  [from, to]: readonly [number, number],
+  last: Key | null,
+  seed: number,
+): readonly Key[] {
+  const first = Math.floor(from * keys.length);
+  const due = keys.slice(first, Math.max(first + 1, Math.ceil(to * keys.length - 1e-9)));
+  if (!last) return [...due, ...keys.filter((each) => due.indexOf(each) < 0)];
+  const wanted = Math.abs(last.fifths) * (seed % 2 === 1 ? 1 : -1);
+  const distance = (each: Key) =>
+    Math.abs(each.fifths - wanted) +
+    (each.mode === last.mode ? 0.5 : 0) +
+    (each.fifths === last.fifths && each.mode === last.mode ? 100 : 0);
+  const near = due.slice().sort((a, b) => distance(a) - distance(b));
+  return [...near, ...keys.filter((each) => due.indexOf(each) < 0)];
+}
+
 /** From week to week another of the things practised comes back, and none a third time: one that reads well under the new signature. */
 function comingBack(fresh: readonly Etude[], key: Key, week: number): readonly Etude[] {
-  const foreign = fresh.map((each) => foreignNotes(each, key));
+  const fitting = fresh.filter((each) => each.key.fifths === key.fifths || IN_A_KEY.indexOf(each.kind) < 0);
+  const foreign = fitting.map((each) => foreignNotes(each, key));
   const least = Math.min(...foreign);
-  const readable = fresh.filter((_, i) => foreign[i] === least);
+  const readable = fitting.filter((_, i) => foreign[i] === least);
   return readable.length > 0 ? [readable[week % readable.length]!] : [];
 }
 

@@ -152,6 +152,13 @@ describe('a course', () => {
         expect(sheets).toHaveLength(weeks);
         // One signature on each page, whatever comes back, and more than one key in the first weeks.
         for (const { etudes } of sheets) expect(new Set(etudes.map(({ key }) => key.fifths)).size).toBe(1);
+        // Scales and phrases stand under the signature they were made for.
+        sheets.slice(1).forEach(({ etudes }, i) => {
+          for (const { kind, bars, key } of etudes)
+            for (const before of sheets[i]!.etudes)
+              if (before.bars === bars && (kind === 'scale' || kind === 'phrase'))
+                expect(key.fifths).toBe(before.key.fifths);
+        });
         const first = sheets.filter(({ etudes }) => etudes[0]!.level === 1);
         const keys = new Set(first.flatMap(({ etudes }) => etudes.map(({ key }) => printKey(key))));
         expect(keys.size).toBeGreaterThan(first.length > 1 ? 1 : 0);
