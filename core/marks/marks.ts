@@ -81,12 +81,15 @@ export function marksFor(
       isOpened ||
       // On a natural horn the open notes are what it gives, in tune or not.
       (examined.player.horn.natural && examined.verdict === 'risky');
-    const mark = isMarked ? markFor(examined, finding, isOpened, show, reader) : null;
     const line = lineNameOf(note);
+    if (!isMarked) {
+      printed.delete(line);
+      continue;
+    }
+    const mark = markFor(examined, finding, isOpened, show, reader);
     const before = printed.get(line);
-    const text = mark?.lines.join('\n') ?? '';
+    const text = mark.lines.join('\n');
     printed.set(line, { text, note });
-    if (!mark) continue;
     const isSaid = before?.text === text && isHeld(before.note, note, show);
     const kept = isSaid ? { ...mark, lines: [] } : mark;
     if (kept.lines.length > 0 || kept.colour) places.push({ mark: kept, examined, finding, isOpened });
@@ -138,11 +141,12 @@ function inForm(
  * @param closed whose hand is in the bell; kept from note to note
  */
 function opensAgain({ note, reading, player }: ExaminedNote, closed: Set<string>): boolean {
+  if (!player.horn.natural) return false;
   const who = lineNameOf(note);
   const wasClosed = closed.has(who);
   if (isHandState(reading.state)) closed.add(who);
   else closed.delete(who);
-  return player.horn.natural && wasClosed && reading.state === 'open' && note.sign === null;
+  return wasClosed && reading.state === 'open' && note.sign === null;
 }
 
 /** The open hand, as the sign has it. */

@@ -78,6 +78,8 @@ class MarkWriter {
   private readonly lineEnd: string;
   /** `staff/voice` of the part being written. */
   private lowerVoices: ReadonlySet<string> = new Set();
+  /** Of the part being written, by all that they are made of: a part has many marks, and few different ones. */
+  private readonly directions = new Map<string, string>();
 
   constructor(score: Score, options: WriteOptions) {
     this.score = score;
@@ -91,6 +93,7 @@ class MarkWriter {
     const horn = this.score.horns.filter(({ id }) => id === partId)[0];
     if (!horn) throw new RangeError(`"partId" must be a part of the score that was read, got "${partId}"`);
     this.lowerVoices = lowerVoicesOf(horn.passage.notes);
+    this.directions.clear();
     for (const completion of completions) this.add(horn, completion);
     for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
@@ -136,16 +139,33 @@ class MarkWriter {
   }
 
   private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
-    const { prefix: p, text } = this.score;
-    const note = horn.passage.notes[noteIndex]!;
+    const { text } = this.score;
+    const { staff, voice } = horn.passage.notes[noteIndex]!;
     const { chordStart, statesVoice, statesStaff } = horn.notesInText.at(noteIndex);
+    const indent = indentBefore(text, chordStart);
+    const key = `${staff}/${voice}/${statesVoice}/${statesStaff}/${font}${words}${indent}`;
+    let direction = this.directions.get(key);
+    if (direction === undefined) {
+      const placement = this.lowerVoices.has(`${staff}/${voice}`) ? 'below' : 'above';
+      const told = { voice: statesVoice ? voice : null, staff: statesStaff ? staff : null };
+      direction = this.direction(words, font, placement, told) + indent;
+      this.directions.set(key, direction);
+    }
+    this.insert(chordStart, direction);
+  }
+
+  private direction(
+    words: string,
+    font: string,
+    placement: 'above' | 'below',
+    told: { readonly voice: string | null; readonly staff: number | null },
+  ): string {
+    const { prefix: p } = this.score;
     const content = escapedText(words).replace(/\n/g, this.lineEnd);
-    const voice = statesVoice ? `<${p}voice>${escapedText(note.voice)}</${p}voice>` : '';
-    const staff = statesStaff ? `<${p}staff>${note.staff}</${p}staff>` : '';
+    const voice = told.voice === null ? '' : `<${p}voice>${escapedText(told.voice)}</${p}voice>`;
+    const staff = told.staff === null ? '' : `<${p}staff>${told.staff}</${p}staff>`;
     const type = `<${p}direction-type><${p}words${font}>${content}</${p}words></${p}direction-type>`;
-    const placement = this.lowerVoices.has(`${note.staff}/${note.voice}`) ? 'below' : 'above';
-    const direction = `<${p}direction placement="${placement}">${type}${voice}${staff}</${p}direction>`;
-    this.insert(chordStart, direction + indentBefore(text, chordStart));
+    return `<${p}direction placement="${placement}">${type}${voice}${staff}</${p}direction>`;
   }
 
   private insertNotations(place: NoteInText, before: string, technical: string): void {
