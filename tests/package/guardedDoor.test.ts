@@ -29,6 +29,7 @@ const {
   repairsFor,
   toneCurve,
   tubesOf,
+  UNSET,
 } = door;
 
 const side = HORNS[0]!.sides[0]!;
@@ -80,6 +81,7 @@ const SAMPLES: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['Key', key],
   ['LessonRequest', { ...request, key: null }],
   ['Mark', marksFor(examination)[0]],
+  ['MarkSetting', UNSET],
   ['NamedPitch', naturalPitch(pitch, fingering)],
   ['NoteAnswer', askNote(pitch, door.HORN_IN_F, DEFAULT_SETTINGS)],
   ['PartEvidence', { names: ['Horn'], instrumentNames: [], sounds: [], programs: [] }],
