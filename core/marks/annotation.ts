@@ -26,9 +26,9 @@ export interface Mark {
 
 /** What a mark in an editor says of how it was set. Marks in files leave that to whoever engraves them. */
 export interface MarkSetting {
-  /** The row it stands on, in half staff spaces from the staff; 0 for none. */
+  /** The row it stands on, in half staff spaces from the staff, 8 to 14; 0 for none. */
   readonly row: number;
-  /** By how many tenths its bar was made wider for its marks. */
+  /** By how many fifths its bar was made wider for its marks, 0 to 5. */
   readonly widens: number;
 }
 
@@ -38,44 +38,79 @@ export const UNSET: MarkSetting = { row: 0, widens: 0 };
 /**
  * The text of a mark as it goes into a score: the prefix, then what clearing and setting it again have to know, in
  * characters that print nothing, then the lines. One zero-width space for each step of chord rank plus one says, if they
- * are there, that the note's colour is ours too; word joiners count half spaces, invisible separators tenths.
+ * are there, that the note's colour is ours too; four more characters, if they are there, say how the mark was set.
  * @param colouredChordRank the note's place in its chord, from 0, if its colour is ours; else null
  */
 export function markText(
   lines: readonly string[],
   colouredChordRank: number | null,
-  { row, widens }: MarkSetting = UNSET,
+  setting: MarkSetting = UNSET,
 ): string {
-  const claim = colouredChordRank === null ? '' : '\u200b'.repeat(colouredChordRank + 1);
-  return `${MARK_PREFIX}${claim}${'\u2060'.repeat(row)}${'\u2063'.repeat(widens)}${lines.join('\n')}`;
+  return textOf(colouredChordRank === null ? 0 : colouredChordRank + 1, setting, lines.join('\n'));
 }
 
 /** The chord rank whose colour a mark text claims as ours, or `null` when the mark left the colour alone. */
 export function claimedChordRank(text: string): number | null {
-  const count = claimsOf(text)[1]!.length;
-  return count === 0 ? null : count - 1;
+  const { ranks } = partsOf(text);
+  return ranks === 0 ? null : ranks - 1;
 }
 
 /** How a mark text was set. */
 export function markSetting(text: string): MarkSetting {
-  const [, , row, width] = claimsOf(text);
-  return { row: row!.length, widens: width!.length };
+  return partsOf(text).setting;
 }
 
 /** A mark text that says nothing of a row. */
 export function withoutRow(text: string): string {
-  const [claims, rank, , width] = claimsOf(text);
-  return `${claims === '' ? '' : MARK_PREFIX}${rank}${width}${text.slice(claims!.length)}`;
+  const { ranks, setting, printed } = partsOf(text);
+  return textOf(ranks, { ...setting, row: 0 }, printed);
 }
 
 /** The lines that a mark text prints, from the top. */
 export function linesIn(text: string): readonly string[] {
-  const lines = text.slice(claimsOf(text)[0]!.length);
-  return lines === '' ? [] : lines.split('\n');
+  const { printed } = partsOf(text);
+  return printed === '' ? [] : printed.split('\n');
 }
 
-function claimsOf(text: string): readonly string[] {
-  return CLAIMS.exec(text) ?? ['', '', '', ''];
+function textOf(ranks: number, setting: MarkSetting, printed: string): string {
+  return `${MARK_PREFIX}${'\u200b'.repeat(ranks)}${settingText(setting)}${printed}`;
 }
 
-const CLAIMS = new RegExp(`^${MARK_PREFIX}(\u200b*)(\u2060*)(\u2063*)`);
+/** Few characters, since each costs the editor's layout as much as one that prints: a number to the base of three. */
+const DIGITS = '\u200b\u2060\u2063';
+const WIDTHS = 6;
+/** The number before the lowest row. */
+const NO_ROW = 7;
+
+function settingText({ row, widens }: MarkSetting): string {
+  let rest = Math.max(0, row - NO_ROW) * WIDTHS + widens;
+  if (rest === 0) return '';
+  let text = '';
+  for (let i = 0; i < 3; i++) {
+    text = DIGITS.charAt(rest % 3) + text;
+    rest = Math.floor(rest / 3);
+  }
+  // The first is no space, which would count as one of the ranks.
+  return DIGITS.charAt(rest + 1) + text;
+}
+
+const CLAIMS = new RegExp(`^${MARK_PREFIX}(\u200b*)(?:([\u2060\u2063])([${DIGITS}]{3}))?`);
+
+interface MarkTextParts {
+  /** How many zero-width spaces tell of a colour. */
+  readonly ranks: number;
+  readonly setting: MarkSetting;
+  readonly printed: string;
+}
+
+function partsOf(text: string): MarkTextParts {
+  const [claims, ranks, first, others] = CLAIMS.exec(text) ?? ['', ''];
+  let number = first ? DIGITS.indexOf(first) - 1 : 0;
+  for (const digit of others ?? '') number = 3 * number + DIGITS.indexOf(digit);
+  const row = Math.floor(number / WIDTHS);
+  return {
+    ranks: ranks!.length,
+    setting: { row: row === 0 ? 0 : row + NO_ROW, widens: number % WIDTHS },
+    printed: text.slice(claims!.length),
+  };
+}

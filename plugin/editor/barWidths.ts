@@ -12,12 +12,13 @@ import type { ReadPart } from './readPart.ts';
 import type { ScoreChord } from './scoreWalk.ts';
 import type { UndoStep } from './undoStep.ts';
 
-/** How much wider the bars of a part have to be, in tenths of their width, by measure index; 0 for not at all. */
+/** How much wider the bars of a part have to be, in fifths of their width, by measure index; 0 for not at all. */
 export type WidthOf = (measureIndex: number) => number;
 
 /** No bar needs to be wider. */
 export const AS_THEY_ARE: WidthOf = () => 0;
-const MOST = 10;
+const FIFTHS = 5;
+const MOST = 5;
 
 /** From one mark to the next, in staff spaces. */
 const CLEAR = 0.9;
@@ -41,8 +42,8 @@ export function widthsFor(host: Host, part: ReadPart, marks: readonly Mark[]): W
     last.set(`${track}`, { tick, measureIndex, width: isChord ? Math.max(width, before.width) : width });
     if (!before || isChord || before.measureIndex !== measureIndex) continue;
     const room = roomBetween(host, ticks.get(measureIndex)!, before.tick, tick) * sizeOf(host, chord);
-    const tenths = Math.ceil(10 * ((before.width + CLEAR) / room - 1));
-    if (tenths > (needs.get(measureIndex) ?? 0)) needs.set(measureIndex, Math.min(MOST, tenths));
+    const fifths = Math.ceil(FIFTHS * ((before.width + CLEAR) / room - 1));
+    if (fifths > (needs.get(measureIndex) ?? 0)) needs.set(measureIndex, Math.min(MOST, fifths));
   }
   return (measureIndex) => needs.get(measureIndex) ?? 0;
 }
@@ -76,7 +77,7 @@ export function keepingBarWidths(plans: readonly PlannedPlace[], step: UndoStep,
   });
   work();
   for (const measure of ours) {
-    const wanted = 1 + Math.max(0, ...claimsIn(measure)) / 10;
+    const wanted = 1 + Math.max(0, ...claimsIn(measure)) / FIFTHS;
     if (isNear(measure.userStretch!, wanted)) continue;
     measure.userStretch = wanted;
     step.changes += 1;
@@ -85,7 +86,7 @@ export function keepingBarWidths(plans: readonly PlannedPlace[], step: UndoStep,
 
 function isOurs({ userStretch }: HostMeasure, claims: readonly number[]): boolean {
   if (typeof userStretch !== 'number') return false;
-  return isNear(userStretch, 1) || claims.some((claim) => isNear(userStretch, 1 + claim / 10));
+  return isNear(userStretch, 1) || claims.some((claim) => isNear(userStretch, 1 + claim / FIFTHS));
 }
 
 function isNear(one: number, other: number): boolean {
