@@ -13,7 +13,7 @@ import {
   type Reader,
   totalOf,
 } from '../../core/index.ts';
-import { keepingBarWidths } from './barWidths.ts';
+import { setBars } from './barWidths.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
@@ -24,7 +24,7 @@ import type { NoteAddress } from './noteAddress.ts';
 import { BLACK } from './ownMarks.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { planClearing, planMarks } from './planMarks.ts';
-import type { PlannedPlace } from './plannedPlace.ts';
+import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
 import type { ReadPart } from './readPart.ts';
 import { type ReadOptions, readPassages } from './readPassages.ts';
@@ -88,7 +88,7 @@ export function annotate(
     const plans = parts.map(({ part, examination }) =>
       planMarks(host, part, marksFor(examination, choice.show, reader), scope, mayWiden),
     );
-    const changed = plans.some((plan) => plan.length > 0);
+    const changed = plans.some(({ places }) => places.length > 0);
     if (changed) {
       write(host, score, plans, onChange);
     }
@@ -115,7 +115,7 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
     const plans = horns
       .filter(isWanted)
       .map((part) => planClearing(host, walkPart(host.root, score, part), scope ?? (() => true)));
-    const count = plans.reduce((sum, plan) => sum + plan.length, 0);
+    const count = plans.reduce((sum, { places }) => sum + places.length, 0);
     if (count === 0) return words.nothingToClear;
     write(host, score, plans, onChange);
     return words.cleared(count);
@@ -137,18 +137,13 @@ function forSelection(
   };
 }
 
-function write(
-  host: Host,
-  score: HostScore,
-  plans: readonly (readonly PlannedPlace[])[],
-  onChange?: OnChange,
-): void {
-  const [first] = plans.filter((plan) => plan.length > 0);
-  if (first) onChange?.(first[0]!.place);
+function write(host: Host, score: HostScore, plans: readonly PlannedPart[], onChange?: OnChange): void {
+  const places = ([] as PlannedPlace[]).concat(...plans.map((plan) => plan.places));
+  if (places[0]) onChange?.(places[0].place);
   keepingInputPlace(host, score, () => {
-    const places = ([] as PlannedPlace[]).concat(...plans);
     inOneStep(host, score, (step) => {
-      keepingBarWidths(places, step, () => carryOut(host, score, places, step));
+      carryOut(host, score, places, step);
+      for (const { bars } of plans) setBars(bars, step);
     });
   });
 }

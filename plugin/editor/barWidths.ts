@@ -4,12 +4,12 @@
  * somebody else gave it stays.
  */
 import { type Mark, markSetting } from '../../core/index.ts';
-import { type Host, type HostMeasure, isAtLeast, listOf, TICKS_PER_QUARTER } from './hostApi.ts';
+import { type Host, type HostMeasure, isAtLeast, TICKS_PER_QUARTER } from './hostApi.ts';
 import { markWidth } from './markWidth.ts';
 import { type MarkedPlace, plainText } from './ownMarks.ts';
-import type { PlannedPlace } from './plannedPlace.ts';
+import type { PlannedBar, PlannedPlace } from './plannedPlace.ts';
 import type { ReadPart } from './readPart.ts';
-import type { ScoreChord } from './scoreWalk.ts';
+import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 import type { UndoStep } from './undoStep.ts';
 
 /** How much wider the bars of a part have to be, in fifths of their width, by measure index; 0 for not at all. */
@@ -49,37 +49,52 @@ export function widthsFor(host: Host, part: ReadPart, marks: readonly Mark[]): W
 }
 
 /** The same, but for bars whose width somebody chose. */
-export function widthsToGive(part: ReadPart, places: readonly MarkedPlace[], needed: WidthOf): WidthOf {
-  const claims = new Map<number, number[]>();
-  for (const { chords, marks } of places)
-    for (const { element } of marks) {
-      const { measureIndex } = chords[0]!;
-      claims.set(measureIndex, (claims.get(measureIndex) ?? []).concat(claimIn(element.text)));
-    }
+export function widthsToGive(walk: PartWalk, places: readonly MarkedPlace[], needed: WidthOf): WidthOf {
+  if (needed === AS_THEY_ARE) return needed;
+  const claims = claimsByMeasure(places);
+  const known = new Map<number, number>();
   return (measureIndex) => {
-    const { element } = part.walk.measures[measureIndex]!;
-    return isOurs(element, claims.get(measureIndex) ?? []) ? needed(measureIndex) : 0;
+    let width = known.get(measureIndex);
+    if (width === undefined) {
+      width = needed(measureIndex);
+      if (width > 0 && !isOurs(walk.measures[measureIndex]!.element, claims.get(measureIndex) ?? []))
+        width = 0;
+      known.set(measureIndex, width);
+    }
+    return width;
   };
 }
 
-/** Carries `work` out, which changes marks, and then gives the bars of these places the width that their marks claim. */
-export function keepingBarWidths(plans: readonly PlannedPlace[], step: UndoStep, work: () => void): void {
-  const bars = new Map<number, HostMeasure>();
-  for (const { place, texts, measure } of plans) {
-    const claims = place.marks
-      .map(({ element }) => claimIn(element.text))
-      .concat(texts.map(({ text }) => claimIn(text)));
-    if (claims.some((claim) => claim > 0)) bars.set(place.chords[0]!.measureIndex, measure);
+/** The bars that do not have the width that their marks claim once these plans are carried out, and that width. */
+export function barsToSet(
+  walk: PartWalk,
+  places: readonly MarkedPlace[],
+  plans: readonly PlannedPlace[],
+): readonly PlannedBar[] {
+  const planned = new Map(plans.map((plan) => [plan.place, plan]));
+  const before = claimsByMeasure(places);
+  const after = new Map<number, number>();
+  for (const place of places) {
+    const plan = planned.get(place);
+    const claims = plan ? plan.texts.map(({ text }) => markSetting(text).widens) : claimsOf(place);
+    const { measureIndex } = place.chords[0]!;
+    after.set(measureIndex, Math.max(after.get(measureIndex) ?? 0, ...claims));
   }
-  const ours: HostMeasure[] = [];
-  bars.forEach((measure) => {
-    if (isOurs(measure, claimsIn(measure))) ours.push(measure);
+  const bars: PlannedBar[] = [];
+  after.forEach((claim, measureIndex) => {
+    const claims = before.get(measureIndex) ?? [];
+    if (claim === 0 && claims.length === 0) return;
+    const measure = walk.measures[measureIndex]!.element;
+    const stretch = 1 + claim / FIFTHS;
+    if (isOurs(measure, claims) && !isNear(measure.userStretch!, stretch)) bars.push({ measure, stretch });
   });
-  work();
-  for (const measure of ours) {
-    const wanted = 1 + Math.max(0, ...claimsIn(measure)) / FIFTHS;
-    if (isNear(measure.userStretch!, wanted)) continue;
-    measure.userStretch = wanted;
+  return bars;
+}
+
+/** Carries out what is planned for bars. To be called inside a step of the undo history. */
+export function setBars(bars: readonly PlannedBar[], step: UndoStep): void {
+  for (const { measure, stretch } of bars) {
+    measure.userStretch = stretch;
     step.changes += 1;
   }
 }
@@ -93,18 +108,19 @@ function isNear(one: number, other: number): boolean {
   return Math.abs(one - other) < 0.01;
 }
 
-function claimsIn(measure: HostMeasure): readonly number[] {
-  const claims: number[] = [];
-  for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
-    for (const annotation of listOf(segment.annotations)) {
-      const { text } = annotation as { readonly text?: unknown };
-      if (typeof text === 'string') claims.push(claimIn(text));
-    }
+/** The widths, other than none, that the marks of each measure claim. */
+function claimsByMeasure(places: readonly MarkedPlace[]): ReadonlyMap<number, readonly number[]> {
+  const claims = new Map<number, readonly number[]>();
+  for (const place of places) {
+    const here = claimsOf(place).filter((claim) => claim > 0);
+    const { measureIndex } = place.chords[0]!;
+    if (here.length > 0) claims.set(measureIndex, (claims.get(measureIndex) ?? []).concat(here));
+  }
   return claims;
 }
 
-function claimIn(text: string): number {
-  return markSetting(plainText(text)).widens;
+function claimsOf({ marks }: MarkedPlace): readonly number[] {
+  return marks.map(({ element }) => markSetting(plainText(element.text)).widens);
 }
 
 function ticksByMeasure({ walk: { chords, rests } }: ReadPart): ReadonlyMap<number, readonly number[]> {

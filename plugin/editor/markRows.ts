@@ -84,6 +84,7 @@ function columnsOf(
   { chords }: MarkedPlace,
   texts: readonly { readonly text: string; readonly chord: ScoreChord }[],
 ): readonly number[] {
+  if (chords.length === 1) return [0];
   const widths = chords.map((of) =>
     Math.max(0, ...texts.filter(({ chord }) => chord === of).map(({ text }) => markWidth(linesIn(text)))),
   );

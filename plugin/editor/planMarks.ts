@@ -1,6 +1,6 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
 import { isLowerVoice, type Mark, type MarkSetting, markText, UNSET } from '../../core/index.ts';
-import { AS_THEY_ARE, widthsFor, widthsToGive } from './barWidths.ts';
+import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
 import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
 import { canLevel } from './markPatterns.ts';
 import { offsetsFor, rowsFor, spaceToMain } from './markRows.ts';
@@ -14,7 +14,7 @@ import {
   type RankedNote,
 } from './ownMarks.ts';
 import { voiceOf } from './place.ts';
-import type { PlannedPlace } from './plannedPlace.ts';
+import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
 import type { ReadPart } from './readPart.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 
@@ -32,7 +32,7 @@ export function planMarks(
   marks: readonly Mark[],
   scope: Scope,
   mayWiden: boolean,
-): readonly PlannedPlace[] {
+): PlannedPart {
   const wanted = new Map<HostNote, Mark>();
   for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
   const printed = marks.filter(({ lines }) => lines.length > 0);
@@ -43,7 +43,7 @@ export function planMarks(
       )
     : () => 0;
   const places = markedPlaces(part.walk);
-  const widthOf = widthsToGive(part, places, mayWiden ? widthsFor(host, part, printed) : AS_THEY_ARE);
+  const widthOf = widthsToGive(part.walk, places, mayWiden ? widthsFor(host, part, printed) : AS_THEY_ARE);
   return planned(host, part.walk, places, scope, {
     mark: (note) => wanted.get(note) ?? null,
     setting: ({ track, chords }) => ({ row: rowOf(track), widens: widthOf(chords[0]!.measureIndex) }),
@@ -51,7 +51,7 @@ export function planMarks(
 }
 
 /** What has to change for no mark of ours to stand over the notes in scope. */
-export function planClearing(host: Host, walk: PartWalk, scope: Scope): readonly PlannedPlace[] {
+export function planClearing(host: Host, walk: PartWalk, scope: Scope): PlannedPart {
   return planned(host, walk, markedPlaces(walk), scope, { mark: () => null, setting: () => UNSET });
 }
 
@@ -66,7 +66,7 @@ function planned(
   places: readonly MarkedPlace[],
   scope: Scope,
   wanted: Wanted,
-): readonly PlannedPlace[] {
+): PlannedPart {
   const plans: PlannedPlace[] = [];
   for (const place of places) {
     const notes = notesAt(place);
@@ -96,11 +96,10 @@ function planned(
       endsAtNote,
       offset: setting.row > 0 ? offsets[i]! : null,
     }));
-    const measure = walk.measures[place.chords[0]!.measureIndex]!.element;
-    const plan = { place, measure, texts, colours };
+    const plan = { place, texts, colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
-  return plans;
+  return { places: plans, bars: plans.length > 0 ? barsToSet(walk, places, plans) : [] };
 }
 
 function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: readonly RankedNote[]): boolean {

@@ -16,9 +16,21 @@ export interface PlannedText {
 /** What one place of the score is to look like. */
 export interface PlannedPlace {
   readonly place: MarkedPlace;
-  readonly measure: HostMeasure;
   /** The nearest to the staff first. */
   readonly texts: readonly PlannedText[];
   /** The colour of each note of `notesAt(place)`; `null` leaves the user's colour, BLACK takes ours off. */
   readonly colours: readonly (string | null)[];
+}
+
+/** A bar, and how wide it is to be; 1 for as wide as the editor makes it. */
+export interface PlannedBar {
+  readonly measure: HostMeasure;
+  readonly stretch: number;
+}
+
+/** What has to change in a part. */
+export interface PlannedPart {
+  readonly places: readonly PlannedPlace[];
+  /** Empty where no place changes. */
+  readonly bars: readonly PlannedBar[];
 }
