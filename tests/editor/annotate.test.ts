@@ -351,7 +351,7 @@ inEveryHost('annotating', (host) => {
     expect(run.results[1]).toMatch(/^Annotated\.$/);
     expect(marksIn(await run.text('annotated.mscx'))).toHaveLength(2000);
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
-  });
+  }, 90_000);
 
   it('notices a raised note and a deleted one within a second, and looks in vain at nothing new', async () => {
     const select = (from: number): Step => ({ do: 'select', from, length: 1 });
