@@ -1,7 +1,7 @@
 /** The panel: what its controls call and when it looks. `panelView.ts` says what is drawn, `panelActions.ts` what is done. */
 import { panelWords } from '../../core/index.ts';
 import { ChoiceControls, type Control } from './choiceControls.ts';
-import type { Host } from './hostApi.ts';
+import type { Host, HostScore } from './hostApi.ts';
 import { LiveList } from './liveList.ts';
 import { NoteQuestion } from './noteQuestion.ts';
 import { askDesktop, type EtudeForm, etudeFormView, openEtude } from './openEtude.ts';
@@ -17,7 +17,7 @@ export class Panel {
   private readonly actions: PanelActions;
   private readonly question = new NoteQuestion();
   private etudePath: string | null = null;
-  private scoreName: string | null = null;
+  private listedScore = '';
 
   constructor(host: Host) {
     this.host = host;
@@ -48,7 +48,7 @@ export class Panel {
    */
   tick(): boolean {
     const score = this.host.root.curScore;
-    if ((score ? score.scoreName : null) !== this.scoreName) {
+    if (identityOf(score) !== this.listedScore) {
       this.lookAgain();
       return true;
     }
@@ -60,9 +60,10 @@ export class Panel {
   /** Reads the score afresh and makes the list anew. */
   lookAgain(): void {
     const score = this.host.root.curScore;
-    const isOther = !score || score.scoreName !== this.scoreName;
+    const identity = identityOf(score);
+    const isOther = !score || identity !== this.listedScore;
     if (isOther) {
-      this.scoreName = score ? score.scoreName : null;
+      this.listedScore = identity;
       this.controls.takeFrom(score);
       this.actions.forget();
     }
@@ -148,3 +149,11 @@ export class Panel {
     return this.question.follow(host, controls.settings, controls.reader) || hasMoved;
   }
 }
+
+/** Files in two folders may have one name: the titles that a score carries with it tell them apart, as far as they do. */
+function identityOf(score: HostScore | null): string {
+  return score ? JSON.stringify([score.scoreName, ...TITLES.map((tag) => score.metaTag(tag))]) : '';
+}
+
+/** The host's own names. */
+const TITLES = ['workTitle', 'workNumber', 'movementTitle', 'movementNumber', 'creationDate', 'source'];

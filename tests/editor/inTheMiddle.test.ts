@@ -12,7 +12,7 @@ import type { Host } from './rig/host.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { differingPixels, placeOfColour } from './rig/pictures.ts';
-import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
+import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, INPUT_MODES, openEditor } from './rig/window.ts';
 
 afterAll(removeFolders);
 
@@ -26,6 +26,14 @@ const PART = hornScore([
 const SELECTED = { 3: '#2E86AB', 4: '#0065BF' } as const;
 /** What the panel, which is moved aside, never covers. */
 const UNCOVERED = { x: 230, y: 130, width: 700, height: 500 };
+/** The arrow in version 3's main window, and where in its menu a way to write notes stands, from 1. */
+const MENU_OF_MODES = { x: 55, y: 80 };
+const PLACE_IN_MENU = {
+  'note-input': 2,
+  'note-input-rhythm': 4,
+  'note-input-realtime-manual': 6,
+  'note-input-timewise': 7,
+} as const;
 /** Time for several looks, and for the list to be made anew. */
 const LOOKS_MS = 1100;
 
@@ -95,6 +103,52 @@ const MIDDLES: readonly Middle[] = [
     },
   },
   {
+    name: 'writing a rhythm',
+    act: async (writer) => {
+      await writer.emptyBar();
+      await writer.inMode('note-input-rhythm');
+      await writer.type('5');
+      await writer.pause();
+      await writer.type('4', '4', 'Escape', 'Escape');
+    },
+    steps: 3,
+    comesOut: ({ pitches }) => {
+      const [first, ...more] = pitches.slice(4);
+      expect(pitches.slice(0, 4)).toEqual(START.pitches);
+      expect(more).toEqual([first, first]);
+    },
+  },
+  {
+    name: 'inserting notes',
+    act: async (writer) => {
+      await writer.emptyBar();
+      await writer.inMode('note-input-timewise');
+      await writer.type('5', 'c');
+      await writer.pause();
+      await writer.type('d', 'Escape', 'Escape');
+    },
+    steps: 2,
+    comesOut: ({ pitches }) => {
+      expect(pitches.slice(0, 4)).toEqual(START.pitches);
+      const [c, d, ...more] = pitches.slice(4);
+      expect([d! - c!, more]).toEqual([2, []]);
+    },
+  },
+  {
+    // Notes come from a MIDI keyboard alone: none is here, so the editor waits.
+    name: 'waiting for notes in real time',
+    act: async (writer) => {
+      await writer.emptyBar();
+      await writer.inMode('note-input-realtime-manual');
+      await writer.pause();
+      await writer.type('Escape', 'Escape');
+      await writer.inMode('note-input');
+      await writer.type('Escape', 'Escape');
+    },
+    steps: 0,
+    comesOut: pitchesAre(...START.pitches),
+  },
+  {
     name: 'writing a text',
     act: async (writer) => {
       await writer.firstNote();
@@ -155,14 +209,17 @@ inEveryHost(
         const window = await openEditor(host, path);
         try {
           await window.ready(window.main.id);
+          window.intoScore();
+          await sleep(500);
+          const writer = new Writer(host, window, path);
           if (process.env.BELLHAND_WITHOUT_PANEL === undefined) {
             window.press('ctrl+alt+shift+p');
             const panel = await window.ready((await window.windowNamed('^Bellhand$')).id);
             window.move(panel.id, 950, 200);
           }
           window.intoScore();
-          await sleep(500);
-          const writer = new Writer(host, window, path);
+          await sleep(LOOKS_MS);
+          await writer.expectToSave(false, 'looking');
           for (const middle of isConcert ? MIDDLES.slice(0, 2) : MIDDLES) await leavesAlone(writer, middle);
         } finally {
           await window.stop();
@@ -176,6 +233,7 @@ inEveryHost(
 
 async function leavesAlone(writer: Writer, { name, act, steps, comesOut }: Middle): Promise<void> {
   await act(writer);
+  if (steps > 0) await writer.expectToSave(true, name);
   expect(writer.differences, `${name}: what changed on the screen`).toEqual([]);
   try {
     comesOut(await writer.saved());
@@ -184,6 +242,7 @@ async function leavesAlone(writer: Writer, { name, act, steps, comesOut }: Middl
       if (step === steps - 1) expect(await writer.saved()).not.toEqual(START);
     }
     expect(await writer.saved()).toEqual(START);
+    await writer.expectToSave(false, 'what was saved');
   } catch (error) {
     throw new Error(name, { cause: error });
   }
@@ -203,10 +262,37 @@ class Writer {
     this.path = path;
   }
 
+  /**
+   * Version 3 writes a star beside the title of a score with something to save. Version 4 draws it into its window, where
+   * nothing but a picture tells.
+   */
+  async expectToSave(isSomething: boolean, message: string): Promise<void> {
+    if (this.host.major === 4) return;
+    const isStarred = () => this.window.title().includes('*');
+    await expect.poll(isStarred, { timeout: 4000, interval: 200, message }).toBe(isSomething);
+  }
+
   async type(...keys: readonly string[]): Promise<void> {
     for (const key of keys) {
       this.window.press(key);
       await sleep(this.host.major === 3 ? 90 : 130);
+    }
+  }
+
+  async emptyBar(): Promise<void> {
+    await this.firstNote();
+    await this.type('ctrl+Right');
+  }
+
+  /** Begins to write notes in one of the editor's ways, which have keys in version 4 and a menu in version 3. */
+  async inMode(mode: keyof typeof PLACE_IN_MENU): Promise<void> {
+    if (mode === 'note-input' && this.host.major === 4) await this.type('n');
+    else if (mode !== 'note-input' && this.host.major === 4) await this.type(INPUT_MODES[mode].toLowerCase());
+    else {
+      const { x, y } = this.window.main;
+      this.window.click(x + MENU_OF_MODES.x, y + MENU_OF_MODES.y);
+      await sleep(500);
+      await this.type(...Array.from({ length: PLACE_IN_MENU[mode] }, () => 'Down'), 'Return');
     }
   }
 

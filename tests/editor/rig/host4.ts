@@ -11,7 +11,7 @@ import { temporaryFolder } from './folders.ts';
 import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
 import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
-import { SHORTCUTS, type WindowOptions } from './window.ts';
+import { INPUT_MODES, SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
 
@@ -176,9 +176,12 @@ async function prepareWindow({
 }
 
 function shortcuts(): string {
-  const given = Object.entries(SHORTCUTS).map(
-    ([plugin, keys]) =>
-      `<SC><key>${uriOf(plugin).replace('musescore:', 'action:')}?action=main</key><seq>${keys}</seq></SC>`,
+  const plugins = Object.entries(SHORTCUTS).map(([plugin, keys]) => [
+    `${uriOf(plugin).replace('musescore:', 'action:')}?action=main`,
+    keys,
+  ]);
+  const given = [...plugins, ...Object.entries(INPUT_MODES)].map(
+    ([action, keys]) => `<SC><key>${action}</key><seq>${keys}</seq></SC>`,
   );
   return `<?xml version="1.0" encoding="UTF-8"?>\n<Shortcuts>${given.join('')}</Shortcuts>\n`;
 }

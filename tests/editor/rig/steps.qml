@@ -232,6 +232,16 @@ MuseScore {
             var view = panel.view()
             return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings, name: curScore.scoreName }
         },
+        // The panel stays open while another score is opened, and is closed again; what it counts each time.
+        "switch": function (step) {
+            var panel = opened(step), counts = [panel.view().counts]
+            function look() { panel.tick(); counts.push(read(panel).view().counts) }
+            var other = readScore(step.path)
+            look()
+            closeScore(other)
+            look()
+            return counts
+        },
         "show": function (step) {
             var panel = opened(step)
             panel.choose(step.row)

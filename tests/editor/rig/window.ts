@@ -39,6 +39,16 @@ export const SHORTCUTS = {
   'BellhandClear.qml': 'Ctrl+Alt+Shift+C',
 } as const;
 
+/**
+ * Ways of writing notes that have no keys of their own, by the editor's names for them: version 4 is given these keys,
+ * version 3 has a menu.
+ */
+export const INPUT_MODES = {
+  'note-input-rhythm': 'Ctrl+Alt+Shift+R',
+  'note-input-realtime-manual': 'Ctrl+Alt+Shift+M',
+  'note-input-timewise': 'Ctrl+Alt+Shift+I',
+} as const;
+
 /** In pixels of the screen. */
 export interface Place {
   readonly x: number;
