@@ -113,22 +113,30 @@ function isThird(quarters: number): boolean {
   return Math.abs(quarters - 1 / 3) < 1e-6;
 }
 
-/** Written B4: notes below it have their stems up. */
-const STEMS_UP_BELOW_CENTS = 7100;
+/** Written B4, the middle line. */
+const MIDDLE_CENTS = 7100;
 
-/** The side of the slur over each note, where triplets lie under it: their brackets take the other. */
+/**
+ * The side of the slur over each note, where triplets lie under it: their brackets take the other. Brackets stay at the
+ * stems where all of them may, since some editors put them nowhere else.
+ */
 function slurSidesOf(bar: readonly EtudeNote[]): readonly (Side | null)[] {
   const sides: (Side | null)[] = bar.map(() => null);
   bar.forEach(({ slur }, from) => {
     if (slur !== 'start') return;
     const stop = bar.findIndex((each, i) => i > from && each.slur === 'stop');
     const to = stop < 0 ? bar.length - 1 : stop;
-    const under = bar.slice(from, to + 1);
-    if (!under.some(({ quarters }) => isThird(quarters))) return;
-    const isLow = under.every(({ written }) => !written || pitchCents(written) < STEMS_UP_BELOW_CENTS);
-    sides.fill(isLow ? 'below' : 'above', from, to + 1);
+    const thirds = bar.slice(from, to + 1).filter(({ quarters }) => isThird(quarters));
+    const triplets = thirds.map((_, i) => thirds.slice(i, i + 3)).filter((_, i) => i % 3 === 0);
+    if (triplets.length > 0) sides.fill(triplets.every(hasStemsUp) ? 'below' : 'above', from, to + 1);
   });
   return sides;
+}
+
+/** Notes under one beam have their stems on the side away from the note that lies furthest from the middle line. */
+function hasStemsUp(beamed: readonly EtudeNote[]): boolean {
+  const fromMiddle = beamed.map(({ written }) => (written ? pitchCents(written) - MIDDLE_CENTS : 0));
+  return Math.max(...fromMiddle) < -Math.min(...fromMiddle);
 }
 
 function beamOf(before: boolean, after: boolean): Beam | null {
