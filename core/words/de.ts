@@ -1023,6 +1023,12 @@ const stand: StandWords = {
   student: 'Für die Schülerin oder den Schüler, ohne',
   another: 'Noch eine',
   usualKey: 'wie es zur Stufe passt',
+  ownHorn: 'Eigenes Horn (JSON-Datei)',
+  lowest: 'Tiefster Ton',
+  highest: 'Höchster Ton',
+  asSuits: 'wie es passt',
+  etudeTempo: '♩ in der Minute',
+  lowerFirst: 'Der tiefste Ton muss unter dem höchsten liegen.',
 };
 
 /** What pages say. */

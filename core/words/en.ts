@@ -970,6 +970,12 @@ const stand: StandWords = {
   student: 'The student’s copy, without',
   another: 'Another one',
   usualKey: 'as suits the level',
+  ownHorn: 'Own horn (a JSON file)',
+  lowest: 'Lowest note',
+  highest: 'Highest note',
+  asSuits: 'as suits',
+  etudeTempo: '♩ a minute',
+  lowerFirst: 'The lowest note must lie below the highest.',
 };
 
 /** What pages say. */

@@ -1005,6 +1005,12 @@ const stand: StandWords = {
   student: 'Para el alumno, sin ellas',
   another: 'Otra',
   usualKey: 'según el nivel',
+  ownHorn: 'Trompa propia (archivo JSON)',
+  lowest: 'Nota más grave',
+  highest: 'Nota más aguda',
+  asSuits: 'según convenga',
+  etudeTempo: '♩ por minuto',
+  lowerFirst: 'La nota más grave debe quedar por debajo de la más aguda.',
 };
 
 /** What pages say. */

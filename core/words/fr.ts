@@ -1028,6 +1028,12 @@ const stand: StandWords = {
   student: 'Pour l’élève, sans doigtés',
   another: 'Une autre',
   usualKey: 'selon le niveau',
+  ownHorn: 'Son propre cor (fichier JSON)',
+  lowest: 'Note la plus basse',
+  highest: 'Note la plus haute',
+  asSuits: 'selon le niveau',
+  etudeTempo: '♩ par minute',
+  lowerFirst: 'La note la plus basse doit être sous la plus haute.',
 };
 
 /** What pages say. */

@@ -1013,6 +1013,12 @@ const stand: StandWords = {
   student: 'Per l’allievo, senza',
   another: 'Un’altra',
   usualKey: 'secondo il livello',
+  ownHorn: 'Corno proprio (file JSON)',
+  lowest: 'Nota più bassa',
+  highest: 'Nota più alta',
+  asSuits: 'come conviene',
+  etudeTempo: '♩ al minuto',
+  lowerFirst: 'La nota più bassa deve stare sotto la più alta.',
 };
 
 /** What pages say. */

@@ -8,6 +8,7 @@ import {
   DEFAULT_SETTINGS,
   HAND_SECONDS,
   HORNS,
+  type Horn,
   LANGUAGES,
   type Language,
   languageOf,
@@ -18,6 +19,7 @@ import {
   type Settings,
   standWords,
 } from '../../core/index.ts';
+import { OWN_HORN, ownHorn } from './ownHorn.ts';
 import { remembered } from './remembered.ts';
 
 /** The language that was chosen, or nothing for the system's. */
@@ -27,9 +29,13 @@ export const chosenLanguage = remembered<Language | ''>('language', '', (value) 
 export const chosenNaming = remembered<NoteNaming | ''>('naming', '', (value) =>
   (NOTE_NAMINGS as readonly unknown[]).includes(value),
 );
-export const hornId = remembered('horn', DEFAULT_SETTINGS.horn.id, (value) =>
-  HORNS.some(({ id }) => id === value),
+export const hornId = remembered(
+  'horn',
+  DEFAULT_SETTINGS.horn.id,
+  (value) => value === OWN_HORN || HORNS.some(({ id }) => id === value),
 );
+/** Every horn that can be chosen: the reader's own last. */
+export const horns = computed<readonly Horn[]>(() => (ownHorn.value ? [...HORNS, ownHorn.value] : HORNS));
 
 /** A number that somebody sets, and what it may be. */
 export interface NumberChoice {
@@ -73,7 +79,7 @@ export const words = computed(() => standWords(reader.value));
 /** Whoever plays. */
 export const settings = computed<Settings>(() => ({
   ...DEFAULT_SETTINGS,
-  horn: HORNS.find(({ id }) => id === hornId.value) ?? DEFAULT_SETTINGS.horn,
+  horn: horns.value.find(({ id }) => id === hornId.value) ?? DEFAULT_SETTINGS.horn,
   toleranceCents: toleranceCents.kept.value,
   handOffsetCents: handOffsetCents.kept.value,
   handSeconds: handSeconds.kept.value,

@@ -12,6 +12,7 @@ import {
 } from '../../core/index.ts';
 import { chosenLanguage, chosenNaming, reader, words } from './choices.ts';
 import { startEngraver } from './engraver/engraver.ts';
+import { playOn } from './fields.tsx';
 import { LessonSheet } from './lesson/lessonSheet.tsx';
 import { NoteSheet } from './note/noteSheet.tsx';
 import { lay, PartSheet } from './part/partSheet.tsx';
@@ -36,6 +37,10 @@ addEventListener('drop', (event) => {
   event.preventDefault();
   const [file] = event.dataTransfer?.files ?? [];
   if (!file) return;
+  if (/\.json$/i.test(file.name)) {
+    void playOn(file);
+    return;
+  }
   location.hash = 'part';
   void lay(file);
 });

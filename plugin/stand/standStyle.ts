@@ -12,7 +12,7 @@ export const STAND_STYLE = `
 #stand nav a[aria-current] { border-bottom: 3px solid var(--pencil); border-radius: 0 0 60% 40% / 0 0 7px 4px; }
 .fields { display: flex; flex-wrap: wrap; gap: .75rem 1.5rem; align-items: end; }
 .fields label, .field { display: flex; flex-direction: column; gap: .15rem; font-size: .9rem; min-width: 0; max-width: 100%; }
-.fields fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; border: 0; border-top: 1px solid var(--rule); padding: .35rem 0 0; margin: 0; min-width: 0; }
+.fields label.button { flex-direction: row; align-items: center; align-self: end; } .fields fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; border: 0; border-top: 1px solid var(--rule); padding: .35rem 0 0; margin: 0; min-width: 0; }
 .fields fieldset label { flex-direction: row; align-items: baseline; gap: .35rem; }
 .fields legend { font-size: .85rem; color: var(--faint); padding: 0 .5rem 0 0; }
 select, input[type=number], button, .button { font: inherit; color: inherit; background: var(--desk); border: 1px solid var(--faint); border-radius: 3px; padding: .4rem .6rem; min-height: 2.5rem; max-width: 100%; }
@@ -23,7 +23,7 @@ select:focus-visible, input:focus-visible, button:focus-visible, .button:focus-w
 .stepper { display: flex; gap: .25rem; } .buttons { margin: .75rem 0; display: flex; flex-wrap: wrap; gap: .5rem; max-width: none; } .choose { display: flex; flex-wrap: wrap; align-items: center; gap: .5rem; max-width: none; margin-bottom: 1rem; }
 input[type=range] { display: block; width: calc(100% - min(150px, 34%) - 28px); height: 2.5rem; margin: 0 0 0 6px; accent-color: var(--mark-no); cursor: grab; }
 .ladder-frame { max-width: 62rem; } .ladder { display: block; max-width: 100%; }
-.ladder text { fill: var(--ink); font-family: inherit; font-size: 15px; } .ladder .end { fill: var(--faint); font-style: italic; }
+.ladder text { fill: var(--ink); font-family: inherit; font-size: .94rem; } .ladder .end { fill: var(--faint); font-style: italic; }
 .ladder .rails { stroke: var(--pencil); stroke-width: 3; fill: none; } .ladder .step { stroke: var(--pencil); stroke-width: 3; }
 .ladder .other text { fill: var(--faint); } .ladder .lead { stroke: var(--rule); }
 .ladder .pulled .step { stroke: var(--mark-no); stroke-width: 5; } .ladder .pulled text { font-weight: bold; } .ladder .below .step { stroke: var(--mark-doubt); stroke-width: 5; } .ladder .below text { font-weight: bold; }

@@ -3,10 +3,8 @@
 import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PitchDetector } from 'pitchy';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { closingCurve, examine, passageOf } from '../../core/index.ts';
 import { bellhand } from '../batch/bellhand.ts';
 import { sharedFolder } from '../musicxml/corpus.ts';
 import { brokenAccessRules, closeBrowser, describeInBrowser, withPage } from './browser.ts';
@@ -154,41 +152,48 @@ describeInBrowser('the stand', () => {
     });
   });
 
-  it('sounds as the curve says, and brighter sealed than open', async () => {
-    const heard = async (closing: string) =>
-      await withPage(PAGE, { locale: 'en-GB' }, async ({ page }) => {
-        await page.addInitScript(() => {
-          class Recorded extends OfflineAudioContext {
-            constructor() {
-              super(1, 44_100, 44_100);
-              Object.assign(window, { recorded: this });
-            }
-          }
-          Object.assign(Recorded.prototype, { resume: async () => {}, close: async () => {} });
-          Object.assign(window, { AudioContext: Recorded });
-        });
-        await page.reload();
-        await page.locator('input[type=range]').fill(closing);
-        await page.locator('#hold').click();
-        return await page.evaluate(async () => {
-          const { recorded } = window as unknown as { recorded: OfflineAudioContext };
-          return Array.from((await recorded.startRendering()).getChannelData(0));
-        });
-      });
-    const [open, sealed] = [await heard('0'), await heard('100')];
-    for (const samples of [open, sealed]) {
-      expect(Math.max(...samples.map(Math.abs))).toBeLessThanOrEqual(10 ** (-12 / 20) + 1e-3);
-      expect(Math.abs(samples[10]!)).toBeLessThan(0.01);
-    }
-    const [openHz, sealedHz] = [pitchOf(open), pitchOf(sealed)];
-    const curve = curveShown();
-    expect(curve.length).toBeGreaterThan(2);
-    for (const [heardHz, toldHz] of [
-      [openHz, curve[0]!],
-      [sealedHz, curve[curve.length - 1]!],
-    ] as const)
-      expect(Math.abs(1200 * Math.log2(heardHz / toldHz))).toBeLessThan(5);
-    expect(centroidOf(sealed, sealedHz)).toBeGreaterThan(centroidOf(open, openHz));
+  it('composes in the range and at the tempo that are chosen, as the command line does', async () => {
+    await onSheet('lesson', async (page) => {
+      await page.locator('#kind').selectOption('bend');
+      // MIDI: middle C is 60; here in cents.
+      await page.locator('#low').selectOption('6000');
+      await page.locator('#high').selectOption('7900');
+      await page.locator('#etude-tempo').fill('72');
+      await page.locator('.page svg.music').first().waitFor();
+      const file = await taken(page, '#take');
+      const seed = /^etude-bend-(\d+)\.musicxml$/.exec(file.name)![1]!;
+      const output = join(folder, 'etude.musicxml');
+      const wishes = ['--range', 'C4-G5', '--tempo', '72', '--level', '1', '--key', 'C', '--bars', '32'];
+      bellhand(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      await page.locator('#low').selectOption('8000');
+      await page.getByText('The lowest note must lie below the highest.').waitFor();
+    });
+  });
+
+  it('plays on the reader’s own horn, and says in one sentence what a file lacks', async () => {
+    const path = join(folder, 'own.musicxml');
+    writeFileSync(path, DEMO);
+    const horn = join(folder, 'crooked.json');
+    writeFileSync(horn, '{ "label": "crooked horn", "sides": [{ "name": "Eb", "fundamental": "Eb1" }] }');
+    await onSheet('part', async (page) => {
+      await drop(page, 'own.musicxml', DEMO);
+      await page.locator('#verdict .box').waitFor();
+      await page.locator('#own-horn').setInputFiles(horn);
+      await page.locator('.horn option', { hasText: 'Crooked horn' }).waitFor({ state: 'attached' });
+      expect(await page.locator('.horn').inputValue()).toBe('own');
+      const file = await taken(page, '#marked');
+      const output = join(folder, 'own.marked.musicxml');
+      bellhand(folder, ['annotate', path, '--horn', horn, '-o', output]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      const bad = { name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('{"sides": 3}') };
+      await page.locator('#own-horn').setInputFiles(bad);
+      await page.getByText(/^bad\.json: sides .+\.$/).waitFor();
+      expect(await page.locator('.horn').inputValue()).toBe('own');
+      await page.reload();
+      await page.locator('#verdict .box').waitFor();
+      expect(await page.locator('.horn').inputValue()).toBe('own');
+    });
   });
 
   it.each([
@@ -218,34 +223,3 @@ describeInBrowser('the stand', () => {
     );
   });
 });
-
-/** In hertz, from open to sealed: what the core's curve says of the note that the page shows first. */
-function curveShown(): readonly number[] {
-  const { tube, harmonic } = examine(passageOf('C5+/4')).notes[0]!.fingering!;
-  return closingCurve(tube, { harmonics: [harmonic] }).harmonics[0]!.frequenciesHz;
-}
-
-function pitchOf(samples: readonly number[]): number {
-  const middle = Float32Array.from(samples.slice(20_000, 20_000 + 8192));
-  return PitchDetector.forFloat32Array(8192).findPitch(middle, 44_100)[0];
-}
-
-/** The amplitude-weighted centre of the partials, each measured by its own Fourier sum. */
-function centroidOf(samples: readonly number[], hz: number): number {
-  let sum = 0;
-  let weighted = 0;
-  for (let k = 1; k * hz < 10_000; k++) {
-    let re = 0;
-    let im = 0;
-    for (let i = 20_000; i < 36_000; i++) {
-      const window = 1 - Math.cos((2 * Math.PI * (i - 20_000)) / 16_000);
-      const angle = (2 * Math.PI * k * hz * i) / 44_100;
-      re += window * samples[i]! * Math.cos(angle);
-      im += window * samples[i]! * Math.sin(angle);
-    }
-    const amplitude = Math.hypot(re, im);
-    sum += amplitude;
-    weighted += amplitude * k * hz;
-  }
-  return weighted / sum;
-}

@@ -65,4 +65,14 @@ export interface StandWords {
   readonly student: string;
   readonly another: string;
   readonly usualKey: string;
+  /** For a horn out of a file. */
+  readonly ownHorn: string;
+  readonly lowest: string;
+  readonly highest: string;
+  /** For a range or tempo that follows level and horn. */
+  readonly asSuits: string;
+  /** How quick an étude is. */
+  readonly etudeTempo: string;
+  /** What is wrong with a range. */
+  readonly lowerFirst: string;
 }

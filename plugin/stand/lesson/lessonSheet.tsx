@@ -1,68 +1,43 @@
 /// <reference lib="dom" />
 /** "A lesson": a page of exercises or one étude, composed while its wishes change, to print or to take home. */
-import { computed, effect, signal } from '@preact/signals';
+import { effect, type Signal, signal } from '@preact/signals';
 import {
-  composeEtude,
-  composeLesson,
   ETUDE_KINDS,
   type EtudeKind,
-  etudeSheet,
-  type Key,
+  FASTEST_TEMPO,
   kindWords,
   LEVELS,
   type Level,
+  nameNear,
+  noteName,
   panelWords,
-  parseKey,
-  type Sheet,
+  parsePitch,
+  SLOWEST_TEMPO,
 } from '../../../core/index.ts';
-import { type Copy, sheetText } from '../../etude/sheetText.ts';
-import { treeText } from '../../etude/treeText.ts';
-import { sealText } from '../../musicxml/bytes/seal.ts';
-import { reader, settings, words } from '../choices.ts';
+import { reader, words } from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
 import type { SystemPicture } from '../engraver/orders.ts';
 import { download, HornChoice } from '../fields.tsx';
-import { remembered } from '../remembered.ts';
+import {
+  composed,
+  copy,
+  drawSeed,
+  high,
+  KEYS,
+  keyName,
+  kind,
+  level,
+  low,
+  RANGE_NOTES,
+  taken,
+  tempo,
+  text,
+} from './composition.ts';
 
-const KEYS = ['C', 'G', 'F', 'D', 'Bb', 'A', 'Eb', 'E', 'Ab', 'Am', 'Em', 'Dm', 'Bm', 'Gm', 'F#m', 'Cm'];
-/** Seeds drawn for the user are short enough to be told on. */
-const NEW_SEEDS = 10_000;
 /** In tenths of a millimetre: a little more than an A4 sheet, since this engraver sets marks wider than the editor does. */
 const SHEET_WIDTH = 2200;
+const NAMED_FROM = parsePitch('C4');
 
-const kind = remembered<EtudeKind | 'lesson'>(
-  'kind',
-  'lesson',
-  (value) => value === 'lesson' || ETUDE_KINDS.some((each) => each.kind === value),
-);
-const level = remembered<Level>('level', 1, (value) => (LEVELS as readonly unknown[]).includes(value));
-const keyName = remembered('lessonKey', '', (value) => KEYS.includes(value as string));
-const seed = remembered(
-  'seed',
-  Math.floor(Math.random() * NEW_SEEDS),
-  (value) => Number.isInteger(value) && (value as number) >= 0,
-);
-const copy = remembered<Copy>('copy', 'marked', (value) => value === 'plain' || value === 'marked');
-
-const composed = computed<
-  { readonly ok: true; readonly sheet: Sheet } | { readonly ok: false; readonly reason: string }
->(() => {
-  const key: Key | null = keyName.value === '' ? null : parseKey(keyName.value);
-  const wish = {
-    level: level.value,
-    low: null,
-    high: null,
-    seed: seed.value,
-    player: settings.value,
-    reader: reader.value,
-  };
-  if (kind.value === 'lesson') return composeLesson({ ...wish, key });
-  const made = composeEtude({ ...wish, kind: kind.value, key: key ?? parseKey('C'), bars: 32, tempo: null });
-  return made.ok ? { ok: true, sheet: etudeSheet(made.etude, reader.value) } : made;
-});
-const text = computed(() =>
-  composed.value.ok ? sheetText(composed.value.sheet, settings.value, copy.value, treeText) : '',
-);
 const systems = signal<readonly SystemPicture[]>([]);
 
 /** True once somebody looked at this sheet: nothing is composed before. */
@@ -77,96 +52,26 @@ effect(() => {
   });
 });
 
-function take(): void {
-  const ending = copy.value === 'plain' ? '-plain' : '';
-  const start = kind.value === 'lesson' ? `lesson-${level.value}` : `etude-${kind.value}`;
-  download(`${start}-${seed.value}${ending}.musicxml`, sealText('etude', text.value));
-}
-
 export function LessonSheet() {
   isWanted.value = true;
   const say = words.value;
-  const { labels } = panelWords(reader.value);
   const made = composed.value;
   return (
     <div class="lesson-sheet">
-      <div class="fields">
-        <label>
-          {labels.etudeKind}
-          <select
-            id="kind"
-            value={kind.value}
-            onChange={(event) => {
-              kind.value = event.currentTarget.value as EtudeKind;
-            }}
-          >
-            <option value="lesson">{labels.etudeLesson}</option>
-            {ETUDE_KINDS.map((each) => (
-              <option key={each.kind} value={each.kind}>
-                {kindWords(each.kind, reader.value).name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          {labels.etudeLevel}
-          <select
-            id="level"
-            value={String(level.value)}
-            onChange={(event) => {
-              level.value = Number(event.currentTarget.value) as Level;
-            }}
-          >
-            {LEVELS.map((each) => (
-              <option key={each} value={String(each)}>
-                {each}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          {labels.etudeKey}
-          <select
-            value={keyName.value}
-            onChange={(event) => {
-              keyName.value = event.currentTarget.value;
-            }}
-          >
-            <option value="">{say.usualKey}</option>
-            {KEYS.map((name) => (
-              <option key={name} value={name}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <HornChoice />
-        <fieldset>
-          {(['marked', 'plain'] as const).map((each) => (
-            <label key={each}>
-              <input
-                type="radio"
-                name="copy"
-                checked={copy.value === each}
-                onChange={() => {
-                  copy.value = each;
-                }}
-              />{' '}
-              {each === 'marked' ? say.teacher : say.student}
-            </label>
-          ))}
-        </fieldset>
-      </div>
+      <Wishes />
       <p class="buttons">
-        <button
-          type="button"
-          onClick={() => {
-            seed.value = Math.floor(Math.random() * NEW_SEEDS);
-          }}
-        >
+        <button type="button" onClick={drawSeed}>
           {say.another}
         </button>
-        <button type="button" id="take" disabled={!made.ok} onClick={take}>
+        <button
+          type="button"
+          id="take"
+          disabled={!made.ok}
+          onClick={() => {
+            const file = taken();
+            download(file.name, file.bytes);
+          }}
+        >
           ↓ MusicXML
         </button>
         <button type="button" disabled={!made.ok} onClick={() => print()}>
@@ -196,8 +101,141 @@ export function LessonSheet() {
           ))}
         </section>
       ) : (
-        <p class="box alarm">{made.reason}</p>
+        <p class="box alarm" role="alert">
+          {made.reason}
+        </p>
       )}
     </div>
+  );
+}
+
+/** What is asked for. */
+function Wishes() {
+  const say = words.value;
+  const { labels } = panelWords(reader.value);
+  return (
+    <div class="fields">
+      <label>
+        {labels.etudeKind}
+        <select
+          id="kind"
+          value={kind.value}
+          onChange={(event) => {
+            kind.value = event.currentTarget.value as EtudeKind;
+          }}
+        >
+          <option value="lesson">{labels.etudeLesson}</option>
+          {ETUDE_KINDS.map((each) => (
+            <option key={each.kind} value={each.kind}>
+              {kindWords(each.kind, reader.value).name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <LevelAndKey />
+      <RangeEnd id="low" label={say.lowest} end={low} />
+      <RangeEnd id="high" label={say.highest} end={high} />
+      {kind.value !== 'lesson' && <Tempo />}
+      <HornChoice />
+      <fieldset>
+        {(['marked', 'plain'] as const).map((each) => (
+          <label key={each}>
+            <input
+              type="radio"
+              name="copy"
+              checked={copy.value === each}
+              onChange={() => {
+                copy.value = each;
+              }}
+            />{' '}
+            {each === 'marked' ? say.teacher : say.student}
+          </label>
+        ))}
+      </fieldset>
+    </div>
+  );
+}
+
+function LevelAndKey() {
+  const { labels } = panelWords(reader.value);
+  return (
+    <>
+      <label>
+        {labels.etudeLevel}
+        <select
+          id="level"
+          value={String(level.value)}
+          onChange={(event) => {
+            level.value = Number(event.currentTarget.value) as Level;
+          }}
+        >
+          {LEVELS.map((each) => (
+            <option key={each} value={String(each)}>
+              {each}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        {labels.etudeKey}
+        <select
+          value={keyName.value}
+          onChange={(event) => {
+            keyName.value = event.currentTarget.value;
+          }}
+        >
+          <option value="">{words.value.usualKey}</option>
+          {KEYS.map((name) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+    </>
+  );
+}
+
+/** One end of the range. */
+function RangeEnd({ id, label, end }: { id: string; label: string; end: Signal<number | null> }) {
+  return (
+    <label>
+      {label}
+      <select
+        id={id}
+        value={String(end.value ?? '')}
+        onChange={({ currentTarget: { value } }) => {
+          end.value = value === '' ? null : Number(value);
+        }}
+      >
+        <option value="">{words.value.asSuits}</option>
+        {RANGE_NOTES.map((cents) => (
+          <option key={cents} value={String(cents)}>
+            {noteName(nameNear(NAMED_FROM, cents), reader.value)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** How quick an étude is; nothing for what suits. */
+function Tempo() {
+  return (
+    <label>
+      {words.value.etudeTempo}
+      <input
+        type="number"
+        id="etude-tempo"
+        min={SLOWEST_TEMPO}
+        max={FASTEST_TEMPO}
+        placeholder={words.value.asSuits}
+        value={tempo.value ?? ''}
+        onInput={({ currentTarget: { value, valueAsNumber, validity } }) => {
+          if (value === '' && !validity.badInput) tempo.value = null;
+          else if (validity.valid) tempo.value = valueAsNumber;
+        }}
+      />
+    </label>
   );
 }
