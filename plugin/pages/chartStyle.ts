@@ -30,9 +30,11 @@ export const CHART_STYLE = `
   .card .fingered { font-size: calc(var(--size) * var(--mm)); } .card .name { font-size: calc(var(--name) * var(--mm)); }
   .beside { display: flex; justify-content: space-between; border-top: .3mm solid #000; padding-top: calc(.7 * var(--mm)); margin-top: calc(1 * var(--mm)); } .beside section { width: calc(100% * var(--share)); } .beside h2 { font-size: calc(3.6 * var(--mm)); margin: 0; border: 0; padding: 0; }
   .legend { max-width: none; font-size: calc(3.7 * var(--mm)); line-height: 1.15; margin: 0; text-wrap: pretty; }
-  .back { height: calc(100vh - 6 * var(--mm)); display: flex; flex-direction: column; gap: calc(2 * var(--mm)); } .back h2 { font-size: calc(5.5 * var(--mm)); margin: 0; border: 0; padding: 0; }
-  .tables { flex: 1; min-height: 0; grid-template-columns: var(--tables); gap: 0 calc(7 * var(--mm)); line-height: 1.1; align-items: start; }
+  .back h2 { font-size: calc(5.5 * var(--mm)); margin: 0; border: 0; padding: 0; }
+  .tables { margin: calc(2 * var(--mm)) 0; grid-template-columns: var(--tables); gap: 0 calc(7 * var(--mm)); line-height: 1.1; align-items: start; }
   .tables table { font-size: calc(var(--size) * var(--mm)); line-height: 1.15; } .tables tr { height: calc(var(--row) * var(--mm)); } .tables td, .tables th { padding: 0 .5em 0 0; vertical-align: middle; }
+  /* On paper Firefox shrinks no drawing in a flexible box: there staves have a height that fits every horn. */
+  @supports (-moz-appearance: none) { .front, .card { display: block; height: auto; } .front > * + * { margin-top: calc(2 * var(--mm)); } .cards.large { grid-auto-rows: auto; } .large svg.music { height: calc(24 * var(--mm)); } }
   footer { padding: calc(1 * var(--mm)) 0 0; font-size: calc(2.7 * var(--mm)); line-height: 1.1; } footer p { margin: 0; }
 }
 `;

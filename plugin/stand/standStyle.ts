@@ -21,9 +21,9 @@ button[aria-pressed=true] { background: var(--ink); color: var(--sheet); }
 select:focus-visible, input:focus-visible, button:focus-visible, .button:focus-within { outline: 3px solid var(--mark-doubt); outline-offset: 2px; }
 .button input[type=file] { position: absolute; width: 1px; height: 1px; opacity: 0; }
 .stepper { display: flex; gap: .25rem; } .buttons { margin: .75rem 0; display: flex; flex-wrap: wrap; gap: .5rem; max-width: none; } .choose { display: flex; flex-wrap: wrap; align-items: center; gap: .5rem; max-width: none; margin-bottom: 1rem; }
-input[type=range] { display: block; width: calc(100% - min(150px, 34%) - 28px); height: 2.5rem; margin: 0 0 0 6px; accent-color: var(--mark-no); cursor: grab; }
+input[type=radio], input[type=checkbox] { width: .9rem; height: .9rem; } input[type=range] { display: block; width: calc(100% - min(9.375rem, 34%) - 1.75rem); height: 2.5rem; margin: 0 0 0 .375rem; accent-color: var(--mark-no); cursor: grab; }
 .ladder-frame { max-width: 62rem; } .ladder { display: block; max-width: 100%; }
-.ladder text { fill: var(--ink); font-family: inherit; font-size: .94rem; } .ladder .end { fill: var(--faint); font-style: italic; }
+.ladder text { fill: var(--ink); font-family: inherit; font-size: 15px; } .ladder .end { fill: var(--faint); font-style: italic; }
 .ladder .rails { stroke: var(--pencil); stroke-width: 3; fill: none; } .ladder .step { stroke: var(--pencil); stroke-width: 3; }
 .ladder .other text { fill: var(--faint); } .ladder .lead { stroke: var(--rule); }
 .ladder .pulled .step { stroke: var(--mark-no); stroke-width: 5; } .ladder .pulled text { font-weight: bold; } .ladder .below .step { stroke: var(--mark-doubt); stroke-width: 5; } .ladder .below text { font-weight: bold; }

@@ -196,6 +196,18 @@ describeInBrowser('the stand', () => {
     });
   });
 
+  it('grows with the screen, the ladder too, and opens at its head', async () => {
+    const lettersOn = (width: number) =>
+      withPage(PAGE, { locale: 'en-GB', viewport: { width, height: 1200 } }, async ({ page }) => {
+        await page.locator('nav a[href="#note"]').click();
+        const letters = page.locator('.ladder text').first();
+        const { height } = (await letters.boundingBox())!;
+        expect(await page.evaluate(() => scrollY)).toBe(0);
+        return height;
+      });
+    expect(await lettersOn(3840)).toBeGreaterThan(1.5 * (await lettersOn(1280)));
+  });
+
   it.each([
     ['light', 360],
     ['dark', 1280],

@@ -6,6 +6,8 @@ import { noteName } from '../../../core/index.ts';
 import { reader, words } from '../choices.ts';
 import { type Ladder, pitchAt, type Rung } from './ladder.ts';
 
+/** The picture grows with the page's letters. */
+const UNITS_A_REM = 16;
 const HEIGHT = 380;
 const TOP = 26;
 const BOTTOM = 352;
@@ -25,7 +27,10 @@ export function LadderPicture({
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(620);
   useEffect(() => {
-    const observer = new ResizeObserver(([entry]) => setWidth(Math.max(280, entry!.contentRect.width)));
+    const observer = new ResizeObserver(([entry]) => {
+      const { fontSize } = getComputedStyle(document.documentElement);
+      setWidth(Math.max(280, (entry!.contentRect.width * UNITS_A_REM) / Number.parseFloat(fontSize)));
+    });
     observer.observe(frame.current!);
     return () => observer.disconnect();
   }, []);
@@ -58,8 +63,7 @@ export function LadderPicture({
         role="img"
         aria-label={`${say.ladder}. ${description}`}
         viewBox={`0 0 ${width} ${HEIGHT}`}
-        width={width}
-        height={HEIGHT}
+        style={{ width: `${width / UNITS_A_REM}rem`, height: `${HEIGHT / UNITS_A_REM}rem` }}
       >
         <line class="wanted" x1={LEFT} x2={rail} y1={y(wantedCents)} y2={y(wantedCents)} />
         <path

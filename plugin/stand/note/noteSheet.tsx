@@ -147,13 +147,13 @@ export function NoteSheet() {
     <div class="note-sheet">
       <div class="fields">
         <div class="field">
-          <label for="note">{say.writtenNote}</label>
+          <label for="written">{say.writtenNote}</label>
           <span class="stepper">
             <button type="button" aria-label={say.lower} onClick={() => choose(noteCents.value - 100)}>
               ▼
             </button>
             <select
-              id="note"
+              id="written"
               value={String(noteCents.value)}
               onChange={(event) => choose(Number(event.currentTarget.value))}
             >
