@@ -10,9 +10,7 @@ export type ClosingForDrop =
     }
   | {
       readonly ok: false;
-      /** In the user's words. */
-      readonly reason: string;
-      /** The most this harmonic comes down, in cents; null when the curve does not hold the harmonic. */
+      /** The most this harmonic comes down, in cents: less than was wanted; null when the curve does not hold the harmonic. */
       readonly fullDropCents: number | null;
     };
 
@@ -33,8 +31,7 @@ export function closingForDrop(
 ): ClosingForDrop {
   if (!(dropCents >= 0)) throw new RangeError(`"dropCents" must be 0 or more, got ${dropCents}`);
   const harmonic = curve.harmonics.filter((each) => each.harmonicNumber === harmonicNumber)[0];
-  if (!harmonic)
-    return { ok: false, reason: `the curve holds no harmonic ${harmonicNumber}`, fullDropCents: null };
+  if (!harmonic) return { ok: false, fullDropCents: null };
 
   const drops = harmonic.centsFromOpen.map((cents) => -cents);
   for (let step = 0; step < drops.length; step++) {
@@ -46,10 +43,5 @@ export function closingForDrop(
     const from = curve.closings[step - 1]!;
     return { ok: true, closing: from + part * (curve.closings[step]! - from) };
   }
-  const fullDropCents = Math.max(...drops);
-  return {
-    ok: false,
-    reason: `the hand lowers harmonic ${harmonicNumber} by ${Math.round(fullDropCents)} cents at most`,
-    fullDropCents,
-  };
+  return { ok: false, fullDropCents: Math.max(...drops) };
 }
