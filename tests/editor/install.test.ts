@@ -201,7 +201,6 @@ describe('installing', () => {
   it('is a command: says where the plugin went and what to do next, or why it went nowhere', async () => {
     const home = join(folder, 'home');
     await mkdir(join(home, 'Documents/MuseScore4'), { recursive: true });
-    await buildPlugin();
     const { HOME, XDG_CONFIG_HOME } = process.env;
     process.env.HOME = home;
     process.env.XDG_CONFIG_HOME = join(home, '.config');
