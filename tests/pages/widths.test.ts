@@ -44,7 +44,8 @@ const PAGES: readonly (readonly [name: string, make: () => Promise<string>])[] =
 ];
 
 describeInBrowser('pages at every width', () => {
-  it.each(PAGES)('%s', async (_, make) => {
+  // Four windows each: a busy machine takes its time.
+  it.each(PAGES)('%s', { timeout: 120_000 }, async (_, make) => {
     const text = await make();
     for (const width of WIDTHS) {
       await withPage(text, { viewport: { width, height: 800 } }, async ({ page }) => {
