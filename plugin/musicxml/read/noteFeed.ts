@@ -1,7 +1,7 @@
 /**
  * Feeds a score's text to the parser, but for the insides of notes that stood in it before in the same characters: what
- * is well-formed once is so again and says the same. Music repeats itself: of the notes of most real scores seven in ten
- * are left out so, and parsing is the dearest of all that is done to a score.
+ * is well-formed once is so again and says the same. Music repeats itself: of the notes of most orchestral scores six to
+ * nine in ten are left out so, and parsing is the dearest of all that is done to a score.
  */
 import type { SaxesParser } from 'saxes';
 import type { NoteContent } from './noteContent.ts';
