@@ -42,16 +42,21 @@ const browser = await chromium.launch({
 await take('report.png', await report(), { width: 860, height: 1210 }, (page) =>
   asPrinted(page, '36px 44px'),
 );
-// The front of the sheet.
-await take('chart.png', await chartPage(DEFAULT_SETTINGS), { width: 1056, height: 706 }, (page) =>
-  asPrinted(page, '30px 34px'),
+// The front of the sheet, which fills a window of its size, and its margin.
+await take(
+  'chart.png',
+  await chartPage(DEFAULT_SETTINGS),
+  { width: 1056, height: 706 },
+  (page) => asPrinted(page, '30px 34px'),
+  736,
 );
 await takeLesson();
 const stand = readFileSync(new URL('../dist/bellhand.html', import.meta.url), 'utf8');
-await take('stand.png', stand, { width: 1100, height: 860 }, async (page) => {
+await take('stand.png', stand, { width: 1100, height: 1150 }, async (page) => {
   // The hand a little more than half closed.
   await page.locator('input[type=range]').fill('55');
   await page.locator('input[type=range]').blur();
+  await page.evaluate('scrollTo(0, 0)');
 });
 await take('../../plugin/editor/qml/bellhand.png', entry(), { width: 500, height: 280 });
 await browser.close();
@@ -90,11 +95,16 @@ async function take(
   text: string,
   viewport: { width: number; height: number },
   prepare: (page: Page) => Promise<void> = async () => {},
+  height = viewport.height,
 ): Promise<void> {
   const page = await browser.newPage({ viewport, colorScheme: 'light' });
   await page.setContent(text);
   await prepare(page);
-  await page.screenshot({ path: FOLDER + name });
+  await page.screenshot({
+    path: FOLDER + name,
+    fullPage: true,
+    clip: { x: 0, y: 0, width: viewport.width, height },
+  });
   await page.close();
   checkSize(name);
 }
