@@ -19,9 +19,9 @@ import type { Counts, VerdictCounts } from '../rules/counts.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Severity } from '../rules/rule.ts';
 import type { Finding } from '../rules/rules.ts';
-import type { Fingering, FingeringReason, Verdict } from '../stopping/fingering.ts';
+import type { Fingering, Verdict } from '../stopping/fingering.ts';
 import type { NamedPitch } from '../stopping/names.ts';
-import { HAND_STATES, type Player } from '../stopping/player.ts';
+import { FINGERING_REASONS, HAND_STATES, type Player } from '../stopping/player.ts';
 import { CLOSING_BANDS } from '../stopping/stopping.ts';
 import { LANGUAGES, type Reader, type Words } from '../words/language.ts';
 import { NOTE_NAMINGS } from '../words/noteNaming.ts';
@@ -41,17 +41,7 @@ export const KINDS: ReadonlyMap<string, Kind> = new Map<string, Kind>([
   ['=>', { is: 'function', wanted: 'a function' }],
 
   ['ClosingBand', oneOf(CLOSING_BANDS)],
-  [
-    'FingeringReason',
-    oneOf<FingeringReason>([
-      'wants-to-rise',
-      'lip-only',
-      'below-the-hand',
-      'nothing-changes',
-      'off-pitch',
-      'unusual-degree',
-    ]),
-  ],
+  ['FingeringReason', oneOf(FINGERING_REASONS)],
   ['HandState', oneOf(HAND_STATES)],
   ['Language', oneOf(LANGUAGES)],
   ['NoteNaming', oneOf(NOTE_NAMINGS)],

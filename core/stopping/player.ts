@@ -22,6 +22,16 @@ export type Verdict = 'sure' | 'risky' | 'impossible';
 /** Why a fingering is not simply sure. `reasonText` puts it into words. */
 export type FingeringReason = LowRegisterLimit | 'nothing-changes' | 'off-pitch' | 'unusual-degree';
 
+/** Every reason, once. */
+export const FINGERING_REASONS: readonly FingeringReason[] = Object.keys({
+  'wants-to-rise': true,
+  'lip-only': true,
+  'below-the-hand': true,
+  'nothing-changes': true,
+  'off-pitch': true,
+  'unusual-degree': true,
+} satisfies Record<FingeringReason, true>) as FingeringReason[];
+
 /** One way to play a note. Pitches sound, in cents above MIDI note 0. */
 export interface Fingering {
   readonly tube: Tube;

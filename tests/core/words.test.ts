@@ -7,7 +7,8 @@ import { HORNS } from '../../core/horn/horns.ts';
 import { type Pitch, parsePitch } from '../../core/pitch/pitch.ts';
 import type { Reach } from '../../core/rules/handJoin.ts';
 import { RULES } from '../../core/rules/rules.ts';
-import type { FingeringReason, HandState } from '../../core/stopping/fingering.ts';
+import type { HandState } from '../../core/stopping/fingering.ts';
+import { FINGERING_REASONS } from '../../core/stopping/player.ts';
 import { findingText } from '../../core/words/findings.ts';
 import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
 import { ENGLISH_READER, languageOf, type Reader, readerOf } from '../../core/words/language.ts';
@@ -229,17 +230,9 @@ test('English horns are called as their label says', () => {
 });
 
 test('every reason and every state has its words in every language', () => {
-  const reasons: FingeringReason[] = [
-    'wants-to-rise',
-    'lip-only',
-    'below-the-hand',
-    'nothing-changes',
-    'off-pitch',
-    'unusual-degree',
-  ];
   const states: HandState[] = ['open', 'half-stopped', 'stopped', 'echo', 'stopping-mute', 'straight-mute'];
   for (const words of LANGUAGES.map((language) => SAID[language].words)) {
-    for (const reason of reasons) {
+    for (const reason of FINGERING_REASONS) {
       expect(words.fingerings.reasons[reason]).toMatch(/\p{L}{3}/u);
       expect(words.fingerings.briefReasons[reason].split(' ').length).toBeLessThanOrEqual(4);
     }

@@ -5,6 +5,7 @@ import { parametersIn } from '../../build/guardedDoor.ts';
 import type { Parameter } from '../../core/door/guarded.ts';
 import { KINDS } from '../../core/door/kinds.ts';
 import type * as Door from '../../core/index.ts';
+import { SEAL_REQUEST } from './sealRequest.ts';
 
 const DIST = new URL('../../dist/', import.meta.url);
 const door: typeof Door = await import(new URL('core.js', DIST).href);
@@ -42,18 +43,7 @@ const reader = readerOf('de');
 const key = parseKey('C');
 const pitch = parsePitch('C5');
 const fingering = fingerings(6500, 'stopped', DEFAULT_SETTINGS)[0]!;
-const request: Door.EtudeRequest = {
-  kind: 'seal',
-  key,
-  level: 1,
-  bars: 4,
-  tempo: null,
-  low: null,
-  high: null,
-  seed: 1,
-  player: DEFAULT_SETTINGS,
-};
-const made = composeEtude(request);
+const made = composeEtude(SEAL_REQUEST);
 const etude = made.ok ? made.etude : null!;
 const tones = toneCurve(tube, 8);
 const counts = countNotes([examination]);
@@ -70,7 +60,7 @@ const SAMPLES: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['CourseRequest', { weeks: 1, low: null, high: null, seed: 1, player: DEFAULT_SETTINGS }],
   ['Crook', door.CROOKS[0]],
   ['Etude', etude],
-  ['EtudeRequest', request],
+  ['EtudeRequest', SEAL_REQUEST],
   ['ExaminedNote', examination.notes[0]],
   ['Examination', examination],
   ['Finding', finding],
@@ -79,7 +69,7 @@ const SAMPLES: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['Horn', HORNS[0]],
   ['HornBore', door.USUAL_BORE],
   ['Key', key],
-  ['LessonRequest', { ...request, key: null }],
+  ['LessonRequest', { ...SEAL_REQUEST, key: null }],
   ['Mark', marksFor(examination)[0]],
   ['MarkSetting', UNSET],
   ['NamedPitch', naturalPitch(pitch, fingering)],

@@ -2,25 +2,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as door from '../../core/index.ts';
+import { SEAL_REQUEST } from './sealRequest.ts';
 
-const { DEFAULT_SETTINGS, HORNS, closingCurve, examine, parseKey, passageOf, stop, toneCurve, tubesOf } =
-  door;
+const { DEFAULT_SETTINGS, HORNS, closingCurve, examine, passageOf, stop, toneCurve, tubesOf } = door;
 
 const CORE = new URL('../../core/', import.meta.url);
 
 const tube = tubesOf(HORNS[0]!.sides[0]!)[0]!;
 const passage = passageOf('C5+');
-const request: door.EtudeRequest = {
-  kind: 'seal',
-  key: parseKey('C'),
-  level: 1,
-  bars: 4,
-  tempo: null,
-  low: null,
-  high: null,
-  seed: 1,
-  player: DEFAULT_SETTINGS,
-};
 
 interface Range {
   /** The function that guards it. */
@@ -171,7 +160,7 @@ const RANGES: readonly Range[] = [
     says: 'a multiple of four, SHORTEST_BARS to LONGEST_BARS',
     ends: [door.SHORTEST_BARS, door.LONGEST_BARS],
     step: door.PHRASE_BARS,
-    use: (bars) => door.composeEtude({ ...request, bars }),
+    use: (bars) => door.composeEtude({ ...SEAL_REQUEST, bars }),
   },
   {
     of: 'composeEtude',
@@ -179,7 +168,7 @@ const RANGES: readonly Range[] = [
     says: 'SLOWEST_TEMPO to FASTEST_TEMPO',
     ends: [door.SLOWEST_TEMPO, door.FASTEST_TEMPO],
     step: 0.001,
-    use: (tempo) => door.composeEtude({ ...request, tempo }),
+    use: (tempo) => door.composeEtude({ ...SEAL_REQUEST, tempo }),
   },
   {
     of: 'composeEtude',
@@ -187,7 +176,7 @@ const RANGES: readonly Range[] = [
     says: 'An integer from 0 to HIGHEST_SEED',
     ends: [0, door.HIGHEST_SEED],
     step: 1,
-    use: (seed) => door.composeEtude({ ...request, seed }),
+    use: (seed) => door.composeEtude({ ...SEAL_REQUEST, seed }),
   },
   {
     of: 'composeLesson',
@@ -195,7 +184,7 @@ const RANGES: readonly Range[] = [
     says: 'An integer from 0 to HIGHEST_SEED',
     ends: [0, door.HIGHEST_SEED],
     step: 1,
-    use: (seed) => door.composeLesson({ ...request, seed }),
+    use: (seed) => door.composeLesson({ ...SEAL_REQUEST, seed }),
   },
   {
     of: 'composeCourse',

@@ -1,5 +1,5 @@
 /** A real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -7,6 +7,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import type { Host } from './host.ts';
 import { differingPixels } from './pictures.ts';
 import { programNamed } from './programs.ts';
+import { endProcess, startScreen } from './screen.ts';
 
 /** What a window takes besides the editor: without a manager, windows behave otherwise than at a user's. */
 const PROGRAMS = ['Xvfb', 'openbox', 'xdotool', 'import'];
@@ -240,7 +241,7 @@ export async function openEditor(
       return editor.signalCode ?? editor.exitCode;
     },
     stop: async () => {
-      for (const child of [editor, manager, screen]) await end(child);
+      for (const child of [editor, manager, screen]) await endProcess(child);
     },
   };
 }
@@ -276,27 +277,4 @@ function numbersIn(lines: string): { readonly [name: string]: number } {
   return Object.fromEntries(
     lines.split('\n').map((line) => [line.split('=')[0]!, Number(line.split('=')[1])]),
   );
-}
-
-async function startScreen(): Promise<{ screen: ChildProcess; display: string }> {
-  const screen = spawn(
-    'Xvfb',
-    ['-displayfd', '3', '-screen', '0', '1400x900x24', '-nolisten', 'tcp', '-noreset'],
-    {
-      stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
-    },
-  );
-  const number = await new Promise<string>((resolve, reject) => {
-    screen.stdio[3]!.once('data', (chunk) => resolve(String(chunk).trim()));
-    screen.once('exit', () => reject(new Error('Xvfb did not start')));
-  });
-  return { screen, display: `:${number}` };
-}
-
-async function end(child: ChildProcess): Promise<void> {
-  if (child.exitCode !== null || child.signalCode !== null) return;
-  await new Promise<void>((resolve) => {
-    child.once('exit', () => resolve());
-    child.kill('SIGKILL');
-  });
 }
