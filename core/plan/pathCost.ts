@@ -128,11 +128,15 @@ export function changesBetween(before: PlannedNote, after: PlannedNote): Changes
 function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
   const moves: number[] = [];
   const broken: number[] = [];
+  const isApart = joinedTo(after) === null;
+  const valvesAfter = after.options.map(valvesDown);
   for (const a of before.options) {
-    for (const b of after.options) {
-      moves.push(movesBetween(a, b));
-      broken.push(joinCost(before, a, after, b));
-    }
+    const valves = valvesDown(a);
+    after.options.forEach((b, i) => {
+      const thumb = a.tube.side === b.tube.side ? 0 : COST.side;
+      moves.push((thumb + COST.valve * bitsIn(valves ^ valvesAfter[i]!)) / HURRY_STEPS);
+      broken.push(isApart ? 0 : joinCost(before, a, after, b));
+    });
   }
   return { moves, broken };
 }
@@ -140,24 +144,28 @@ function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
 function joinCost(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): number {
   const joined = joinedTo(after);
   if (joined === 'tie') return before.state !== after.state || a === b ? 0 : COST.brokenJoin;
-  if (joined === null || !movesHand(before.state, after.state)) return 0;
+  if (!movesHand(before.state, after.state)) return 0;
   const way = handWay({ fingering: a, state: before.state }, { fingering: b, state: after.state });
   return way === null ? COST.brokenJoin : WAY_COSTS[way];
 }
 
 const WAY_COSTS: { readonly [way in HandWay]: number } = { bends: 0, slips: 0, 'may-slip': COST.riskyJoin };
 
-function movesBetween(a: Fingering, b: Fingering): number {
-  const thumb = a.tube.side === b.tube.side ? 0 : COST.side;
-  return (
-    (thumb + COST.valve * valvesChanged(a.tube.combination.valves, b.tube.combination.valves)) / HURRY_STEPS
-  );
-}
-
-function valvesChanged(a: string, b: string): number {
-  let changed = 0;
-  for (const valve of VALVES) if (a.indexOf(valve) >= 0 !== b.indexOf(valve) >= 0) changed += 1;
-  return changed;
+/** The valves of a fingering, a bit for each: each is compared with dozens of others. */
+function valvesDown({ tube: { combination } }: Fingering): number {
+  let down = VALVES_DOWN.get(combination.valves);
+  if (down === undefined) {
+    down = VALVES.reduce((bits, valve, i) => bits | (combination.valves.indexOf(valve) >= 0 ? 1 << i : 0), 0);
+    VALVES_DOWN.set(combination.valves, down);
+  }
+  return down;
 }
 
 const VALVES = ['1', '2', '3', '4', '5', '6'] as const;
+const VALVES_DOWN = new Map<string, number>();
+
+function bitsIn(bits: number): number {
+  let count = 0;
+  for (let left = bits; left > 0; left &= left - 1) count += 1;
+  return count;
+}

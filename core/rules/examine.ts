@@ -18,6 +18,7 @@ import {
   writtenPitch,
 } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
+import { changesBetween } from '../plan/pathCost.ts';
 import { planLine } from '../plan/plan.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
 import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
@@ -47,16 +48,28 @@ export interface Examination {
  * findings[0].id // => 'closes-upward'
  */
 export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS): Examination {
+  const pieces = examineInPieces(passage, settings);
+  for (;;) {
+    const { done, value } = pieces.next();
+    if (done) return value;
+  }
+}
+
+/**
+ * The same in pieces of a few milliseconds, for a door whose user goes on working in between: nothing may change meanwhile.
+ * @returns what hands the examination over when it is done
+ */
+export function* examineInPieces(passage: Passage, settings: Settings): Pieces<Examination> {
   checkPassage(passage);
   checkSettings(settings);
   const lines = linesOf(passage);
   const sounding = soundingOf(passage, lines, settings);
   const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);
+  const isLong = passage.notes.length > NOTES_IN_A_PIECE;
+  if (isLong) yield;
   const steps = lines.map((line) => stepsOf(line, passage.notes, onsetSeconds));
-  const notes = readNotes(passage, sounding, settings);
-  lines.forEach((line, i) => {
-    planNotes(line, steps[i]!, notes);
-  });
+  const notes = yield* readNotes(passage, sounding, settings);
+  for (let i = 0; i < lines.length; i++) yield* planNotes(lines[i]!, steps[i]!, notes);
   const context: RuleContext = {
     passage,
     notes,
@@ -68,10 +81,20 @@ export function examine(passage: Passage, settings: Settings = DEFAULT_SETTINGS)
       ...steps.map((ofLine) => ofLine.filter((step) => movesHandAt(step, notes))),
     ),
   };
-  const findings = ([] as Finding[]).concat(...RULES.map((rule) => rule.check(context)));
+  const findings: Finding[] = [];
+  for (const rule of RULES) {
+    if (isLong) yield;
+    findings.push(...rule.check(context));
+  }
   findings.sort((a, b) => a.noteIndex - b.noteIndex);
   return { passage, settings, notes: withVerdicts(notes, findings), findings };
 }
+
+/** Work that pauses now and then; its last step has the result. */
+export type Pieces<T> = Generator<void, T, void>;
+
+/** So many notes are read at a time: one that was never asked for before takes up to a millisecond. Shorter passages are one piece. */
+const NOTES_IN_A_PIECE = 24;
 
 /** What a natural horn's hand does of itself, note by note, is its way of playing and no change that the part asks for. */
 function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolean {
@@ -82,29 +105,41 @@ function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolea
 }
 
 /** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */
-function readNotes(passage: Passage, sounding: Sounding, settings: Settings): ExaminedNote[] {
+function* readNotes(passage: Passage, sounding: Sounding, settings: Settings): Pieces<ExaminedNote[]> {
   const readings = readHandStates(passage);
-  return passage.notes.map((note, i) => {
-    const soundingCents = sounding.cents[i]!;
-    const player = playerAt(settings, note.transposition);
-    const reading = player.horn.natural ? naturalReading(readings[i]!, soundingCents, player) : readings[i]!;
-    const { state } = reading;
-    const candidates = soundingCents === null ? NO_FINGERINGS : fingerings(soundingCents, state, player);
-    const fingering = candidates.length > 0 ? candidates[0]! : null;
-    const isMissing = soundingCents !== null && !fingering;
-    return {
-      note,
-      reading,
-      namedFrom: settings.names === 'f-horn' ? onFHorn(note, sounding) : note.written,
-      player,
-      soundingCents,
-      fingering,
-      candidates,
-      nearest: isMissing ? nearestFingering(soundingCents, state, player) : null,
-      chosenBecause: null,
-      verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
-    };
-  });
+  const notes: ExaminedNote[] = [];
+  for (let i = 0; i < passage.notes.length; i++) {
+    if (i % NOTES_IN_A_PIECE === NOTES_IN_A_PIECE - 1) yield;
+    notes.push(readNote(passage.notes[i]!, readings[i]!, sounding.cents[i]!, sounding, settings));
+  }
+  return notes;
+}
+
+function readNote(
+  note: PassageNote,
+  asPrinted: HandReading,
+  soundingCents: number | null,
+  sounding: Sounding,
+  settings: Settings,
+): ExaminedNote {
+  const player = playerAt(settings, note.transposition);
+  const reading = player.horn.natural ? naturalReading(asPrinted, soundingCents, player) : asPrinted;
+  const { state } = reading;
+  const candidates = soundingCents === null ? NO_FINGERINGS : fingerings(soundingCents, state, player);
+  const fingering = candidates.length > 0 ? candidates[0]! : null;
+  const isMissing = soundingCents !== null && !fingering;
+  return {
+    note,
+    reading,
+    namedFrom: settings.names === 'f-horn' ? onFHorn(note, sounding) : note.written,
+    player,
+    soundingCents,
+    fingering,
+    candidates,
+    nearest: isMissing ? nearestFingering(soundingCents, state, player) : null,
+    chosenBecause: null,
+    verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
+  };
 }
 
 /** What a player of the F horn reads for this sound; old bass clef notes in the octave in which they sound. */
@@ -125,13 +160,18 @@ function naturalReading(reading: HandReading, soundingCents: number | null, play
 }
 
 /** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
-function planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): void {
-  const choices = planLine(
-    line.map((index, at) => {
-      const { candidates, reading } = notes[index]!;
-      return { options: candidates, state: reading.state, step: at > 0 ? steps[at - 1]! : null };
-    }),
-  );
+function* planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): Pieces<void> {
+  const planned = line.map((index, at) => {
+    const { candidates, reading } = notes[index]!;
+    return { options: candidates, state: reading.state, step: at > 0 ? steps[at - 1]! : null };
+  });
+  for (let at = 1; at < planned.length; at++) {
+    if (at % NOTES_IN_A_PIECE === 0) yield;
+    // What planning takes longest for where notes follow one another for the first time; it is kept.
+    changesBetween(planned[at - 1]!, planned[at]!);
+  }
+  if (planned.length > NOTES_IN_A_PIECE) yield;
+  const choices = planLine(planned);
   choices.forEach(({ option, because }, at) => {
     if (!because) return;
     const examined = notes[line[at]!]!;

@@ -2,7 +2,7 @@
  * The horn parts of one score, read and examined in slices between which the editor breathes, and kept up to date: bars
  * are looked at a few at a time, signs and lines where that costs nothing that a writer would feel.
  */
-import { type Examination, examine, type Passage } from '../../core/index.ts';
+import { type Examination, examineInPieces, type Passage, type Pieces } from '../../core/index.ts';
 import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource, WRITING_MS } from './evidenceSource.ts';
@@ -10,7 +10,7 @@ import type { Host, HostElement, HostPart, HostScore, HostSegment } from './host
 import { ListedEvidence } from './listedEvidence.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import type { PartEvidence } from './partEvidence.ts';
-import { passageFromScore } from './passageFromScore.ts';
+import { passageInPieces } from './passageFromScore.ts';
 import { isReadAsText } from './readPassages.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 
@@ -35,7 +35,9 @@ interface Made {
   examination: Examination | null;
   /** What was listed last. */
   listed: ListedPart | null;
-  /** How long the longer piece of making it took last, in milliseconds. */
+  /** The making of it, as far as it is. */
+  work: Pieces<void> | null;
+  /** How long making it took last, in milliseconds. */
   took: number;
 }
 
@@ -102,7 +104,10 @@ export class LiveReading {
   /** Other settings: the music is the same. */
   choose(choice: Choice): void {
     this.choice = choice;
-    for (const made of this.made) made.examination = null;
+    for (const made of this.made) {
+      made.examination = null;
+      made.work = null;
+    }
   }
 
   /**
@@ -178,6 +183,7 @@ export class LiveReading {
       addresses: [],
       examination: null,
       listed: this.made[i]?.listed ?? null,
+      work: null,
       took: 0,
     }));
   }
@@ -186,27 +192,36 @@ export class LiveReading {
     const made = this.made[index]!;
     made.passage = null;
     made.examination = null;
+    made.work = null;
   }
 
-  /** Makes one thing of one part that has to be made. @returns true when the list is new */
+  /** Goes on making what has to be made, by one piece. @returns true when the list is new */
   private makeOne(): boolean {
     const index = this.made.findIndex(({ examination }) => !examination);
     const made = this.made[index];
     if (!made) return false;
     const start = Date.now();
+    if (!made.work) {
+      made.work = this.make(made, index);
+      made.took = 0;
+    }
+    const { done } = made.work.next();
+    made.took += Date.now() - start;
+    return done === true;
+  }
+
+  private *make(made: Made, index: number): Pieces<void> {
+    const { watch, source, host } = this;
     if (!made.passage) {
-      const { watch, source, host } = this;
-      const { passage, chordNotes } = passageFromScore(host, watch.walkOf(index), source.evidenceOf(index));
-      made.passage = passage;
-      made.addresses = chordNotes.map(addressOf);
-      made.took = Date.now() - start;
-      return false;
+      const part = yield* passageInPieces(host, watch.walkOf(index), source.evidenceOf(index));
+      made.passage = part.passage;
+      made.addresses = part.chordNotes.map(addressOf);
     }
     const { passage, addresses } = made;
-    made.examination = examine(passage, settingsOf(this.choice));
-    made.listed = { passage, addresses, examination: made.examination };
-    made.took = Math.max(made.took, Date.now() - start);
-    return true;
+    const examination = yield* examineInPieces(passage, settingsOf(this.choice));
+    made.examination = examination;
+    made.listed = { passage, addresses, examination };
+    made.work = null;
   }
 }
 

@@ -1,6 +1,6 @@
 /** A passage made from the host's score, and from what is known of its signs and lines. */
 
-import type { Pitch, Transposition } from '../../core/index.ts';
+import type { Pieces, Pitch, Transposition } from '../../core/index.ts';
 import type { OpenNote } from '../musicxml/read/joins.ts';
 import { addToChord, type ReadNote, settleChord } from '../musicxml/read/readNote.ts';
 import { type Host, type HostNote, TICKS_PER_QUARTER } from './hostApi.ts';
@@ -14,25 +14,35 @@ import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 import { clefOf, isIntervalOf, notatedPitch, statedTransposition, transpositionOf } from './spelling.ts';
 import { temposOf, wordsOf } from './wordsInScore.ts';
 
-/** A note from the host has no place in a text. */
-const NO_PLACE = {
-  start: 0,
-  chordStart: 0,
-  notationsAt: 0,
-  hasColour: false,
-  statesVoice: false,
-  statesStaff: false,
-};
+/** So many chords are read at a time; a part with fewer is read in one piece. */
+const CHORDS_IN_A_PIECE = 40;
 
 /** The passage of one part, in playing order. */
 export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvidence): ReadPart {
+  const pieces = passageInPieces(host, walk, evidence);
+  for (;;) {
+    const { done, value } = pieces.next();
+    if (done) return value;
+  }
+}
+
+/** The same in pieces of a few milliseconds: of copies, which stay as they are meanwhile. */
+export function* passageInPieces(host: Host, walk: PartWalk, evidence: PartEvidence): Pieces<ReadPart> {
   const numbers = measureNumbers(walk.measures);
   const coloured = userColoured(host, walk);
   const lengthOf = lengthsIn(walk);
-  const found = walk.chords.map((chord) => ({ chord, players: withoutCue(chord, evidence) }));
-  const kept = found.filter(({ players }) => isPlayers(players));
-  const chords = kept.map(({ players }) => players);
-  const read = chords.map((chord) => chordOf(host, walk, chord, numbers, lengthOf, evidence, coloured));
+  const name = partName(walk);
+  const kept: { readonly chord: ScoreChord; readonly players: ScoreChord }[] = [];
+  const read: ReadNote[][] = [];
+  for (const chord of walk.chords) {
+    const players = withoutCue(chord, evidence);
+    if (!isPlayers(players)) continue;
+    kept.push({ chord, players });
+    read.push(chordOf(host, walk, name, players, numbers, lengthOf, evidence, coloured));
+    if (read.length % CHORDS_IN_A_PIECE === 0) yield;
+  }
+  const isLong = read.length > CHORDS_IN_A_PIECE;
+  if (isLong) yield;
   const inOrder = read
     .map((notes, order) => ({ notes, order }))
     .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
@@ -48,10 +58,13 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
       chordNotes.push({ chord, note: fromBottom(players)[i]! });
     });
   }
+  if (isLong) yield;
+  const chords = kept.map(({ players }) => players);
   joinNotes(host, chords, read, evidence).resolve(notes);
+  if (isLong) yield;
   return {
     passage: {
-      name: partName(walk),
+      name,
       notes,
       words: wordsOf(host, walk, numbers, evidence),
       tempos: temposOf(host, walk),
@@ -65,6 +78,7 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
 function chordOf(
   host: Host,
   walk: PartWalk,
+  name: string,
   chord: ScoreChord,
   numbers: readonly string[],
   lengthOf: Length,
@@ -78,7 +92,13 @@ function chordOf(
   const members = fromBottom(chord).map((hostNote): ReadNote => {
     const stated = transpositionStated(host, chord, hostNote, evidence);
     return {
-      ...NO_PLACE,
+      // A note from the host has no place in a text.
+      start: 0,
+      chordStart: 0,
+      notationsAt: 0,
+      hasColour: false,
+      statesVoice: false,
+      statesStaff: false,
       note: {
         index: 0,
         measureIndex,
@@ -91,8 +111,8 @@ function chordOf(
         voice: String((track % 4) + 1),
         chordRank: 0,
         chordHead: 0,
-        written: raised(notatedPitch(hostNote, partName(walk), stated), octaves),
-        transposition: stated ?? transpositionOf(hostNote, partName(walk)),
+        written: raised(notatedPitch(hostNote, name, stated), octaves),
+        transposition: stated ?? transpositionOf(hostNote, name),
         clef: clefOf(hostNote),
         sign,
         joins: [],
