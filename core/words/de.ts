@@ -632,6 +632,7 @@ export const commandLine: CommandLineWords = {
     usage: 'Aufruf:',
     arguments: 'Argumente:',
     options: 'Optionen:',
+    generalOptions: 'Optionen aller Befehle:',
     commands: 'Befehle:',
     byDefault: (value) => `sonst: ${value}`,
     see: (command) => `siehe: ${command}`,
@@ -711,6 +712,7 @@ export const commandLine: CommandLineWords = {
   },
   usage: {
     unknownOption: (option) => `unbekannte Option „${option}“`,
+    afterCommand: (option, command) => `die Option „${option}“ gehört hinter den Befehl „${command}“`,
     unknownCommand: (name) => `unbekannter Befehl „${name}“`,
     suggestion: (names) => `Gemeint vielleicht ${names}?`,
     missingArgument: (name) => `das Argument „${name}“ fehlt`,
@@ -788,6 +790,8 @@ export const commandLine: CommandLineWords = {
       `${output}: hierher würden ${one} und ${other} geschrieben: eine umbenennen oder einzeln bearbeiten`,
     noParts: (name) => `${name}: die Partitur hat keine Stimmen: noch einmal exportieren`,
     noHorn: (name, parts) => `${name}: keine Stimme ist ein Horn; es gibt ${parts}: mit --part wählen`,
+    partWithoutMusic: (name, part) =>
+      `${name}: die Stimme „${part}“ ist aufgeführt, hat aber keine Noten: mit --part eine andere wählen oder noch einmal exportieren`,
     orNameKey: (name, why) => `${name}: ${why}; oder mit --key die Stimmung nennen`,
     noTransposition: 'keine Stimme nennt eine Transposition',
     workerDied: (name, why) => `${name}: ließ sich nicht bearbeiten (${why}): allein versuchen, mit --jobs 1`,

@@ -596,6 +596,7 @@ export const commandLine: CommandLineWords = {
     usage: 'Usage:',
     arguments: 'Arguments:',
     options: 'Options:',
+    generalOptions: 'Options of every command:',
     commands: 'Commands:',
     byDefault: (value) => `default: ${value}`,
     see: (command) => `see: ${command}`,
@@ -669,6 +670,7 @@ export const commandLine: CommandLineWords = {
   },
   usage: {
     unknownOption: (option) => `unknown option '${option}'`,
+    afterCommand: (option, command) => `option '${option}' goes after the command '${command}'`,
     unknownCommand: (name) => `unknown command '${name}'`,
     suggestion: (names) => `Did you mean ${names}?`,
     missingArgument: (name) => `missing required argument '${name}'`,
@@ -742,6 +744,8 @@ export const commandLine: CommandLineWords = {
       `${output}: both ${one} and ${other} would be written here: rename one, or run them apart`,
     noParts: (name) => `${name}: the score has no parts: export it again`,
     noHorn: (name, parts) => `${name}: no part is a horn; there is ${parts}: choose with --part`,
+    partWithoutMusic: (name, part) =>
+      `${name}: the part "${part}" is listed but has no music: choose another with --part, or export it again`,
     orNameKey: (name, why) => `${name}: ${why}; or name its key with --key`,
     noTransposition: 'no part states a transposition',
     workerDied: (name, why) => `${name}: could not be worked on (${why}): try it alone, with --jobs 1`,

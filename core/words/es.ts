@@ -618,6 +618,7 @@ export const commandLine: CommandLineWords = {
     usage: 'Uso:',
     arguments: 'Argumentos:',
     options: 'Opciones:',
+    generalOptions: 'Opciones de todas las órdenes:',
     commands: 'Órdenes:',
     byDefault: (value) => `por omisión: ${value}`,
     see: (command) => `véase: ${command}`,
@@ -697,6 +698,7 @@ export const commandLine: CommandLineWords = {
   },
   usage: {
     unknownOption: (option) => `opción desconocida «${option}»`,
+    afterCommand: (option, command) => `la opción «${option}» va detrás de la orden «${command}»`,
     unknownCommand: (name) => `orden desconocida «${name}»`,
     suggestion: (names) => `¿Quizá ${names}?`,
     missingArgument: (name) => `falta el argumento «${name}»`,
@@ -770,6 +772,8 @@ export const commandLine: CommandLineWords = {
       `${output}: aquí se escribirían ${one} y ${other}: cambiar el nombre de uno, o tratarlos por separado`,
     noParts: (name) => `${name}: la partitura no tiene partes: exportarla de nuevo`,
     noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${parts}: elegir con --part`,
+    partWithoutMusic: (name, part) =>
+      `${name}: la parte «${part}» figura en la lista pero no tiene música: elegir otra con --part, o exportar de nuevo`,
     orNameKey: (name, why) => `${name}: ${why}; o nombrar su tono con --key`,
     noTransposition: 'ninguna parte indica un transporte',
     workerDied: (name, why) => `${name}: no se pudo tratar (${why}): probarlo solo, con --jobs 1`,

@@ -632,6 +632,7 @@ export const commandLine: CommandLineWords = {
     usage: 'Emploi :',
     arguments: 'Arguments :',
     options: 'Options :',
+    generalOptions: 'Options de toutes les commandes :',
     commands: 'Commandes :',
     byDefault: (value) => `par défaut : ${value}`,
     see: (command) => `voir : ${command}`,
@@ -712,6 +713,7 @@ export const commandLine: CommandLineWords = {
   },
   usage: {
     unknownOption: (option) => `option inconnue « ${option} »`,
+    afterCommand: (option, command) => `l’option « ${option} » se met après la commande « ${command} »`,
     unknownCommand: (name) => `commande inconnue « ${name} »`,
     suggestion: (names) => `Peut-être ${names} ?`,
     missingArgument: (name) => `il manque l’argument « ${name} »`,
@@ -790,6 +792,8 @@ export const commandLine: CommandLineWords = {
       `${output} : ${one} et ${other} seraient écrits ici tous les deux : renommer l’un, ou les traiter séparément`,
     noParts: (name) => `${name} : la partition n’a pas de parties : l’exporter de nouveau`,
     noHorn: (name, parts) => `${name} : aucune partie n’est un cor ; il y a ${parts} : choisir avec --part`,
+    partWithoutMusic: (name, part) =>
+      `${name} : la partie « ${part} » est annoncée mais n’a pas de musique : en choisir une autre avec --part, ou exporter de nouveau`,
     orNameKey: (name, why) => `${name} : ${why} ; ou nommer son ton avec --key`,
     noTransposition: 'aucune partie n’indique de transposition',
     workerDied: (name, why) => `${name} : n’a pu être traité (${why}) : l’essayer seul, avec --jobs 1`,

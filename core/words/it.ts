@@ -626,6 +626,7 @@ export const commandLine: CommandLineWords = {
     usage: 'Uso:',
     arguments: 'Argomenti:',
     options: 'Opzioni:',
+    generalOptions: 'Opzioni di tutti i comandi:',
     commands: 'Comandi:',
     byDefault: (value) => `predefinito: ${value}`,
     see: (command) => `vedere: ${command}`,
@@ -703,6 +704,7 @@ export const commandLine: CommandLineWords = {
   },
   usage: {
     unknownOption: (option) => `opzione sconosciuta «${option}»`,
+    afterCommand: (option, command) => `l’opzione «${option}» va dopo il comando «${command}»`,
     unknownCommand: (name) => `comando sconosciuto «${name}»`,
     suggestion: (names) => `Forse ${names}?`,
     missingArgument: (name) => `manca l’argomento «${name}»`,
@@ -779,6 +781,8 @@ export const commandLine: CommandLineWords = {
       `${output}: qui si scriverebbero sia ${one} sia ${other}: rinominarne uno, o lavorarli separatamente`,
     noParts: (name) => `${name}: la partitura non ha parti: esportarla di nuovo`,
     noHorn: (name, parts) => `${name}: nessuna parte è un corno; ci sono ${parts}: scegliere con --part`,
+    partWithoutMusic: (name, part) =>
+      `${name}: la parte «${part}» è elencata ma non ha musica: sceglierne un’altra con --part, o esportare di nuovo`,
     orNameKey: (name, why) => `${name}: ${why}; o nominare il taglio con --key`,
     noTransposition: 'nessuna parte indica una trasposizione',
     workerDied: (name, why) => `${name}: non si è potuto lavorare (${why}): provarlo da solo, con --jobs 1`,

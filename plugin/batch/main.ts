@@ -2,10 +2,11 @@
 import { Command, CommanderError } from 'commander';
 import about from '../../package.json' with { type: 'json' };
 import { COMMANDS } from './commands/commands.ts';
+import { helpCommand } from './commands/help.ts';
 import { EXIT, faultLine } from './failure.ts';
 import { helpIn, usageFault } from './options/helpWords.ts';
 import { withReaderOptions } from './options/readerOptions.ts';
-import { printLines, warnLines, wasMessageLost } from './output/streams.ts';
+import { drawOnError, printLines, warnLines, wasMessageLost } from './output/streams.ts';
 import { readerOfRun, wordsFor } from './reader.ts';
 
 const reader = readerOfRun(process.argv.slice(2), process.env);
@@ -14,10 +15,12 @@ const words = wordsFor(reader);
 const program = new Command('bellhand')
   .description(words.help.program)
   .version(about.version, '--version', words.help.version)
-  .helpCommand('help [command]', words.help.helpOf)
+  .helpCommand(false)
   .showHelpAfterError(false);
 
-for (const make of COMMANDS) program.addCommand(withReaderOptions(make(reader), words));
+withReaderOptions(program, words);
+for (const make of COMMANDS) program.addCommand(make(reader));
+program.addCommand(helpCommand(program, reader));
 for (const command of [program, ...program.commands]) {
   command
     .helpOption('--help', words.help.help)
@@ -25,7 +28,7 @@ for (const command of [program, ...program.commands]) {
     .configureHelp(helpIn(words))
     .configureOutput({
       writeOut: (text) => printLines(linesOf(text)),
-      writeErr: (text) => warnLines(linesOf(text)),
+      writeErr: drawOnError,
       outputError: () => {},
     });
 }
@@ -50,9 +53,9 @@ try {
 if (wasMessageLost()) process.exitCode = EXIT.failed;
 
 function tellUsage(fault: CommanderError): void {
-  const command = program.commands.find((each) => each.name() === program.args[0]);
+  const command = program.commands.find((each) => process.argv.slice(2).includes(each.name()));
   const help = words.help.see(`bellhand ${command ? `${command.name()} ` : ''}--help`);
-  warnLines([`${usageFault(fault, words)} (${help})`]);
+  warnLines([`${usageFault(fault, program, command, words)} (${help})`]);
 }
 
 function linesOf(text: string): string[] {

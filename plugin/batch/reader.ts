@@ -29,12 +29,13 @@ export function wordsFor(reader: Pick<Reader, 'language'>): CommandLineWords {
   return commandLineWords(reader);
 }
 
-/** `--name value` or `--name=value`; the last counts. */
+/** `--name value` or `--name=value`; the last counts, and nothing behind `--`. */
 function valueAfter(args: readonly string[], name: string): string | null {
   let found: string | null = null;
-  args.forEach((arg, i) => {
+  for (const [i, arg] of args.entries()) {
+    if (arg === '--') break;
     if (arg === name) found = args[i + 1] ?? null;
     else if (arg.startsWith(`${name}=`)) found = arg.slice(name.length + 1);
-  });
+  }
   return found;
 }

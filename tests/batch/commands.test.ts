@@ -1,6 +1,5 @@
 /** What each command does with good input, run as a user runs it. */
-import { readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { bellhand, folderWith, score, textOf } from './bellhand.ts';
 
@@ -195,6 +194,21 @@ describe('check', () => {
       expect(run, part).toMatchObject({ exit: 0, stderr: '' });
       expect(run.stdout, part).toContain('Tin Whistle, sounding 7 semitones lower: 1 stopped note: 1 sure');
     }
+  });
+
+  test('--part takes a part that the part list does not name; one without music is told', () => {
+    const unlisted = score(['C5+', 'E5'])
+      .replace('<score-part id="P1"><part-name>Horn in F', '<score-part id="P9"><part-name>Viola')
+      .replace('</part-list>', '<score-part id="P8"><part-name>Flute</part-name></score-part></part-list>');
+    const folder = folderWith({ 'part.musicxml': unlisted });
+    const check = (...args: string[]) => bellhand(folder, ['check', 'part.musicxml', ...args]);
+    for (const part of ['P1', 'p1', '3'])
+      expect(check('--part', part).stdout, part).toContain('P1, sounding 7 semitones lower: 1 stopped note');
+    expect(check()).toMatchObject({ exit: 2 });
+    expect(check().stderr).toContain('no part is a horn; there is "Viola", "Flute", "P1"');
+    expect(check('--part', 'tuba').stderr).toContain('"tuba": choose one of the parts');
+    expect(check('--part', 'tuba').stderr).toContain('("Viola", "Flute", "P1")');
+    expect(check('--part', 'Flute').stderr).toContain('the part "Flute" is listed but has no music');
   });
 
   test('--key gives a part the key it does not state, and no other', () => {
@@ -397,97 +411,3 @@ describe('help', () => {
 function restMeasure(number: string): string {
   return `<measure number="${number}"><note><rest measure="yes"/><duration>4</duration><voice>1</voice></note></measure>`;
 }
-
-describe('in the reader’s language', () => {
-  const PART = { 'part.musicxml': score(['C5+', 'E5', 'F2+', 'Bb4+']) };
-
-  test.each([
-    ['de', 'gestopfte Töne', 'zu tief'],
-    ['fr', 'notes bouchées', 'trop grave'],
-    ['it', 'note chiuse', 'troppo grave'],
-    ['es', 'notas tapadas', 'demasiado grave'],
-  ])(
-    '--language %s tells and writes in it, the files of the system’s language too',
-    (language, told, mark) => {
-      const folder = folderWith(PART);
-      const asked = bellhand(folder, [
-        'annotate',
-        'part.musicxml',
-        '--language',
-        language,
-        '-o',
-        'a.musicxml',
-      ]);
-      expect(asked.stdout).toContain(told);
-      expect(textOf(folder, 'a.musicxml')).toContain(`× ${mark}`);
-      for (const env of [{ LANG: `${language}_XX.UTF-8` }, { LANG: 'en_GB', LC_ALL: language }]) {
-        const { LC_ALL: _, LC_MESSAGES: __, ...rest } = process.env;
-        bellhand(folder, ['annotate', 'part.musicxml', '-o', 'b.musicxml'], '', { ...rest, ...env });
-        expect(textOf(folder, 'b.musicxml')).toBe(textOf(folder, 'a.musicxml'));
-      }
-      const check = bellhand(folder, ['check', 'part.musicxml', '--language', language]);
-      expect(check.stdout).toContain(told);
-      expect(check.stdout).not.toMatch(/stopped|sounding|too low/);
-    },
-  );
-
-  test('--note-names names notes otherwise than the language does', () => {
-    const folder = folderWith(PART);
-    const marks = (...args: string[]) => {
-      bellhand(folder, ['annotate', 'part.musicxml', '-o', 'a.musicxml', ...args]);
-      return [...textOf(folder, 'a.musicxml').matchAll(/\n([^\n<]*)<\/words>/g)].map((match) =>
-        match[1]!.trim(),
-      );
-    };
-    const english = marks();
-    expect(english[0]).toBe('B 2');
-    expect(marks('--note-names', 'german')[0]).toBe('H 2');
-    expect(marks('--language', 'de')[0]).toBe('H 2');
-    expect(marks('--language', 'de', '--note-names', 'english')[0]).toBe('B 2');
-    expect(marks('--language', 'fr')[0]).toBe('si 2');
-  });
-
-  test('clear takes out marks in every naming', () => {
-    const folder = folderWith(PART);
-    for (const [language, names] of [
-      ['de', 'german'],
-      ['fr', 'solfege'],
-      ['es', 'english'],
-    ] as const) {
-      bellhand(folder, [
-        ...['annotate', 'part.musicxml', '-o', 'a.musicxml', '--language', language, '--note-names', names],
-      ]);
-      expect(textOf(folder, 'a.musicxml')).not.toBe(PART['part.musicxml']);
-      bellhand(folder, ['clear', 'a.musicxml', '-o', 'b.musicxml']);
-      expect(textOf(folder, 'b.musicxml')).toBe(PART['part.musicxml']);
-    }
-  });
-
-  test('data stays English', () => {
-    const folder = folderWith(PART);
-    const json = (...args: string[]) =>
-      bellhand(folder, ['check', 'part.musicxml', '--format', 'json', ...args]).stdout;
-    expect(json('--language', 'de')).toBe(json());
-    const note = (...args: string[]) =>
-      bellhand(folder, ['explain', 'C5', '--format', 'json', ...args]).stdout;
-    expect(note('--language', 'fr')).toBe(note());
-  });
-
-  test('help and faults are in the language too, options and commands as ever', () => {
-    const folder = folderWith(PART);
-    const help = bellhand(folder, ['annotate', '--help', '--language', 'de']).stdout;
-    for (const word of ['Aufruf:', 'Optionen:', 'sonst: double', '--in-place', '--note-names'])
-      expect(help).toContain(word);
-    const fault = (...args: string[]) => bellhand(folder, args).stderr;
-    expect(fault('check', 'no.musicxml', '--language', 'fr')).toContain('ce fichier n’existe pas');
-    writeFileSync(join(folder, 'cut.musicxml'), '<score-partwise><part');
-    expect(fault('check', 'cut.musicxml', '--language', 'de')).toMatch(
-      /^bellhand: cut\.musicxml: Zeile 1, Spalte \d+: die Datei bricht ab \(.*\): noch einmal holen oder exportieren\n$/,
-    );
-    const curve = bellhand(folder, ['explain', 'C5', '--curve', '--language', 'fr']).stdout;
-    expect(curve).toMatch(/Harmonique \d+, ouverte à \d+,\d Hz ; cents depuis la note ouverte/);
-    expect(fault('explain', 'Q5', '--language=it')).toContain('«Q5» non è una nota');
-    expect(fault('explian', '--language', 'es')).toContain('orden desconocida «explian» (¿Quizá explain?)');
-    expect(fault('check', 'part.musicxml', '--language', 'xx')).toContain('Choose one of en, de, fr, it');
-  });
-});

@@ -212,6 +212,21 @@ describe('in place', () => {
     expect(readdirSync(folder).sort()).toEqual(['archive.musicxml', 'part.musicxml']);
   });
 
+  test.each(['annotate', 'clear'])('a score with two parts of one id stays as it is: %s', (command) => {
+    const [listed] = /<score-part.*<\/score-part>/.exec(PART)!;
+    const twice = PART.replace(listed, `${listed}\n${listed}`);
+    const folder = folderWith({ 'part.musicxml': twice });
+    expect(bellhand(folder, [command, 'part.musicxml', '--in-place', '--force'])).toMatchObject({
+      exit: 2,
+      stdout: '',
+      stderr: expect.stringMatching(
+        /^bellhand: part\.musicxml: line 4, column \d+: two parts have the id "P1"/,
+      ),
+    });
+    expect(textOf(folder, 'part.musicxml')).toBe(twice);
+    expect(readdirSync(folder)).toEqual(['part.musicxml']);
+  });
+
   test('a name of 255 bytes works', () => {
     const name = `${'é'.repeat(122)}.musicxml`;
     expect(Buffer.byteLength(name)).toBe(253);

@@ -16,6 +16,8 @@ export interface CommandLineWords {
     readonly usage: string;
     readonly arguments: string;
     readonly options: string;
+    /** The heading over the options that every command takes. */
+    readonly generalOptions: string;
     readonly commands: string;
     byDefault(value: string): string;
     see(command: string): string;
@@ -88,6 +90,8 @@ export interface CommandLineWords {
   /** What is wrong with an option, an argument or its value: a sentence for the value, a phrase for the rest. */
   readonly usage: {
     unknownOption(option: string): string;
+    /** Of an option that stands before the command it belongs to. */
+    afterCommand(option: string, command: string): string;
     unknownCommand(name: string): string;
     suggestion(names: string): string;
     missingArgument(name: string): string;
@@ -153,6 +157,8 @@ export interface CommandLineWords {
     twoOntoOne(output: string, one: string, other: string): string;
     noParts(name: string): string;
     noHorn(name: string, parts: string): string;
+    /** Of a part that was asked for. */
+    partWithoutMusic(name: string, part: string): string;
     orNameKey(name: string, why: string): string;
     readonly noTransposition: string;
     workerDied(name: string, why: string): string;

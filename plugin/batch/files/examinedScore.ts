@@ -38,7 +38,10 @@ export function examineText(text: string, name: string, reading: Reading): Exami
   const score = named(name, () => readScore(text, reading.parts ? { parts: reading.parts } : {}));
   if (score.horns.length === 0) {
     const parts = score.parts.map((part) => `"${part.name}"`).join(', ');
-    throw new Failure(({ faults }) => (parts === '' ? faults.noParts(name) : faults.noHorn(name, parts)));
+    throw new Failure(({ faults }) => {
+      if (parts === '') return faults.noParts(name);
+      return reading.parts ? faults.partWithoutMusic(name, reading.parts[0]!) : faults.noHorn(name, parts);
+    });
   }
   if (!reading.key && score.horns.every(isWithoutKey)) {
     const { transpositionRemark } = score.horns[0]!;

@@ -1,5 +1,5 @@
 /** What the parser of options says, in the reader's words. */
-import type { CommanderError, HelpConfiguration, Option } from 'commander';
+import type { Command, CommanderError, HelpConfiguration, Option } from 'commander';
 import type { CommandLineWords } from '../../../core/index.ts';
 
 /** Help with headings and defaults in the reader's words. */
@@ -8,9 +8,11 @@ export function helpIn({ help }: CommandLineWords): HelpConfiguration {
     ['Usage:', help.usage],
     ['Arguments:', help.arguments],
     ['Options:', help.options],
+    ['Global Options:', help.generalOptions],
     ['Commands:', help.commands],
   ]);
   return {
+    showGlobalOptions: true,
     styleTitle: (title) => titles.get(title) ?? title,
     optionDescription: (option) => {
       const value = defaultOf(option);
@@ -24,13 +26,27 @@ function defaultOf({ defaultValue, defaultValueDescription }: Option): string | 
   return defaultValueDescription ?? String(defaultValue);
 }
 
-/** What is wrong with a call, in one line. The parser's own message tells what it is about, between quotation marks. */
-export function usageFault({ code, message }: CommanderError, { usage }: CommandLineWords): string {
+/**
+ * What is wrong with a call, in one line. The parser's own message tells what it is about, between quotation marks.
+ * @param command the one that the call names, if it does
+ */
+export function usageFault(
+  { code, message }: CommanderError,
+  program: Command,
+  command: Command | undefined,
+  { usage }: CommandLineWords,
+): string {
   const [first = '', second = ''] = [...message.matchAll(/'([^']*)'/g)].map((match) => match[1]!);
   const suggested = /\(Did you mean (?:one of )?([^?]*)\?\)/.exec(message)?.[1];
   const withSuggestion = (text: string) => (suggested ? `${text} (${usage.suggestion(suggested)})` : text);
   switch (code) {
     case 'commander.unknownOption':
+      if (
+        command &&
+        command.name() !== program.args[0] &&
+        command.options.some(({ short, long }) => short === first || long === first)
+      )
+        return usage.afterCommand(first, command.name());
       return withSuggestion(usage.unknownOption(first));
     case 'commander.unknownCommand':
       return withSuggestion(usage.unknownCommand(first));

@@ -1,5 +1,5 @@
 /** Reads `direction` elements: words, tempos, mutes of the playback, and our own marks. */
-import { claimedChordRank } from '../../../core/index.ts';
+import { claimedChordRank, MARK_PREFIX } from '../../../core/index.ts';
 import { decimal, ordinal } from './decimal.ts';
 import { mutedWords } from './handSigns.ts';
 import { isOwnText } from './ownMarks.ts';
@@ -129,6 +129,9 @@ export class DirectionReader implements ElementReader {
     if (this.isFirstWords && isOwnText(text)) {
       this.isTypeOwn = true;
       this.claimedRank = claimedChordRank(text.trim());
+    } else if (text.indexOf(MARK_PREFIX) >= 0) {
+      // Somebody wrote before it: the text is theirs now, the note's colour is not.
+      this.claimedRank = claimedChordRank(text.slice(text.indexOf(MARK_PREFIX)));
     }
     this.isFirstWords = false;
     if (this.isTypeOwn) return;

@@ -4,6 +4,7 @@ import type { Span } from './score.ts';
 import { spaceBefore } from './whitespace.ts';
 
 const NOTEHEAD = /<(?:[^\s<>:]+:)?notehead(?=[\s>])[^<>]*>([^<>]*)<\/[^<>]*>/;
+const STEM = /<(?:[^\s<>:]+:)?stem(?=[\s>])/;
 const ATTRIBUTE = /\s+([^\s=<>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
 
 /** True for a colour that only we give: needed besides the claim in a mark, since hosts move marks about. */
@@ -30,6 +31,16 @@ export function ownColours(text: string, start: number): Span[] {
     spans.push(isMade ? { start: spaceBefore(text, at), end: at + notehead[0].length } : head.span);
   }
   return spans;
+}
+
+/**
+ * Where our colour stands at the stem of a note: version 4 of the editor gives it the colour of the note when it reads a file.
+ * @param start the `<` of the note
+ */
+export function stemColours(text: string, start: number): Span[] {
+  const stem = STEM.exec(text.slice(start, noteEnd(text, start)));
+  const colour = stem && colourOf(text, start + stem.index);
+  return colour && isOwnColour(colour.value) ? [colour.span] : [];
 }
 
 /** The colour in the tag that begins at `start`: its value, its place with the white space before it, and how many attributes there are. */

@@ -2,6 +2,7 @@
 import type { Join, PassageRest, PassageWord, Pitch } from '../../../core/index.ts';
 import { AttributesReader } from './attributesReader.ts';
 import { Clock } from './clock.ts';
+import { type ColourClaim, settleClaims, type UnplayedNote } from './colourClaims.ts';
 import { decimal, ordinal } from './decimal.ts';
 import { DirectionReader } from './directionReader.ts';
 import { Joins, type OpenNote } from './joins.ts';
@@ -13,7 +14,7 @@ import { NotesInText } from './notesInText.ts';
 import { OpenChord } from './openChord.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
-import { type ColourClaim, headOf, type ReadNote, settleClaims } from './readNote.ts';
+import { headOf, type ReadNote } from './readNote.ts';
 import type { HornPart, MeasureSpan } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
@@ -38,6 +39,8 @@ export class PartReader implements NoteListener {
   private rests: PassageRest[] = [];
   private measureNotes: ReadNote[] = [];
   private claims: ColourClaim[] = [];
+  /** Those of the measure that have a colour. */
+  private unplayed: UnplayedNote[] = [];
   private readonly measures: MeasureSpan[] = [];
   private measureStart = { start: 0, number: '', implicit: false };
   private readonly chord = new OpenChord();
@@ -112,9 +115,11 @@ export class PartReader implements NoteListener {
     this.measures.push({ ...this.measureStart, end: this.source.offset() });
     this.joins.endMeasure();
     if (this.claims.length > 0) {
-      this.source.ownSpans.push(...settleClaims(this.claims, this.measureNotes, this.source.text));
+      const { claims, measureNotes, unplayed, source } = this;
+      source.ownSpans.push(...settleClaims(claims, measureNotes, unplayed, source.text));
       this.claims = [];
     }
+    this.unplayed = [];
     for (const read of inPlayingOrder(this.measureNotes, onsetOf)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
@@ -156,15 +161,18 @@ export class PartReader implements NoteListener {
     if (!content.isChord && !content.isGrace) clock.move(content.ticks);
     const isOther =
       content.instrument !== null && this.entry.hornInstruments?.has(content.instrument) === false;
-    if (content.pitch === null || isOther) return;
-    if (note.isHidden) chord.addHidden(content);
-    else this.addNote(content, content.pitch);
+    const isPlayers = content.pitch !== null && !isOther;
+    if (isPlayers && !note.isHidden) this.addNote(content, content.pitch!);
+    else if (note.colour !== null || content.noteheadColour !== null) {
+      this.unplayed.push({ start: note.start, staff: this.staffOf(content), onsetQuarters: this.onset() });
+    }
+    if (isPlayers && note.isHidden) chord.addHidden(content);
   }
 
   private addNote(content: NoteContent, pitch: Pitch): void {
     const { note, clock, chord } = this;
-    const staff = ordinal(content.staff ?? chord.staff ?? '1') ?? 1;
-    const onsetQuarters = clock.measureStart + chord.onset;
+    const staff = this.staffOf(content);
+    const onsetQuarters = this.onset();
     const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
     const { noteheadColour, sign, isGrace, joinEnds } = content;
@@ -208,12 +216,21 @@ export class PartReader implements NoteListener {
     }
   }
 
+  /** Of the chord being read, in quarters from the start of the part. */
+  private onset(): number {
+    return this.clock.measureStart + this.chord.onset;
+  }
+
+  private staffOf({ staff }: NoteContent): number {
+    return ordinal(staff ?? this.chord.staff ?? '1') ?? 1;
+  }
+
   private endChord(): void {
-    const { chord, clock } = this;
+    const { chord } = this;
     if (!chord.isOpen || !chord.end()) return;
     this.source.keep(1);
     this.rests.push({
-      onsetQuarters: clock.measureStart + chord.onset,
+      onsetQuarters: this.onset(),
       durationQuarters: chord.quarters,
       staff: ordinal(chord.staff ?? '1') ?? 1,
       voice: chord.voice ?? '1',

@@ -2,7 +2,7 @@
 import { mayHoldMarks } from './ownMarks.ts';
 import type { PartEntry, PartList } from './partList.ts';
 import { PartReader } from './partReader.ts';
-import { requestedIds } from './partRequest.ts';
+import { PartRequests } from './partRequest.ts';
 import type { HornPart } from './score.ts';
 import type { Source } from './source.ts';
 import { TempoMarks } from './tempoMarks.ts';
@@ -11,25 +11,24 @@ import { TempoReader } from './tempoReader.ts';
 export class PartReaders {
   private readonly source: Source;
   private readonly partList: PartList;
-  /** What parts were asked for as horns, or `undefined` for those that are. */
-  private readonly asked: readonly string[] | undefined;
+  /** What parts were asked for as horns, or `null` for those that are. */
+  private readonly asked: PartRequests | null;
   private readonly tempos = new TempoMarks();
   private readonly readers = new Map<string, PartReader | TempoReader>();
-  private wantedIds: ReadonlySet<string> | null = null;
   private mayHold: boolean | null = null;
 
   constructor(source: Source, partList: PartList, asked: readonly string[] | undefined) {
     this.source = source;
     this.partList = partList;
-    this.asked = asked;
+    this.asked = asked ? new PartRequests(asked) : null;
   }
 
-  /** @throws {ScoreError} when a part asked for is not in the score */
   of(id: string, isConcertScore: boolean): PartReader | TempoReader {
     const known = this.readers.get(id);
     if (known) return known;
     const entry = this.partList.entryOf(id);
-    const isThorough = this.wanted().has(id) || this.holdsMarks();
+    this.asked?.lookAmong(this.partList.parts);
+    const isThorough = this.isWanted(entry) || this.holdsMarks();
     const reader = isThorough
       ? new PartReader(entry, isConcertScore, this.source, this.tempos)
       : new TempoReader(this.source, this.tempos);
@@ -41,24 +40,23 @@ export class PartReaders {
     return this.readers.has(id);
   }
 
-  /** The wanted parts, in score order, once the score has been read to its end. */
+  /**
+   * The wanted parts, in score order, once the score has been read to its end.
+   * @throws {ScoreError} when a part asked for is not in the score
+   */
   finish(): HornPart[] {
-    const wanted = this.wanted();
+    this.asked?.lookAmong(this.partList.parts);
+    this.asked?.checkMet(this.partList.parts);
     const horns: HornPart[] = [];
-    for (const { id } of this.partList.parts) {
-      const reader = wanted.has(id) ? this.readers.get(id) : undefined;
+    for (const entry of this.partList.parts) {
+      const reader = this.isWanted(entry) ? this.readers.get(entry.id) : undefined;
       if (reader instanceof PartReader) horns.push(reader.finish());
     }
     return horns;
   }
 
-  private wanted(): ReadonlySet<string> {
-    const { parts } = this.partList;
-    const isHorn = ({ isHorn: itIs }: PartEntry) => itIs;
-    this.wantedIds =
-      this.wantedIds ??
-      (this.asked ? requestedIds(this.asked, parts) : new Set(parts.filter(isHorn).map(({ id }) => id)));
-    return this.wantedIds;
+  private isWanted({ id, isHorn }: PartEntry): boolean {
+    return this.asked ? this.asked.has(id) : isHorn;
   }
 
   /** Parts that are no horns need a closer look only in a text that may hold marks of ours. */

@@ -1,21 +1,38 @@
+/** Which parts were asked for. A part that the part list does not name is known only once the music comes to it. */
 import { ScoreError } from '../bytes/scoreError.ts';
 import type { PartEntry } from './partList.ts';
 
-/**
- * The ids of the parts that requests mean.
- * @throws {ScoreError} when there is none for a request
- */
-export function requestedIds(requests: readonly string[], parts: readonly PartEntry[]): Set<string> {
-  const ids = new Set<string>();
-  for (const request of requests) {
-    const found = partsCalled(request, parts);
-    if (found.length === 0) {
-      const names = parts.map(({ name }) => name);
-      throw new ScoreError(({ noPart }) => noPart(request, names));
-    }
-    for (const { id } of found) ids.add(id);
+export class PartRequests {
+  private readonly ids = new Set<string>();
+  private unmet: readonly string[];
+
+  constructor(requests: readonly string[]) {
+    this.unmet = requests;
   }
-  return ids;
+
+  /** Looks among the parts that are known so far for what was not there before. */
+  lookAmong(parts: readonly PartEntry[]): void {
+    this.unmet = this.unmet.filter((request) => {
+      const found = partsCalled(request, parts);
+      for (const { id } of found) this.ids.add(id);
+      return found.length === 0;
+    });
+  }
+
+  has(id: string): boolean {
+    return this.ids.has(id);
+  }
+
+  /**
+   * To be asked once every part of the score is known.
+   * @throws {ScoreError} when a part asked for is not among them
+   */
+  checkMet(parts: readonly PartEntry[]): void {
+    const [missing] = this.unmet;
+    if (missing === undefined) return;
+    const names = parts.map(({ name }) => name);
+    throw new ScoreError(({ noPart }) => noPart(missing, names));
+  }
 }
 
 /** The parts that a request means: by id, by name, by place, or by a piece of their names. */

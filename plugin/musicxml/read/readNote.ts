@@ -1,9 +1,7 @@
-/** Notes while their part is being read: chords, signs that rule a chord, and colours that earlier marks of ours gave. */
+/** Notes while their part is being read: chords, and signs that rule a chord. */
 import { type HandSign, pitchCents } from '../../../core/index.ts';
 import type { OpenNote } from './joins.ts';
 import type { NoteInText } from './notesInText.ts';
-import { ownColours } from './ownColours.ts';
-import type { Span } from './score.ts';
 
 /** A note of a part that is still being read. */
 export interface ReadNote extends NoteInText {
@@ -47,65 +45,4 @@ export function settleChord(head: ReadNote, hiddenSign: HandSign | null = null):
       member.note.chordRank = rank;
       return member;
     });
-}
-
-/** What a mark of ours says of a colour: the note of this rank, in the first coloured chord after it at its onset, has it from us. */
-export interface ColourClaim {
-  readonly offset: number;
-  readonly staff: number;
-  readonly voice: string | null;
-  readonly onsetQuarters: number;
-  readonly rank: number;
-}
-
-/**
- * Settles the claims of one measure: takes our colours off the notes as read.
- * @param claims in the order of the text
- * @param notes the notes of the measure in the order of the text
- * @returns where the colours stand in the text
- */
-export function settleClaims(
-  claims: readonly ColourClaim[],
-  notes: readonly ReadNote[],
-  text: string,
-): Span[] {
-  const spans: Span[] = [];
-  let first = 0;
-  for (const claim of claims) {
-    while (first < notes.length && notes[first]!.start < claim.offset) first += 1;
-    if (first === notes.length) break;
-    // The chord that follows the mark in the text, which is its own wherever no editor came between.
-    const next = headOf(notes[first]!);
-    const own = memberAt(next, claim.rank);
-    if (own && isOurs(own, claim, spans, text)) continue;
-    for (let i = first; i < notes.length; i++) {
-      const isThere = Math.abs(notes[i]!.note.onsetQuarters - claim.onsetQuarters) < 1e-6;
-      if (isThere && isOurs(notes[i]!, claim, spans, text)) break;
-    }
-  }
-  return spans;
-}
-
-/** Takes our colour off a note if this claim is for it. @returns true when it was */
-function isOurs(read: ReadNote, claim: ColourClaim, spans: Span[], text: string): boolean {
-  const { note } = read;
-  if (
-    !note.userColour ||
-    note.chordRank !== claim.rank ||
-    note.staff !== claim.staff ||
-    (claim.voice !== null && note.voice !== claim.voice) ||
-    headOf(read).start < claim.offset
-  )
-    return false;
-  const found = ownColours(text, read.start);
-  if (found.length === 0) return false;
-  spans.push(...found);
-  read.hasColour = false;
-  note.userColour = false;
-  return true;
-}
-
-/** The note of a settled chord that has this rank, from 0 at the top. */
-function memberAt(head: ReadNote, rank: number): ReadNote | null {
-  return head.members ? (head.members[rank] ?? null) : rank === 0 ? head : null;
 }
