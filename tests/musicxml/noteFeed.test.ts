@@ -75,6 +75,26 @@ describe('notes written alike', () => {
     expect(clearMarks(marked)).toBe(text);
   });
 
+  it.each(['default-x="1" default-x="2"', 'default-x=1', 'default-x="<"', 'default-x="&no;"', 'x="1"y="2"'])(
+    'do not hide a fault in a start tag: %s',
+    (attributes) => {
+      const faulty = NOTE.replace('<note>', `<note ${attributes}>`);
+      expect(() => readSmall([NOTE + NOTE + faulty + NOTE])).toThrow(ScoreError);
+    },
+  );
+
+  it('are left where no note can stand: in a comment, and outside of measures', () => {
+    const commented = `${NOTE}<!--${NOTE}-->${NOTE}`;
+    const { notes } = readSmall([commented, NOTE]).passage;
+    expect(notes.map(({ measureIndex, onsetQuarters }) => [measureIndex, onsetQuarters])).toEqual([
+      [0, 0],
+      [0, 1],
+      [1, 2],
+    ]);
+    const empty = smallScore([NOTE]).replace('</measure>', `</measure><measure number="2"/>${NOTE}`);
+    expect(readScore(empty).horns[0]!.passage.notes.length).toBe(1);
+  });
+
   it('do not hide where a fault stands', () => {
     const lines = smallScore([`\n${NOTE}\n${NOTE}\n${NOTE}\n<note></nota>`]).split('\n');
     const column = lines[4]!.indexOf('</nota>') + '</nota>'.length;

@@ -1,7 +1,7 @@
 /**
- * Feeds a score's text to the parser, but for the insides of notes that stood in it before in the same characters: what
- * is well-formed once is so again and says the same. Music repeats itself: of the notes of most orchestral scores six to
- * nine in ten are left out so, and parsing is the dearest of all that is done to a score.
+ * Feeds a score's text to the parser, but for notes that say what a note before them said, in the same characters: what
+ * is well-formed once is so again. Music repeats itself: of the notes of most orchestral scores six to nine in ten are
+ * left out so, and parsing is the dearest of all that is done to a score.
  */
 import type { SaxesParser } from 'saxes';
 import type { NoteContent } from './noteContent.ts';
@@ -9,11 +9,13 @@ import type { NoteContent } from './noteContent.ts';
 /** Whoever reads the notes of the part at hand. */
 export interface NoteListener {
   /**
-   * Takes the inside of the note that is open as known.
-   * @param content `null` where those who read it before passed it over
+   * Takes a whole note whose start tag says nothing that matters and whose inside is known.
+   * @param content `null` where those who read that inside before passed it over
+   * @param start the `<` of the note
+   * @param contentAt directly after its start tag
    * @returns false when it has to be parsed all the same
    */
-  recall(content: NoteContent | null): boolean;
+  repeat(content: NoteContent | null, start: number, contentAt: number): boolean;
   /** What the inside of the note that closes says; `null` where it was passed over, `undefined` where it is of this place alone. */
   heard(): NoteContent | null | undefined;
 }
@@ -31,24 +33,30 @@ const MOST_KEPT = 20_000;
 /** Where of the first so many notes less than a third were alike, the rest is fed as it is: looking costs a little too. */
 const TRIAL = 500;
 
+/**
+ * Attributes of a note that nobody here reads, such as its place on the page: no name twice, and nothing in a value that
+ * the parser would have to look at. Whatever is written otherwise is left to the parser.
+ */
+const PLAIN_ATTRIBUTES = '(?: (?!color=|print-object=)([a-z-]+)="[ !#-%\'-;=?-~]*"(?![^<>]* \\1=))*';
+
 export class NoteFeed {
   private readonly text: string;
   private readonly parser: SaxesParser;
-  /** Who reads the note that is open, and where its inside begins. */
-  private listener: NoteListener | null = null;
-  private openedAt = -1;
+  /** How far the text is taken, parsed or left out, and how much of it was left out. */
+  private taken = 0;
   private skipped = 0;
+  /** Where a child of a measure may begin, who reads the part there, and how many such places there were. */
+  private readyAt = -1;
+  private listener: NoteListener | null = null;
+  private readies = 0;
   private readonly known = new Map<string, NoteContent | null>();
-  /** An inside that is parsed for the first time, and where its note ends if it is what it seems; −1 without one. */
-  private fresh = '';
-  private freshEnd = -1;
 
   constructor(text: string, parser: SaxesParser) {
     this.text = text;
     this.parser = parser;
   }
 
-  /** The offset in the text directly after what the parser has seen. */
+  /** While the parser works, the offset in the text directly after what it has seen. */
   get offset(): number {
     return this.skipped + this.parser.position;
   }
@@ -63,23 +71,14 @@ export class NoteFeed {
     return { line, column: Array.from(before.slice(start)).length };
   }
 
-  /** Takes note of a `note` whose start tag ends here. */
-  opened(listener: NoteListener): void {
+  /**
+   * Takes note that a tag ends here after which a child of a measure may begin.
+   * @param listener who reads the part; `null` where no notes are read
+   */
+  ready(listener: NoteListener | null): void {
+    this.readyAt = this.offset;
     this.listener = listener;
-    this.openedAt = this.offset;
-  }
-
-  /** Takes note of the end of a child of a measure. */
-  closed(): void {
-    const { listener } = this;
-    this.listener = null;
-    if (this.freshEnd < 0 || listener === null) return;
-    // A comment may hold what looks like the end: then the note closes elsewhere, and is not what it seemed.
-    const heard = this.offset === this.freshEnd ? listener.heard() : undefined;
-    // References count against what all of them may come to, wherever they stand.
-    if (heard !== undefined && this.known.size < MOST_KEPT && this.fresh.indexOf('&') < 0)
-      this.known.set(this.fresh, heard);
-    this.freshEnd = -1;
+    this.readies += 1;
   }
 
   /**
@@ -87,34 +86,63 @@ export class NoteFeed {
    * @param prefix the namespace prefix of MusicXML's own elements, known once the root is open
    */
   run(prefix: () => string): void {
-    const { text, parser } = this;
+    const { text } = this;
     // By the first end tag the root is open.
-    let at = Math.max(0, text.indexOf('</'));
-    parser.write(text.slice(0, at));
-    const startTag = new RegExp(`<${prefix()}note(?:\\s[^<>]*)?>`, 'g');
+    this.parse(Math.max(0, text.indexOf('</')));
+    const tagBegin = `<${prefix()}note`;
+    const startTag = new RegExp(`[ \\t\\r\\n]*${tagBegin}${PLAIN_ATTRIBUTES}>`, 'y');
     const endTag = `</${prefix()}note>`;
-    let end = -1;
     let looked = 0;
     let alike = 0;
-    for (startTag.lastIndex = at; startTag.test(text); startTag.lastIndex = at) {
-      parser.write(text.slice(at, startTag.lastIndex));
-      at = startTag.lastIndex;
-      if (this.listener === null || this.openedAt !== at) continue;
-      if (end < at) end = text.indexOf(endTag, at);
-      if (end < 0 || (looked === TRIAL && 3 * alike < looked)) break;
-      if (end - at > LONGEST) continue;
+    for (let at = this.taken; ; ) {
+      const start = text.indexOf(tagBegin, at);
+      if (start < 0) break;
+      at = start + tagBegin.length;
+      // Only white space stands between a tag and the note, where it is one: a comment may hold what looks like it.
+      const tagEnd = text.lastIndexOf('>', start) + 1;
+      if (tagEnd > this.taken) this.parse(tagEnd);
+      startTag.lastIndex = tagEnd;
+      if (this.listener === null || this.readyAt !== tagEnd || !startTag.test(text)) continue;
+      const contentAt = startTag.lastIndex;
+      const contentEnd = text.indexOf(endTag, contentAt);
+      if (contentEnd < 0 || (looked === TRIAL && 3 * alike < looked)) break;
+      if (contentEnd - contentAt > LONGEST) continue;
+      at = contentEnd + endTag.length;
       looked += 1;
-      const inside = text.slice(at, end);
-      const content = this.known.get(inside);
-      if (content !== undefined && this.listener.recall(content)) {
-        alike += 1;
-        this.skipped += inside.length;
-        at = end;
-      } else {
-        this.fresh = inside;
-        this.freshEnd = end + endTag.length;
-      }
+      if (this.take(this.listener, start, contentAt, contentEnd, at)) alike += 1;
     }
-    parser.write(text.slice(at)).close();
+    this.parser.write(text.slice(this.taken)).close();
+  }
+
+  /** Takes one note to its end. @returns true when it was known and left out of the parse */
+  private take(
+    listener: NoteListener,
+    start: number,
+    contentAt: number,
+    contentEnd: number,
+    end: number,
+  ): boolean {
+    const inside = this.text.slice(contentAt, contentEnd);
+    const content = this.known.get(inside);
+    if (content !== undefined && listener.repeat(content, start, contentAt)) {
+      this.skipped += end - this.taken;
+      this.taken = end;
+      this.readyAt = end;
+      return true;
+    }
+    const before = this.readies;
+    this.parse(end);
+    // A comment may hold what looks like the end: then the note closes elsewhere, and is not what it seemed.
+    if (this.readyAt !== end || this.readies !== before + 1) return false;
+    const heard = listener.heard();
+    // References count against what all of them may come to, wherever they stand.
+    if (heard !== undefined && this.known.size < MOST_KEPT && inside.indexOf('&') < 0)
+      this.known.set(inside, heard);
+    return false;
+  }
+
+  private parse(to: number): void {
+    this.parser.write(this.text.slice(this.taken, to));
+    this.taken = to;
   }
 }

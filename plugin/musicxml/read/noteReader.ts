@@ -52,7 +52,6 @@ export class NoteReader implements ElementReader {
   content: Filled<NoteContent> = emptyContent();
   /** False once the content is of this place alone: it holds marks of ours. */
   isRepeatable = true;
-  private isRecalled = false;
   private isUnprinted = false;
   private contentAt = 0;
   private step = -1;
@@ -73,7 +72,7 @@ export class NoteReader implements ElementReader {
     this.source = source;
   }
 
-  /** Takes the start tag. Its content is read now, or set by `recall`. */
+  /** Takes the start tag of a note whose content is to be read. */
   begin(attributes: Attributes): void {
     this.start = this.source.tagStart();
     this.contentAt = this.source.offset();
@@ -81,7 +80,6 @@ export class NoteReader implements ElementReader {
     this.isUnprinted = attributes['print-object'] === 'no';
     this.content = emptyContent();
     this.isRepeatable = true;
-    this.isRecalled = false;
     this.step = -1;
     this.alter = 0;
     this.octave = 4;
@@ -91,15 +89,18 @@ export class NoteReader implements ElementReader {
     this.isPastNotations = false;
   }
 
-  /** Takes a content that was read before in place of what would be read. */
-  recall(content: NoteContent): void {
+  /** Takes a whole note whose content was read before, and whose start tag says nothing. */
+  repeat(content: NoteContent, start: number, contentAt: number): void {
+    this.start = start;
+    this.contentAt = contentAt;
+    this.colour = null;
+    this.isUnprinted = false;
     this.content = content;
-    this.isRecalled = true;
   }
 
   /** Takes the end of the note. */
   end(): void {
-    if (!this.isRecalled) this.content.pitch = this.pitch();
+    this.content.pitch = this.pitch();
   }
 
   /** True for a note that is not printed: nobody plays it, but what it says of its chord holds. */

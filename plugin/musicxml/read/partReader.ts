@@ -100,9 +100,11 @@ export class PartReader implements NoteListener {
     else if (this.child === this.move) this.clock.move(this.move.ticks);
   }
 
-  recall(content: NoteContent | null): boolean {
-    if (content !== null) this.note.recall(content);
-    return content !== null;
+  repeat(content: NoteContent | null, start: number, contentAt: number): boolean {
+    if (content === null) return false;
+    this.note.repeat(content, start, contentAt);
+    this.finishNote();
+    return true;
   }
 
   heard(): NoteContent | undefined {

@@ -121,7 +121,6 @@ class ScoreReader implements Source {
       const name = this.localName(tagName);
       this.inner = this.reader.openChild(name, attributes);
       this.innerDepth = 3;
-      if (name === 'note') this.feed.opened(this.reader);
     } else if (depth === 0) this.openRoot(tagName);
     else if (depth === 1) this.openSection(this.localName(tagName), attributes);
     else if (depth === 2) this.openSecond(this.localName(tagName), attributes);
@@ -142,9 +141,10 @@ class ScoreReader implements Source {
       this.inner = null;
       if (depth === 3) this.reader?.closeChild();
     }
-    if (depth === 3) this.feed.closed();
+    if (depth === 3) this.feed.ready(this.isInMeasure ? this.reader : null);
     if (depth === 2 && this.isInMeasure) {
       this.isInMeasure = false;
+      this.feed.ready(null);
       this.reader?.endMeasure();
       if (this.isTimewise) this.reader = null;
     } else if (depth === 1) {
@@ -197,6 +197,7 @@ class ScoreReader implements Source {
   private startMeasure({ number = '', implicit }: Attributes): void {
     this.isInMeasure = true;
     this.reader?.startMeasure(this.measureIndex, number, implicit === 'yes');
+    this.feed.ready(this.reader);
   }
 
   private repeated(id: string): ScoreError {

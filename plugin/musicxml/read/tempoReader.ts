@@ -60,7 +60,7 @@ export class TempoReader implements NoteListener {
 
   endMeasure(): void {}
 
-  recall(): boolean {
+  repeat(): boolean {
     return true;
   }
 
