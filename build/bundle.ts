@@ -92,9 +92,14 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
   return script;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  console.log(`plugin: ${await buildPlugin()}`);
-  console.log(`command line: ${await buildCommandLine()}`);
-  console.log(`page: ${await buildStandPage()}`);
-  console.log(`core: ${await buildCoreTypes()}, ${await buildCore()}`);
+/** Everything that is shipped. @returns a line for each of its parts: what it is, and its path or why there is none */
+export function buildEverything(): Promise<readonly string[]> {
+  return Promise.all([
+    buildPlugin().then((folder) => `plugin: ${folder}`),
+    buildCommandLine().then((script) => `command line: ${script}`),
+    buildStandPage().then((page) => `page: ${page}`),
+    buildCoreTypes().then(async (types) => `core: ${types}, ${await buildCore()}`),
+  ]);
 }
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) console.log((await buildEverything()).join('\n'));

@@ -1,7 +1,7 @@
-/** Builds everything that is shipped once before any test runs, so that tests run what users run. */
-import { buildCommandLine, buildPlugin } from '../../build/bundle.ts';
-import { buildCore, buildCoreTypes } from '../../build/coreModule.ts';
+/** Builds everything that is shipped once before any test runs, unless it is built already: tests run what users run. */
+import { buildEverything } from '../../build/bundle.ts';
+import { isUpToDate } from '../../build/upToDate.ts';
 
 export default async function setup(): Promise<void> {
-  await Promise.all([buildPlugin(), buildCommandLine(), buildCoreTypes().then(() => buildCore())]);
+  if (!(await isUpToDate())) await buildEverything();
 }

@@ -3,6 +3,7 @@
  * `npm run bench` runs everything, `npm run bench -- annotate plan` the named ones.
  */
 import { textTable } from '../../plugin/batch/print/textTable.ts';
+import buildFirst from '../batch/buildFirst.ts';
 import type { BenchRow } from './benchRow.ts';
 
 /**
@@ -18,6 +19,7 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
+await buildFirst();
 const rows: BenchRow[] = [];
 for (const name of BENCHES) {
   if (asked.length > 0 && !asked.includes(name)) continue;

@@ -1,13 +1,13 @@
 /** Version 3.2.3, as Debian packages it. */
 import { execFile } from 'node:child_process';
-import { chmod, cp, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
 import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
 import { programNamed } from './programs.ts';
-import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { copyBuiltPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
 import { SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
@@ -50,7 +50,7 @@ export async function freshProfile(): Promise<{ readonly folder: string; readonl
 async function run(input: string, steps: readonly Step[], milliseconds = 60_000): Promise<HostRun> {
   const { folder, env } = await freshProfile();
   const plugin = join(folder, 'plugin');
-  await cp(await builtPlugin(), plugin, { recursive: true });
+  await copyBuiltPlugin(plugin);
   let score = input;
   if (input.startsWith('<')) {
     score = join(folder, 'input.musicxml');
@@ -105,7 +105,7 @@ async function drawingOf(score: string): Promise<string> {
 async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {
   const { folder, env } = await freshProfile();
   const plugin = join(folder, 'bellhand');
-  await cp(await builtPlugin(), plugin, { recursive: true });
+  await copyBuiltPlugin(plugin);
   await mkdir(join(folder, 'config/MuseScore'), { recursive: true });
   await mkdir(join(folder, 'data/MuseScore/MuseScore3'), { recursive: true });
   await writeFile(join(folder, 'config/MuseScore/MuseScore3.ini'), settings(language, dark));

@@ -4,13 +4,13 @@
  */
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { chmod, cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
 import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
-import { builtPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { copyBuiltPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
 import { INPUT_MODES, SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
@@ -43,7 +43,7 @@ export async function freshProfile4(
   for (const name of ['config/MuseScore', 'data/MuseScore/MuseScore4/extensions', 'cache', 'state', 'run'])
     await mkdir(at(name), { recursive: true });
   await chmod(at('run'), 0o700);
-  await cp(await builtPlugin(), plugin, { recursive: true });
+  await copyBuiltPlugin(plugin);
   const plugins = (await readdir(plugin)).filter((name) => name.endsWith('.qml'));
   const switchedOn = plugins.map((name) => ({
     uri: uriOf(name),

@@ -2,9 +2,7 @@
 import { cp } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { buildPlugin } from '../../../build/bundle.ts';
 import type { PanelView } from '../../../plugin/editor/panelView.ts';
-import { temporaryFolder } from './folders.ts';
 
 /** One thing to do in the editor. */
 export type Step =
@@ -113,17 +111,13 @@ export interface HostRun {
 /** Plugins that have an entry in the editor's menu. */
 export const PLUGINS = ['Bellhand.qml', 'BellhandAnnotate.qml', 'BellhandClear.qml'] as const;
 
-let pluginFolder: Promise<string> | null = null;
+/** The plugin as it is shipped. */
+export const BUILT_PLUGIN = fileURLToPath(new URL('../../../dist/bellhand', import.meta.url));
 
-/** The built plugin, with the tests' own steps beside it. Built once. */
-export function builtPlugin(): Promise<string> {
-  pluginFolder ??= (async () => {
-    const folder = await temporaryFolder('plugin');
-    await buildPlugin(join(folder, 'bellhand'));
-    await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'bellhand/steps.qml'));
-    return join(folder, 'bellhand');
-  })();
-  return pluginFolder;
+/** Puts the plugin, as it is built before any test runs, into a folder, with the tests' own steps beside it. */
+export async function copyBuiltPlugin(folder: string): Promise<void> {
+  await cp(BUILT_PLUGIN, folder, { recursive: true });
+  await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'steps.qml'));
 }
 
 /** The answer that `steps.qml` left. @throws what went wrong inside the editor */
