@@ -44,6 +44,7 @@ export function etudePassage(
           clef: 'treble',
           sign,
           joins,
+          fingering: null,
           userColour: false,
         });
       } else {

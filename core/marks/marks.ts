@@ -98,7 +98,9 @@ export function marksFor(
   const formOf = formsOf(
     places.filter(({ mark }) => mark.lines.length > 0).map(({ examined }) => examined.note),
   );
-  return places.map((place) => inForm(formOf(place.examined.note), place, show, reader));
+  return places
+    .map((place) => inForm(formOf(place.examined.note), place, show, reader))
+    .filter(({ lines, colour }) => lines.length > 0 || colour !== null);
 }
 
 interface PrintedText {
@@ -131,7 +133,7 @@ function inForm(
   const short = { ...show, natural: false, fingered: show.fingered && !isShort };
   const { lines } = markFor(examined, finding, isOpened, short, reader);
   const isEmpty = lines.every((line) => line === '≈');
-  return isEmpty
+  return isEmpty && !printsOwn(examined)
     ? mark
     : { ...mark, lines: lines.map((line) => line.replace(/^≈ /, form === 'valves' ? '≈' : '≈ ')) };
 }
@@ -169,7 +171,7 @@ function markFor(
   return {
     noteIndex: examined.note.index,
     lines,
-    valves: examined.fingering?.printed || null,
+    valves: printsOwn(examined) ? null : examined.fingering?.printed || null,
     colour: show.colour && !examined.note.userColour ? VERDICT_COLOURS[examined.verdict] : null,
   };
 }
@@ -179,11 +181,8 @@ function markFor(
  * without valves fingers nothing: there the degree of closing stands alone (`½`, or `+` for a full stop), where the part
  * has no + of its own.
  */
-function fingeringLines(
-  { note, namedFrom, fingering, player }: ExaminedNote,
-  show: Show,
-  reader: Reader,
-): string[] {
+function fingeringLines(examined: ExaminedNote, show: Show, reader: Reader): string[] {
+  const { note, namedFrom, fingering, player } = examined;
   if (!fingering) return [];
   const fingered = [
     // Beside a part's own + nothing is said of how far: it would say two things at once.
@@ -193,11 +192,16 @@ function fingeringLines(
         ? '+'
         : closingText(fingering.band, reader),
     show.fingered && !player.horn.natural ? noteClassName(fingeredPitch(namedFrom, fingering), reader) : '',
-    show.valves ? fingering.printed : '',
+    show.valves && !printsOwn(examined) ? fingering.printed : '',
   ].filter((part) => part !== '');
   const lines = show.natural ? [`(${naturalName(naturalPitch(namedFrom, fingering), reader)})`] : [];
   if (fingered.length > 0) lines.push(fingered.join(' '));
   return lines;
+}
+
+/** True where the part prints the valves itself: nothing is said twice. */
+function printsOwn({ own }: ExaminedNote): boolean {
+  return Boolean(own?.fingering);
 }
 
 const WEIGHT = { impossible: 2, risky: 1, advice: 0 } as const;

@@ -51,6 +51,8 @@ export interface NoteResult {
   readonly dropCents: number | null;
   readonly deviationCents: number | null;
   readonly closing?: string;
+  /** The fingering that the part prints over the note, as it stands there; null where it leaves that open. */
+  readonly chosen: string | null;
   readonly reasons: readonly string[];
   readonly alternatives: readonly FingeringResult[];
 }
@@ -82,16 +84,16 @@ export interface RepairResult {
 
 /** One change, at one note. */
 export interface ChangeResult {
-  /** `note`: another note is written; `sign` and `word`: written over it; `join`: what leads on from it is taken out. */
+  /** `note`: another note is written; `sign`, `fingering` and `word`: written over it; `join`: what leads on from it is taken out. */
   readonly change: RepairStep['change'];
   readonly measure: string;
   /** From 1, in beats of the time signature's lower number; to three decimals. */
   readonly beat: number;
   /** The note that stands there. */
   readonly written: string;
-  /** The note (`F3`), sign (`+`, `o`, `⊕`) or word to be written; null where something is taken away. */
+  /** The note (`F3`), sign (`+`, `o`, `⊕`), fingering (`T12`) or word to be written; null where something is taken away. */
   readonly becomes: string | null;
-  /** What is taken out: `glissando`, `slur`, …; null where something is written or a sign taken away. */
+  /** What is taken out: `glissando`, `slur`, …; null where something is written, or a sign or a fingering taken away. */
   readonly takenOut: JoinKind | null;
 }
 
@@ -144,23 +146,24 @@ export function transposeOf({ passage }: Pick<Examination, 'passage'>): number |
 
 /** One note with its chosen fingering and every other. */
 export function noteResult(examined: ExaminedNote): NoteResult {
-  const { note, reading, namedFrom, verdict, fingering, candidates, chosenBecause } = examined;
-  const chosen = fingering ? fingeringResult(namedFrom, fingering) : null;
+  const { note, reading, namedFrom, verdict, own, fingering, candidates, chosenBecause } = examined;
+  const played = fingering ? fingeringResult(namedFrom, fingering) : null;
   return {
     measure: note.measure,
     beat: round(note.beat, 3),
     written: formatPitch(note.written),
     state: reading.state,
     verdict,
-    fingered: chosen?.fingered ?? null,
-    side: chosen?.side ?? null,
-    valves: chosen?.valves ?? null,
-    harmonic: chosen?.harmonic ?? null,
-    natural: chosen?.natural ?? null,
-    dropCents: chosen?.dropCents ?? null,
-    deviationCents: chosen?.deviationCents ?? null,
-    ...(chosen?.closing === undefined ? {} : { closing: chosen.closing }),
-    reasons: (chosen ? chosen.reasons : []).concat(
+    fingered: played?.fingered ?? null,
+    side: played?.side ?? null,
+    valves: played?.valves ?? null,
+    harmonic: played?.harmonic ?? null,
+    natural: played?.natural ?? null,
+    dropCents: played?.dropCents ?? null,
+    deviationCents: played?.deviationCents ?? null,
+    ...(played?.closing === undefined ? {} : { closing: played.closing }),
+    chosen: own?.text ?? null,
+    reasons: (played ? played.reasons : []).concat(
       chosenBecause ? choiceText(chosenBecause, ENGLISH_READER) : [],
     ),
     alternatives: candidates
@@ -244,6 +247,8 @@ function becomes(step: RepairStep): string | null {
       return formatPitch(step.written);
     case 'sign':
       return step.sign && SIGN_TEXTS[step.sign];
+    case 'fingering':
+      return step.fingering?.printed ?? null;
     case 'word':
       return step.text;
     case 'join':

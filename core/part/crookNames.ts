@@ -58,6 +58,14 @@ export function crookFromName(name: string): NamedCrook {
   };
 }
 
+/** The note that a name alone stands for, without an octave: `Es`, `Si♭`, `F♯`; `null` for none. `B` alone is B♭. */
+export function keyNamed(name: string): { step: Step; alter: number } | null {
+  const match = NAME.exec(plainName(name));
+  return match && keyOf(match[1]!, '');
+}
+
+const NAME = new RegExp(`^(${SYLLABLE}|${LETTER})$`);
+
 /** Reads a key as its language spells it: German `b` is B♭ and `h` B natural, `es` and `as` are flats. */
 function keyOf(written: string, accidental: string): { step: Step; alter: number } | null {
   const alterBy = /flat|bemol/.test(accidental) ? -1 : /sharp|dies|sostenido/.test(accidental) ? 1 : 0;

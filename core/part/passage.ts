@@ -50,6 +50,8 @@ export interface PassageNote {
   readonly transposition: Transposition | null;
   readonly clef: 'treble' | 'bass' | 'other';
   readonly sign: HandSign | null;
+  /** A fingering printed at the note, as it stands there: `12`, `T0`; whether the horn has it is asked later. `null` for none. */
+  readonly fingering: string | null;
   /** Joins that start here; the last note of a slur is found at the end of the chain the slur spans. */
   readonly joins: readonly Join[];
   /** True when a colour other than black, and not one of ours, was already on the note. */

@@ -20,6 +20,7 @@ export interface PassageOptions {
  * | `E4/2` `E4/0.5` `E4/1/3` | its length in quarters: a half, an eighth, an eighth of a triplet |
  * | `g:D5` | a grace note before the next note |
  * | `E4+` `E4o` `E4½` | the sign at the note: stopped, open, half-stopped |
+ * | `E4<12>` `E4+<T0>` | a fingering printed at the note |
  * | `E4~` `E4^` `E4_` | a glissando, a bend, a tie to the player's next note; signs, joins and length in any order |
  * | `(E4` … `C4)` | a slur from here to there |
  * | `[E4` … `C4]` | a chord, from the top; each note is a player |
@@ -60,9 +61,9 @@ const JOINS = new Map<string, JoinKind>([
 
 const LENGTH = '\\/\\d+(?:\\.\\d+|\\/[1-9]\\d*)?';
 /** Brackets before, `g:`, the pitch, what is added to it in any order, brackets behind. */
-const NOTE = new RegExp(`^([([]*)(g:)?([A-G][#b♯♭x]*-?\\d+)((?:[+o½~^_]|${LENGTH})*)([)\\]]*)$`);
+const NOTE = new RegExp(`^([([]*)(g:)?([A-G][#b♯♭x]*-?\\d+)((?:[+o½~^_]|<[^<>]+>|${LENGTH})*)([)\\]]*)$`);
 const REST = new RegExp(`^r(${LENGTH})?$`);
-const ADDITION = new RegExp(`${LENGTH}|.`, 'g');
+const ADDITION = new RegExp(`${LENGTH}|<[^<>]+>|.`, 'g');
 
 type Draft = Omit<PassageNote, 'joins'> & { readonly joins: { kind: JoinKind; to: Draft }[] };
 
@@ -188,7 +189,9 @@ class PassageReader {
     const lengths = added.filter((one) => one[0] === '/');
     const signs = added.filter((one) => SIGNS.has(one));
     const joins = added.filter((one) => JOINS.has(one));
-    if (lengths.length > 1 || signs.length > 1 || joins.length > 1) throw unread(token);
+    const fingerings = added.filter((one) => one[0] === '<');
+    if (lengths.length > 1 || fingerings.length > 1 || signs.length > 1 || joins.length > 1)
+      throw unread(token);
     const draft: Draft = {
       ...this.place(),
       index: this.drafts.length,
@@ -201,6 +204,7 @@ class PassageReader {
       transposition: this.transposition,
       clef: this.clef,
       sign: signs.length > 0 ? SIGNS.get(signs[0]!)! : null,
+      fingering: fingerings.length > 0 ? fingerings[0]!.slice(1, -1) : null,
       joins: [],
       userColour: false,
     };

@@ -4,7 +4,7 @@ import { linesOf } from '../part/lines.ts';
 import { HAND_SIGNS, type HandSign, type JoinKind, lineNameOf, type Passage } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
-import type { HandState } from '../stopping/fingering.ts';
+import type { Fingering, HandState } from '../stopping/fingering.ts';
 import { muteWord } from './partWords.ts';
 import type { Repair, RepairKind, RepairStep } from './repair.ts';
 
@@ -72,6 +72,38 @@ export function opened(notes: Notes, noteIndex: number): Repair[] {
 export function closed(notes: Notes, noteIndex: number, state: HandState): Repair[] {
   const sign = HAND_SIGNS.filter((one) => one === state && one !== 'open')[0];
   return sign && !isHandState(notes[noteIndex]!.reading.state) ? [signed(notes, [noteIndex], sign)] : [];
+}
+
+/** Most of other fingerings that are offered. */
+const MOST_FINGERINGS = 2;
+
+/** Plays a note on other fingerings that are sure, the player's first choices first, each written over it. */
+export function surer(notes: Notes, noteIndex: number): Repair[] {
+  const { fingering, candidates } = notes[noteIndex]!;
+  return candidates
+    .filter((other) => other !== fingering && other.verdict === 'sure')
+    .slice(0, MOST_FINGERINGS)
+    .map((other) => fingered(notes, noteIndex, other));
+}
+
+/** Writes a fingering over a note in place of the one that stands there. */
+export function fingered(notes: Notes, noteIndex: number, fingering: Fingering | null): Repair {
+  const before = notes[noteIndex]!.own;
+  return {
+    kind: fingering ? 'fingering-taken' : 'fingering-removed',
+    steps: [{ change: 'fingering', noteIndex, fingering, before }],
+  };
+}
+
+/** Takes away the fingerings that are printed over some notes, each by itself and all together. */
+export function unfingered(notes: Notes, noteIndexes: readonly number[]): Repair[] {
+  const own = noteIndexes.filter((index) => notes[index]!.own);
+  const each = own.map((index) => fingered(notes, index, null));
+  if (each.length < 2) return each;
+  return each.concat({
+    kind: 'fingering-removed',
+    steps: ([] as RepairStep[]).concat(...each.map(({ steps }) => steps)),
+  });
 }
 
 /** Writes one word over a note. */

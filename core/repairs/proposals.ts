@@ -8,10 +8,13 @@ import type { Reach } from '../rules/handJoin.ts';
 import type { Finding } from '../rules/rules.ts';
 import {
   closed,
+  fingered,
   octaveAway,
   opened,
   signed,
+  surer,
   underStoppingMute,
+  unfingered,
   unjoined,
   unslurred,
   worded,
@@ -31,29 +34,53 @@ export function proposalsFor({ passage, notes }: Examination, finding: Finding):
   const { word } = notes[at]!.reading;
   switch (finding.id) {
     case 'below-the-hand':
-      return [octaveAway(notes, at, 1), ...opened(notes, at), ...underStoppingMute(passage, notes, at)];
+      return [
+        ...surer(notes, at),
+        ...unfingered(notes, [at]),
+        octaveAway(notes, at, 1),
+        ...opened(notes, at),
+        ...underStoppingMute(passage, notes, at),
+      ];
     case 'rises-not-bends':
-      return [...underStoppingMute(passage, notes, at), octaveAway(notes, at, 1), ...opened(notes, at)];
+      return [
+        ...surer(notes, at),
+        ...unfingered(notes, [at]),
+        ...underStoppingMute(passage, notes, at),
+        octaveAway(notes, at, 1),
+        ...opened(notes, at),
+      ];
     case 'above-the-hand':
-      return [octaveAway(notes, at, -1)];
+      return [...surer(notes, at), ...unfingered(notes, [at]), octaveAway(notes, at, -1)];
     case 'off-pitch':
-      return opened(notes, at);
+      return [...surer(notes, at), ...unfingered(notes, [at]), ...opened(notes, at)];
     case 'mute-and-hand':
       return [
         worded('mute-out', at, muteWord(passage, 'mute-out')),
         ...underStoppingMute(passage, notes, at),
         ...opened(notes, at),
       ];
+    case 'fingering-misses':
+      return [fingered(notes, at, finding.cause.instead), ...unfingered(notes, [at])];
     case 'closes-upward':
     case 'opens-downward':
-      return [...startingOn(finding.cause.starts), ...unjoined(notes, from, at, LINES)];
+      return [
+        ...unfingered(notes, [from, at]),
+        ...startingOn(finding.cause.starts),
+        ...unjoined(notes, from, at, LINES),
+      ];
     case 'no-common-tube': {
       const { nearest, starts } = finding.cause;
       const ends = nearest ? [writtenAs('other-end', notes, at, nearest.written)] : [];
-      return [...ends, ...startingOn(starts), ...unjoined(notes, from, at, LINES)];
+      return [
+        ...unfingered(notes, [from, at]),
+        ...ends,
+        ...startingOn(starts),
+        ...unjoined(notes, from, at, LINES),
+      ];
     }
     case 'slur-leaps':
       return [
+        ...unfingered(notes, [from, at]),
         ...unjoined(notes, from, at, ['tie']),
         ...unslurred(notes, from, at),
         ...onOneSide(notes, from, at),

@@ -1,17 +1,27 @@
 /** What can be changed in a part so that something found in it goes away; as data, so that every door can do it. */
 import type { HandSign, JoinKind } from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
+import type { OwnFingering } from '../plan/examinedNote.ts';
+import type { Fingering } from '../stopping/fingering.ts';
 
 /**
  * One change to a part, at one note. `noteIndex` and `toIndex` are places in the passage, from 0.
  * - `note`: another note is written there
  * - `sign`: a sign for the hand is written over it in place of any other; `null` takes it away
  * - `join`: a tie, slur or line that leads from it to the note at `toIndex` is taken out
+ * - `fingering`: a fingering is written at it in place of any that stood there, or `null` takes that away
  * - `word`: a word is written over the staff where it stands
  */
 export type RepairStep =
   | { readonly change: 'note'; readonly noteIndex: number; readonly written: Pitch }
   | { readonly change: 'sign'; readonly noteIndex: number; readonly sign: HandSign | null }
+  | {
+      readonly change: 'fingering';
+      readonly noteIndex: number;
+      readonly fingering: Fingering | null;
+      /** What stood there and gives way; null for nothing. */
+      readonly before: OwnFingering | null;
+    }
   | { readonly change: 'join'; readonly noteIndex: number; readonly toIndex: number; readonly kind: JoinKind }
   | { readonly change: 'word'; readonly noteIndex: number; readonly text: string };
 
@@ -32,6 +42,9 @@ export const REPAIR_KINDS = [
   /** A sign for the hand over the note. */
   'sign-added',
   'sign-removed',
+  /** A fingering written over the note as the player's own, or one taken away. */
+  'fingering-taken',
+  'fingering-removed',
   /** A word that opens the hand, one that closes it again, one for the mute. */
   'opening-word',
   'closing-word',

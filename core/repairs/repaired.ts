@@ -1,5 +1,7 @@
 /** A part as it reads once a repair is made. */
 import type { Passage, PassageNote, PassageWord } from '../part/passage.ts';
+import type { OwnFingering } from '../plan/examinedNote.ts';
+import { SAME_ONSET } from '../plan/ownFingerings.ts';
 import type { RepairStep } from './repair.ts';
 
 /**
@@ -16,6 +18,7 @@ import type { RepairStep } from './repair.ts';
 export function repaired(passage: Passage, steps: readonly RepairStep[]): Passage {
   if (steps.length === 0) return passage;
   const notes = passage.notes.slice();
+  let kept = passage.words;
   const added: PassageWord[] = [];
   for (const step of steps) {
     const note = notes[step.noteIndex];
@@ -23,11 +26,12 @@ export function repaired(passage: Passage, steps: readonly RepairStep[]): Passag
       throw new RangeError(
         `"noteIndex" must be below ${notes.length}, as many notes as there are, got ${step.noteIndex}`,
       );
+    if (step.change === 'fingering') kept = withoutWord(kept, note, step.before);
     if (step.change === 'word') added.push(wordAt(note, step.text));
     else notes[step.noteIndex] = changed(note, step);
   }
   // Behind the words that stand at the same place already: the last one rules.
-  const words = added.length > 0 ? inOrder(passage.words.concat(added)) : passage.words;
+  const words = added.length > 0 ? inOrder(kept.concat(added)) : kept;
   return { ...passage, notes, words };
 }
 
@@ -37,12 +41,29 @@ function changed(note: PassageNote, step: Exclude<RepairStep, { readonly change:
       return { ...note, written: step.written };
     case 'sign':
       return { ...note, sign: step.sign };
+    case 'fingering':
+      return { ...note, fingering: step.fingering?.printed ?? null };
     case 'join':
       return {
         ...note,
         joins: note.joins.filter(({ kind, to }) => kind !== step.kind || to !== step.toIndex),
       };
   }
+}
+
+/** Without the word over a note that its fingering stood in. */
+function withoutWord(
+  words: readonly PassageWord[],
+  { onsetQuarters, staff }: PassageNote,
+  before: OwnFingering | null,
+): readonly PassageWord[] {
+  if (!before?.isWord) return words;
+  return words.filter(
+    (word) =>
+      word.text !== before.text ||
+      word.staff !== staff ||
+      Math.abs(word.onsetQuarters - onsetQuarters) > SAME_ONSET,
+  );
 }
 
 function wordAt(

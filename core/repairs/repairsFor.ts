@@ -22,7 +22,14 @@ export function repairsFor(examination: Examination, finding: Finding): readonly
   checkObject('examination', examination, 'an examination, as examine makes one');
   checkObject('finding', finding, 'one of its findings');
   const proposals = proposalsFor(examination, finding);
-  return proposals.length === 0 ? proposals : proposals.filter(trialOf(examination, finding));
+  if (proposals.length === 0) return proposals;
+  const helpful = proposals.filter(trialOf(examination, finding));
+  return helpful.filter((repair) => !helpful.some((other) => isPartOf(other, repair)));
+}
+
+/** True where one does less than another, and no less than it takes. */
+function isPartOf(one: Repair, other: Repair): boolean {
+  return one.steps.length < other.steps.length && one.steps.every((step) => other.steps.indexOf(step) >= 0);
 }
 
 const GRAVITY: { readonly [severity in Severity]: number } = { advice: 0, risky: 1, impossible: 2 };

@@ -55,8 +55,13 @@ function stretchAround(
 
 function hangsOnWords({ notes }: Examination, { from, to }: Stretch): boolean {
   for (let i = from; i < to; i++) {
-    const { note, reading } = notes[i]!;
-    if (reading.word !== null || reading.lapsed !== null || (reading.from === 'sign' && !note.sign))
+    const { note, reading, own } = notes[i]!;
+    if (
+      own?.isWord ||
+      reading.word !== null ||
+      reading.lapsed !== null ||
+      (reading.from === 'sign' && !note.sign)
+    )
       return true;
   }
   return false;

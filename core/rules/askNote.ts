@@ -109,6 +109,7 @@ function passageWith(asked: readonly Asked[], transposition: Transposition | nul
       transposition,
       clef: 'treble',
       sign,
+      fingering: null,
       joins: index + 1 < asked.length ? [{ kind: 'glissando', to: index + 1 }] : [],
       userColour: false,
     }),

@@ -17,7 +17,8 @@ import {
   soundingPitch,
   writtenPitch,
 } from '../pitch/pitch.ts';
-import type { ExaminedNote } from '../plan/examinedNote.ts';
+import type { ExaminedNote, OwnFingering } from '../plan/examinedNote.ts';
+import { fingeringAt, fingeringsInWords, playedOn } from '../plan/ownFingerings.ts';
 import { changesBetween } from '../plan/pathCost.ts';
 import { planLine } from '../plan/plan.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
@@ -112,6 +113,9 @@ function* readNotes(passage: Passage, sounding: Sounding, settings: Settings): P
     if (i % NOTES_IN_A_PIECE === NOTES_IN_A_PIECE - 1) yield;
     notes.push(readNote(passage.notes[i]!, readings[i]!, sounding.cents[i]!, sounding, settings));
   }
+  fingeringsInWords(passage, notes).forEach((own, index) => {
+    if (!notes[index]!.own) notes[index] = withOwn(notes[index]!, own);
+  });
   return notes;
 }
 
@@ -128,18 +132,27 @@ function readNote(
   const candidates = soundingCents === null ? NO_FINGERINGS : fingerings(soundingCents, state, player);
   const fingering = candidates.length > 0 ? candidates[0]! : null;
   const isMissing = soundingCents !== null && !fingering;
-  return {
+  const read: ExaminedNote = {
     note,
     reading,
     namedFrom: settings.names === 'f-horn' ? onFHorn(note, sounding) : note.written,
     player,
     soundingCents,
+    own: null,
     fingering,
     candidates,
     nearest: isMissing ? nearestFingering(soundingCents, state, player) : null,
     chosenBecause: null,
     verdict: fingering ? fingering.verdict : isMissing && isHandState(state) ? 'impossible' : 'sure',
   };
+  return note.fingering === null ? read : withOwn(read, fingeringAt(read));
+}
+
+/** A note on the fingering that the part prints, where that gives it. */
+function withOwn(examined: ExaminedNote, own: OwnFingering | null): ExaminedNote {
+  return own?.fingering
+    ? { ...examined, own, fingering: own.fingering, verdict: own.fingering.verdict }
+    : { ...examined, own };
 }
 
 /** What a player of the F horn reads for this sound; old bass clef notes in the octave in which they sound. */
@@ -162,8 +175,12 @@ function naturalReading(reading: HandReading, soundingCents: number | null, play
 /** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
 function* planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): Pieces<void> {
   const planned = line.map((index, at) => {
-    const { candidates, reading } = notes[index]!;
-    return { options: candidates, state: reading.state, step: at > 0 ? steps[at - 1]! : null };
+    const examined = notes[index]!;
+    return {
+      options: playedOn(examined),
+      state: examined.reading.state,
+      step: at > 0 ? steps[at - 1]! : null,
+    };
   });
   for (let at = 1; at < planned.length; at++) {
     if (at % NOTES_IN_A_PIECE === 0) yield;

@@ -7,6 +7,7 @@ import { type HandWay, handWay, movesHand } from '../part/handMotion.ts';
 import { closedness } from '../part/handStates.ts';
 import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
+import { playedOn } from '../plan/ownFingerings.ts';
 import type { Fingering } from '../stopping/fingering.ts';
 import { nameNear } from '../stopping/names.ts';
 import { ECHO_DROP_CENTS, stop } from '../stopping/stopping.ts';
@@ -66,8 +67,8 @@ export function fitsOneTube(from: ExaminedNote, to: ExaminedNote): boolean {
 
 function surestWay(from: ExaminedNote, to: ExaminedNote): HandWay | null {
   let surest: HandWay | null = null;
-  for (const a of from.candidates) {
-    for (const b of to.candidates) {
+  for (const a of playedOn(from)) {
+    for (const b of playedOn(to)) {
       if (a.verdict === 'impossible' || b.verdict === 'impossible') continue;
       const way = handWay(
         { fingering: a, state: from.reading.state },
@@ -175,7 +176,7 @@ const MOST_REACHES = 3;
 function reaches(from: ExaminedNote, leadsTo: (fingering: Fingering) => number | null): readonly Reach[] {
   const found: Reach[] = [];
   const writtenCents = pitchCents(from.note.written);
-  for (const fingering of from.candidates) {
+  for (const fingering of playedOn(from)) {
     if (fingering.verdict === 'impossible') continue;
     const cents = leadsTo(fingering);
     if (cents === null) continue;

@@ -3,6 +3,7 @@ import { aboveTheHand } from './aboveTheHand.ts';
 import { belowTheHand } from './belowTheHand.ts';
 import { closesUpward } from './closesUpward.ts';
 import { echoOrStopped } from './echoOrStopped.ts';
+import { fingeringMisses } from './fingeringMisses.ts';
 import { handTooQuick } from './handTooQuick.ts';
 import { muteAndHand } from './muteAndHand.ts';
 import { neverOpened } from './neverOpened.ts';
@@ -32,7 +33,8 @@ const LIST = [
   noCommonTube,
   slurLeaps,
   handTooQuick,
-  // The words of the part.
+  // The fingerings and words of the part.
+  fingeringMisses,
   signAgainstWord,
   neverOpened,
   echoOrStopped,

@@ -164,6 +164,11 @@ const findings: FindingWords = {
     remedy:
       'Vor den Wechsel eine Pause oder einen längeren Ton setzen, beide Töne offen oder beide gestopft lassen oder sie auf zwei Spieler verteilen.',
   }),
+  'fingering-misses': ({ written, state, horn, text, instead }, speech) => ({
+    brief: 'anderer Ton',
+    message: `Über dem Ton ${speech.note(written)}, ${speech.state(state)}, steht „${text}“; auf dem ${speech.horn(horn)} kommt er damit nicht.`,
+    remedy: `Mit ${speech.valves(instead)} greifen oder den Griff in der Stimme streichen.`,
+  }),
   'sign-against-word': ({ written, state, word, wordState, sinceMeasure }, speech) => ({
     brief: 'Zeichen oder Wort',
     message: `Das Zeichen bei ${speech.note(written)} sagt ${speech.state(state)}, aber „${word}“ (Takt ${sinceMeasure}) gilt noch: Unbezeichnete Töne danach sind wieder ${speech.state(wordState)}.`,
@@ -200,6 +205,8 @@ const repairs: RepairWords = {
     'sign-added': (sign, count) =>
       count > 1 ? `${sign} über ${count} Noten schreiben` : `${sign} schreiben`,
     'sign-removed': (_, count) => (count > 1 ? `Zeichen von ${count} Noten entfernen` : 'Zeichen entfernen'),
+    'fingering-taken': (valves) => `Mit ${valves} greifen`,
+    'fingering-removed': (_, count) => (count > 1 ? 'Beide Griffe streichen' : 'Griff streichen'),
     'opening-word': (word) => `${word} schreiben`,
     'closing-word': (word) => `${word} schreiben`,
     'stopping-mute': (word) => `${word} schreiben`,
@@ -857,6 +864,7 @@ export const commandLine: CommandLineWords = {
     off: 'Abw.',
     verdict: 'Urteil',
     why: 'warum dieser Griff',
+    asPrinted: (text) => `wie in der Stimme: ${text}`,
     sounding: (semitones) =>
       semitones === 0
         ? 'klingt wie notiert'

@@ -160,6 +160,11 @@ const findings: FindingWords = {
     remedy:
       'Put a rest or a longer note before the change, keep both notes open or both stopped, or share them between two players.',
   }),
+  'fingering-misses': ({ written, state, horn, text, instead }, speech) => ({
+    brief: 'other note',
+    message: `"${text}" is printed over ${speech.note(written)} ${speech.state(state)}, but does not give it on a ${speech.horn(horn)}.`,
+    remedy: `Finger it ${speech.valves(instead)}, or take the printed fingering away.`,
+  }),
   'sign-against-word': ({ written, state, word, wordState, sinceMeasure }, speech) => ({
     brief: 'sign or word',
     message: `The sign at ${speech.note(written)} says ${speech.state(state)}, but "${word}" (bar ${sinceMeasure}) still holds: unmarked notes after it are ${speech.state(wordState)} again.`,
@@ -195,6 +200,8 @@ const repairs: RepairWords = {
     'tie-broken': () => 'Break the tie',
     'sign-added': (sign, count) => (count > 1 ? `Write ${sign} over ${count} notes` : `Write ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Take the sign off ${count} notes` : 'Take the sign away'),
+    'fingering-taken': (valves) => `Finger it ${valves}`,
+    'fingering-removed': (_, count) => (count > 1 ? 'Take both fingerings away' : 'Take the fingering away'),
     'opening-word': (word) => `Write ${word}`,
     'closing-word': (word) => `Write ${word}`,
     'stopping-mute': (word) => `Write ${word}`,
@@ -809,6 +816,7 @@ export const commandLine: CommandLineWords = {
     off: 'off',
     verdict: 'verdict',
     why: 'why this fingering',
+    asPrinted: (text) => `as the part prints: ${text}`,
     sounding: (semitones) =>
       semitones === 0
         ? 'sounding as written'

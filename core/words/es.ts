@@ -162,6 +162,11 @@ const findings: FindingWords = {
     remedy:
       'Poner un silencio o una nota más larga antes del cambio, dejar las dos notas abiertas o tapadas, o repartirlas entre dos trompistas.',
   }),
+  'fingering-misses': ({ written, state, horn, text, instead }, speech) => ({
+    brief: 'otra nota',
+    message: `«${text}» está escrito sobre el ${speech.note(written)} ${speech.state(state)}, pero no lo da en una ${speech.horn(horn)}.`,
+    remedy: `Digitar ${speech.valves(instead)}, o quitar la digitación escrita.`,
+  }),
   'sign-against-word': ({ written, state, word, wordState, sinceMeasure }, speech) => ({
     brief: 'signo o palabra',
     message: `El signo en ${speech.note(written)} dice «${speech.state(state)}», pero «${word}» (compás ${sinceMeasure}) sigue vigente: después, lo que no lleva signo vuelve a ser ${speech.state(wordState)}.`,
@@ -197,6 +202,8 @@ const repairs: RepairWords = {
     'tie-broken': () => 'Cortar la ligadura de unión',
     'sign-added': (sign, count) => (count > 1 ? `Escribir ${sign} sobre ${count} notas` : `Escribir ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Quitar el signo de ${count} notas` : 'Quitar el signo'),
+    'fingering-taken': (valves) => `Digitar ${valves}`,
+    'fingering-removed': (_, count) => (count > 1 ? 'Quitar las dos digitaciones' : 'Quitar la digitación'),
     'opening-word': (word) => `Escribir ${word}`,
     'closing-word': (word) => `Escribir ${word}`,
     'stopping-mute': (word) => `Escribir ${word}`,
@@ -838,6 +845,7 @@ export const commandLine: CommandLineWords = {
     off: 'desv.',
     verdict: 'veredicto',
     why: 'por qué esta digitación',
+    asPrinted: (text) => `como está escrito: ${text}`,
     sounding: (semitones) =>
       semitones === 0
         ? 'suena como está escrita'

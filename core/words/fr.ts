@@ -163,6 +163,11 @@ const findings: FindingWords = {
     remedy:
       'Mettre un silence ou une note plus longue avant le changement, garder les deux notes ouvertes ou bouchées, ou les partager entre deux cornistes.',
   }),
+  'fingering-misses': ({ written, state, horn, text, instead }, speech) => ({
+    brief: 'autre note',
+    message: `« ${text} » est écrit au-dessus du ${speech.note(written)} ${speech.state(state)}, mais ne le donne pas sur un ${speech.horn(horn)}.`,
+    remedy: `Doigter ${speech.valves(instead)}, ou effacer le doigté écrit.`,
+  }),
   'sign-against-word': ({ written, state, word, wordState, sinceMeasure }, speech) => ({
     brief: 'signe ou mot',
     message: `Le signe sur ${speech.note(written)} dit « ${speech.state(state)} », mais « ${word} » (mesure ${sinceMeasure}) vaut toujours : ensuite, ce qui n’a pas de signe redevient ${speech.state(wordState)}.`,
@@ -198,6 +203,8 @@ const repairs: RepairWords = {
     'tie-broken': () => 'Couper la liaison de durée',
     'sign-added': (sign, count) => (count > 1 ? `Écrire ${sign} sur ${count} notes` : `Écrire ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Ôter le signe de ${count} notes` : 'Ôter le signe'),
+    'fingering-taken': (valves) => `Doigter ${valves}`,
+    'fingering-removed': (_, count) => (count > 1 ? 'Effacer les deux doigtés' : 'Effacer le doigté'),
     'opening-word': (word) => `Écrire ${word}`,
     'closing-word': (word) => `Écrire ${word}`,
     'stopping-mute': (word) => `Écrire ${word}`,
@@ -860,6 +867,7 @@ export const commandLine: CommandLineWords = {
     off: 'écart',
     verdict: 'verdict',
     why: 'pourquoi ce doigté',
+    asPrinted: (text) => `comme écrit : ${text}`,
     sounding: (semitones) =>
       semitones === 0
         ? 'sonne comme écrit'

@@ -166,6 +166,11 @@ const findings: FindingWords = {
     remedy:
       'Mettere una pausa o una nota più lunga prima del cambio, tenere le due note entrambe aperte o chiuse, o dividerle fra due esecutori.',
   }),
+  'fingering-misses': ({ written, state, horn, text, instead }, speech) => ({
+    brief: 'altra nota',
+    message: `«${text}» sta scritto sopra il ${speech.note(written)} ${speech.state(state)}, ma non lo dà su un ${speech.horn(horn)}.`,
+    remedy: `Diteggiare ${speech.valves(instead)}, o togliere la posizione scritta.`,
+  }),
   'sign-against-word': ({ written, state, word, wordState, sinceMeasure }, speech) => ({
     brief: 'segno o parola',
     message: `Il segno su ${speech.note(written)} dice «${speech.state(state)}», ma «${word}» (battuta ${sinceMeasure}) vale ancora: dopo, ciò che non ha segno torna ${speech.state(wordState)}.`,
@@ -201,6 +206,8 @@ const repairs: RepairWords = {
     'tie-broken': () => 'Spezzare la legatura di valore',
     'sign-added': (sign, count) => (count > 1 ? `Scrivere ${sign} su ${count} note` : `Scrivere ${sign}`),
     'sign-removed': (_, count) => (count > 1 ? `Togliere il segno da ${count} note` : 'Togliere il segno'),
+    'fingering-taken': (valves) => `Diteggiare ${valves}`,
+    'fingering-removed': (_, count) => (count > 1 ? 'Togliere le due posizioni' : 'Togliere la posizione'),
     'opening-word': (word) => `Scrivere ${word}`,
     'closing-word': (word) => `Scrivere ${word}`,
     'stopping-mute': (word) => `Scrivere ${word}`,
@@ -848,6 +855,7 @@ export const commandLine: CommandLineWords = {
     off: 'scarto',
     verdict: 'giudizio',
     why: 'perché questa posizione',
+    asPrinted: (text) => `come sta scritto: ${text}`,
     sounding: (semitones) =>
       semitones === 0
         ? 'suona come scritto'

@@ -2,6 +2,7 @@
 import { SIGN_TEXTS } from '../data/signs.ts';
 import type { Repair, RepairStep } from '../repairs/repair.ts';
 import type { RepairWords } from './areas/repairs.ts';
+import { valvesText } from './fingerings.ts';
 import type { Reader } from './language.ts';
 import { noteName } from './noteNames.ts';
 
@@ -28,6 +29,8 @@ function whatOf(step: RepairStep, reader: Reader): string {
       return noteName(step.written, reader);
     case 'sign':
       return step.sign ? SIGN_TEXTS[step.sign] : '';
+    case 'fingering':
+      return step.fingering ? valvesText(step.fingering, reader) : '';
     case 'word':
       return reader.words.repairs.quoted(step.text);
     case 'join':

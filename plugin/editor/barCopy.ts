@@ -3,6 +3,7 @@
  * what they stand for is deleted, touching them ends the host. What the user did not write is left out: our marks, colours.
  */
 import { isOurMark } from '../../core/index.ts';
+import { fingeringsAt } from './fingeringsInScore.ts';
 import {
   type HostChord,
   type HostElement,
@@ -80,7 +81,8 @@ function copyOfChord(root: HostRoot, chord: ScoreChord): ScoreChord {
   };
 }
 
-function copyOfNote({ fractionFromTicks }: HostRoot, note: HostNote, tick: number): HostNote {
+function copyOfNote(root: HostRoot, note: HostNote, tick: number): HostNote {
+  const { fractionFromTicks } = root;
   const { pitch, tpc1, tpc2, tpc, line, tieForward, tieBack, spannerForward, staff } = note;
   let stated: object | undefined;
   if (staff && fractionFromTicks) {
@@ -98,6 +100,7 @@ function copyOfNote({ fractionFromTicks }: HostRoot, note: HostNote, tick: numbe
     tieBack: tieBack ? {} : null,
     spannerForward: spannerForward && listOf(spannerForward).map(({ type }: HostElement) => ({ type })),
     staff: stated,
+    elements: fingeringsAt(root, note).map(({ type, text, visible }) => ({ type, text, visible })),
     color: BLACK,
   } as unknown as HostNote;
 }

@@ -72,6 +72,10 @@ export interface HostNote extends HostElement {
   readonly line: number;
   /** False for a note that playback leaves out. */
   readonly play?: boolean;
+  /** What hangs on it: fingerings, symbols. */
+  readonly elements?: HostList<HostText>;
+  /** From 3.3, as far as it is used here. */
+  add?(element: HostElement): void;
   readonly accidental: HostElement | null;
   readonly dots: HostList<HostElement>;
   /** From 3.3. */

@@ -53,8 +53,8 @@ function sumOf({ notes, words }: Passage): number {
   const add = (text: string) => {
     for (let i = 0; i < text.length; i++) sum = (Math.imul(sum, 31) + text.charCodeAt(i)) | 0;
   };
-  for (const { written, sign, joins, onsetQuarters } of notes) {
-    add(`${onsetQuarters}${written.step}${written.alter}${written.octave}${sign ?? ''}`);
+  for (const { written, sign, fingering, joins, onsetQuarters } of notes) {
+    add(`${onsetQuarters}${written.step}${written.alter}${written.octave}${sign ?? ''}${fingering ?? ''}`);
     for (const { kind, to } of joins) add(kind + to);
   }
   for (const { text, onsetQuarters } of words) add(onsetQuarters + text);

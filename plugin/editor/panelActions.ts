@@ -73,7 +73,7 @@ export class PanelActions {
     this.change(
       repairText(repair, this.controls.reader),
       (score) => {
-        writeRepair(host, score, repair.steps, part.passage.notes, part.addresses);
+        writeRepair(host, score, repair.steps, part.passage.notes, part.addresses, this.controls.reader);
         this.shownNote = this.select(address) ? address : null;
       },
       () => place.list.placeOf(finding, address) === null,

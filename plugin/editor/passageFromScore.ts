@@ -3,6 +3,7 @@
 import type { Pieces, Pitch, Transposition } from '../../core/index.ts';
 import type { OpenNote } from '../musicxml/read/joins.ts';
 import { addToChord, type ReadNote, settleChord } from '../musicxml/read/readNote.ts';
+import { fingeringOf } from './fingeringsInScore.ts';
 import { type Host, type HostNote, TICKS_PER_QUARTER } from './hostApi.ts';
 import { joinNotes } from './joinsInScore.ts';
 import { userColoured } from './ownMarks.ts';
@@ -115,6 +116,7 @@ function chordOf(
         transposition: stated ?? transpositionOf(hostNote, name),
         clef: clefOf(hostNote),
         sign,
+        fingering: fingeringOf(host.root, hostNote),
         joins: [],
         userColour: coloured(hostNote),
       },

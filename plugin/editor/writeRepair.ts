@@ -2,13 +2,18 @@
 import {
   escapedText,
   fifthsOf,
+  fingeredPitch,
   type HandSign,
+  noteClassName,
+  type OwnFingering,
   type PassageNote,
   type Pitch,
   pitchCents,
+  type Reader,
   type RepairStep,
 } from '../../core/index.ts';
 import { EditorFault } from './editorFault.ts';
+import { fingeringsAt } from './fingeringsInScore.ts';
 import { glyphOf } from './handSigns.ts';
 import {
   type Host,
@@ -17,11 +22,13 @@ import {
   type HostElement,
   type HostNote,
   type HostScore,
+  type HostText,
   listOf,
 } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
-import { cursorOn, moveTo } from './place.ts';
+import { plainText } from './ownMarks.ts';
+import { cursorOn, moveTo, VOICES } from './place.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
 import { inOneStep, type UndoStep } from './undoStep.ts';
 
@@ -30,6 +37,13 @@ export type PlacedStep =
   | { readonly change: 'note'; readonly at: NoteAddress; readonly from: Pitch; readonly to: Pitch }
   | { readonly change: 'sign'; readonly at: NoteAddress; readonly sign: HandSign | null }
   | { readonly change: 'word'; readonly at: NoteAddress; readonly text: string }
+  | {
+      readonly change: 'fingering';
+      readonly at: NoteAddress;
+      /** At the note; as a word, where the editor takes none there. */
+      readonly text: { readonly note: string; readonly word: string } | null;
+      readonly before: OwnFingering | null;
+    }
   | { readonly change: 'elements'; readonly elements: readonly HostElement[] };
 
 /** Puts the steps of a repair where they belong. @param addresses of the notes, one by one */
@@ -39,12 +53,13 @@ export function writeRepair(
   steps: readonly RepairStep[],
   notes: readonly PassageNote[],
   addresses: readonly NoteAddress[],
+  reader: Reader,
 ): void {
   // What is to be taken out is looked up first: that may need a selection, which nothing can make within a step.
   writePlaced(
     host,
     score,
-    steps.map((step) => placed(host, score, step, notes, addresses)),
+    steps.map((step) => placed(host, score, step, notes, addresses, reader)),
   );
 }
 
@@ -54,6 +69,7 @@ function placed(
   step: RepairStep,
   notes: readonly PassageNote[],
   addresses: readonly NoteAddress[],
+  reader: Reader,
 ): PlacedStep {
   const at = addresses[step.noteIndex]!;
   switch (step.change) {
@@ -63,6 +79,13 @@ function placed(
       return { change: 'sign', at, sign: step.sign };
     case 'word':
       return { change: 'word', at, text: step.text };
+    case 'fingering': {
+      const { fingering, before } = step;
+      const name =
+        fingering && noteClassName(fingeredPitch(notes[step.noteIndex]!.written, fingering), reader);
+      const text = fingering && { note: fingering.printed, word: `${name} ${fingering.printed}` };
+      return { change: 'fingering', at, text, before };
+    }
     case 'join': {
       const [first, last] = step.kind === 'slur' ? slurSpan(notes, step) : [step.noteIndex, step.toIndex];
       const span = {
@@ -155,6 +178,9 @@ function carryOut(host: Host, score: HostScore, placed: PlacedStep, pitch: numbe
     case 'word':
       addWord(host, score, placed.at, placed.text, step);
       return;
+    case 'fingering':
+      setFingering(host, score, placed, step);
+      return;
     case 'elements':
       for (const element of placed.elements) takeOut(host, element, step);
   }
@@ -188,6 +214,41 @@ function addWord(
   word.text = escapedText(text);
   cursor.add(word);
   step.changes += 1;
+}
+
+function setFingering(
+  host: Host,
+  score: HostScore,
+  { at, text, before }: Extract<PlacedStep, { change: 'fingering' }>,
+  step: UndoStep,
+): void {
+  const { root } = host;
+  const note = noteOf(host, score, at);
+  const gone: HostElement[] = before?.isWord
+    ? wordsAt(score, at).filter((word) => plainText(word.text) === before.text)
+    : fingeringsAt(root, note);
+  if (before && gone.length === 0) throw new EditorFault((faults) => faults.nothingToTakeOut);
+  for (const element of gone) takeOut(host, element, step);
+  if (!text) return;
+  // Before 3.3 nothing that a plugin makes can be hung on a note.
+  if (typeof note.add !== 'function') {
+    addWord(host, score, at, text.word, step);
+    return;
+  }
+  const fingering = root.newElement(root.Element.FINGERING);
+  fingering.text = text.note;
+  note.add(fingering);
+  step.changes += 1;
+}
+
+/** The texts over a place of a staff. */
+function wordsAt(score: HostScore, { tick, track }: NoteAddress): HostText[] {
+  const cursor = cursorOn(score, track);
+  moveTo(cursor, tick);
+  const staff = Math.floor(track / VOICES);
+  return listOf(cursor.segment?.annotations).filter(
+    (one) => typeof (one as HostText).text === 'string' && Math.floor(one.track / VOICES) === staff,
+  ) as HostText[];
 }
 
 function takeOut({ root }: Host, element: HostElement, step: UndoStep): void {

@@ -109,6 +109,7 @@ function restlessPart(size: number): Passage {
       clef: 'treble',
       sign: index % 16 < 8 ? null : 'stopped',
       joins: index + 1 < size && random(20) === 0 ? [{ kind: 'glissando', to: index + 1 }] : [],
+      fingering: null,
       userColour: false,
     });
   }

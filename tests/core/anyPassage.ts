@@ -17,6 +17,8 @@ const TEXTS = [
   'Allegro',
   'stop mute',
   'nat.',
+  'T23',
+  'B 2',
 ];
 const KEYS: (Transposition | null)[] = [
   HORN_IN_F,
@@ -32,6 +34,10 @@ const anyNote = fc.record({
   gap: fc.constantFrom(0.25, 0.5, 1, 8),
   grace: fc.boolean(),
   sign: fc.constantFrom(null, null, 'stopped' as const, 'open' as const, 'half-stopped' as const),
+  fingering: fc.oneof(
+    { weight: 9, arbitrary: fc.constant(null) },
+    fc.constantFrom('0', '12', 'T12', '1+3', 'T123', '9'),
+  ),
   voice: fc.constantFrom('1', '1', '2'),
   clef: fc.constantFrom('treble' as const, 'treble' as const, 'bass' as const),
   transposition: fc.constantFrom(...KEYS),
@@ -69,6 +75,7 @@ export const anyPassage: fc.Arbitrary<Passage> = fc.array(anyNote, { maxLength: 
       transposition: draft.transposition,
       clef: draft.clef,
       sign: draft.sign,
+      fingering: draft.fingering,
       joins:
         draft.join && index + draft.reach < drafts.length
           ? [{ kind: draft.join, to: index + draft.reach }]

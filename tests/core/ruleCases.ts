@@ -139,6 +139,14 @@ export const CASES: { readonly [id: string]: readonly Case[] } = {
     // The mute stays in: no hand moves.
     { part: '@240 "con sord." E4/0.25 F4/0.25', at: [] },
   ],
+  'fingering-misses': [
+    { part: 'C5+<2> A4<12> A4<T12> Ab3+<13> Ab3+<T123> E4<0> "T12" A4', at: [] },
+    // Counts of players and bars, other signs, and valves that the horn has not.
+    { part: '"12" C5+ "a 2" D5+ C5+<p> C5+<9> C5+<7>', at: [] },
+    { part: 'C5+<T12>', at: [], horn: 'single-f' },
+    { part: 'C5+<1>', at: [0], names: ['"1"', 'C5 stopped', 'double horn', 'Finger it 2'] },
+    { part: 'C5<0> C5+<0> "T2" A4 [E4+<3> C4+<2>]', at: [1, 2, 3] },
+  ],
   'sign-against-word': [
     { part: '"gestopft" E4 F4+ "offen" G4 A4o B4+', at: [] },
     { part: '"con sord." E4 F4o G4', at: [] },

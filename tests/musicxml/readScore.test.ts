@@ -1,5 +1,6 @@
 /** What is read of each thing a horn part prints. Elements and their meaning: MusicXML 4.0, W3C Community Group Final Report. */
 import { describe, expect, it } from 'vitest';
+import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { formatPitch } from '../../core/pitch/pitch.ts';
 import { type HornPart, readScore } from '../../plugin/musicxml/index.ts';
 import { noteOf, readSmall, smallScore } from './smallScore.ts';
@@ -50,6 +51,31 @@ describe('signs for the hand', () => {
       noteOf(['E4', 'G4', 'C5'][i]!, 2, element === '' ? '' : technical(element), i === 0 ? '' : '<chord/>'),
     );
     expect(signs(readSmall([first + rest.join('')]))).toEqual(expected);
+  });
+});
+
+describe('fingerings', () => {
+  const fingerings = (content: string) =>
+    readSmall([noteOf('C5', 2, technical(content))]).passage.notes.map(({ fingering }) => fingering);
+
+  it.each([
+    ['<fingering>T12</fingering>', 'T12'],
+    ['<stopped/><fingering> 2\n</fingering>', '2'],
+    ['<fingering>2</fingering><fingering>13</fingering>', '2'],
+    ['<fingering alternate="yes">13</fingering><fingering>2</fingering>', '2'],
+    ['<fingering substitution="yes">13</fingering>', null],
+    ['<fingering/>', null],
+    [`<fingering>${MARK_PREFIX}2</fingering>`, null],
+    ['<string>2</string>', null],
+  ])('%s is %s', (content, text) => {
+    expect(fingerings(content)).toEqual([text]);
+  });
+
+  it('stand at one note of a chord', () => {
+    const { passage } = readSmall([
+      noteOf('E4', 2, technical('<fingering>2</fingering>')) + noteOf('C5', 2, '', '<chord/>'),
+    ]);
+    expect(passage.notes.map(({ fingering }) => fingering)).toEqual(['2', null]);
   });
 });
 

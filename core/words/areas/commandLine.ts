@@ -219,6 +219,8 @@ export interface CommandLineWords {
     readonly off: string;
     readonly verdict: string;
     readonly why: string;
+    /** The part prints this fingering itself. @param text as it stands there */
+    asPrinted(text: string): string;
     /** How a part sounds against what it prints. @param semitones above 0 for higher; 0 for as written */
     sounding(semitones: number): string;
   };

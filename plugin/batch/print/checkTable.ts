@@ -67,7 +67,7 @@ function noteTable(shown: readonly ExaminedNote[], reader: Reader): string[] {
       { heading: table.verdict },
       { heading: table.why },
     ],
-    shown.map(({ note, reading, namedFrom, fingering, chosenBecause, verdict }) => [
+    shown.map(({ note, reading, namedFrom, own, fingering, chosenBecause, verdict }) => [
       note.measure,
       decimalText(note.beat, 2, reader),
       noteName(note.written, reader),
@@ -82,7 +82,7 @@ function noteTable(shown: readonly ExaminedNote[], reader: Reader): string[] {
           ]
         : ['–', '', '', '', '']),
       verdictText(verdict, reader),
-      chosenBecause ? choiceText(chosenBecause, reader) : '',
+      own?.fingering ? table.asPrinted(own.text) : chosenBecause ? choiceText(chosenBecause, reader) : '',
     ]),
     '    ',
   );

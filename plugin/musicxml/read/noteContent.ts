@@ -22,6 +22,8 @@ export interface NoteContent {
   /** True for a note with a head that is not printed. */
   readonly isHeadless: boolean;
   readonly sign: HandSign | null;
+  /** The text of its first fingering that is no other's alternative and no mark of ours. */
+  readonly fingering: string | null;
   readonly startsTie: boolean;
   readonly endsTie: boolean;
   readonly hasBend: boolean;

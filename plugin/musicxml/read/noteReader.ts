@@ -63,6 +63,8 @@ export class NoteReader implements ElementReader {
   private isOwn = false;
   private ownStart = 0;
   private isPastNotations = false;
+  /** True within a fingering that stands beside another one. */
+  private isOther = false;
   private readonly source: Source;
   private readonly pitches = new Map<number, Pitch>();
   /** What the text asked for last is of. */
@@ -165,6 +167,7 @@ export class NoteReader implements ElementReader {
         return false;
       case 'fingering':
         this.ownStart = spaceBefore(this.source.text, this.source.tagStart());
+        this.isOther = attributes.alternate === 'yes' || attributes.substitution === 'yes';
         this.wanted = part;
         return true;
       case 'notehead':
@@ -209,6 +212,7 @@ export class NoteReader implements ElementReader {
         return;
       case 'fingering':
         if (isOwnText(text)) this.endOwn();
+        else if (!this.isOther && text.trim() !== '') content.fingering = content.fingering ?? text.trim();
     }
   }
 
@@ -257,6 +261,7 @@ function emptyContent(): Filled<NoteContent> {
     isGrace: false,
     isHeadless: false,
     sign: null,
+    fingering: null,
     startsTie: false,
     endsTie: false,
     hasBend: false,

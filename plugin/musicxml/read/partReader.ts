@@ -177,7 +177,7 @@ export class PartReader implements NoteListener {
     const onsetQuarters = this.onset();
     const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
-    const { noteheadColour, sign, isGrace, joinEnds } = content;
+    const { noteheadColour, sign, fingering, isGrace, joinEnds } = content;
     const read: ReadNote = {
       note: {
         index: 0,
@@ -195,6 +195,7 @@ export class PartReader implements NoteListener {
         transposition,
         clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
         sign,
+        fingering,
         joins: NO_JOINS,
         userColour: isColoured || (noteheadColour !== null && !BLACK.test(noteheadColour)),
       },
