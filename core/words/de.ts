@@ -893,8 +893,8 @@ export const commandLine: CommandLineWords = {
 const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Gestopfte Töne: ${horn}`,
   notesOn: (horn) => `Die Hand im Schalltrichter: ${horn}`,
-  fingeredReading: 'Fett: der gegriffene Ton und die Ventile.',
-  naturalReading: 'Fett: o offen; ¼ ½ ¾ so weit geschlossen; + gestopft.',
+  fingeredReading: (example) => `${example}: der gegriffene Ton und die Ventile.`,
+  naturalReading: 'o offen; ¼ ½ ¾ so weit geschlossen; + gestopft.',
   naturalPitchReading: 'In Klammern: was klingt, wenn die Hand öffnet.',
   arrows: '↑ ↓: fast einen Viertelton darüber oder darunter.',
   bassClef: 'Der Bassschlüssel gilt, wie er dasteht.',

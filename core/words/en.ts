@@ -844,8 +844,8 @@ export const commandLine: CommandLineWords = {
 const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Stopped notes: ${horn}`,
   notesOn: (horn) => `The hand in the bell: ${horn}`,
-  fingeredReading: 'Bold: the note to finger and the valves.',
-  naturalReading: 'Bold: o open; ¼ ½ ¾ so far closed; + stopped.',
+  fingeredReading: (example) => `${example}: the note to finger and the valves.`,
+  naturalReading: 'o open; ¼ ½ ¾ so far closed; + stopped.',
   naturalPitchReading: 'In brackets: what sounds when the hand opens.',
   arrows: '↑ ↓: nearly a quarter tone above or below.',
   bassClef: 'The bass clef is meant as it stands.',

@@ -874,8 +874,8 @@ export const commandLine: CommandLineWords = {
 const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Sonidos tapados: ${horn}`,
   notesOn: (horn) => `La mano en el pabellón: ${horn}`,
-  fingeredReading: 'En negrita: la nota que se digita y los pistones.',
-  naturalReading: 'En negrita: o abierto; ¼ ½ ¾ cerrado en esa medida; + tapado.',
+  fingeredReading: (example) => `${example}: la nota que se digita y los pistones.`,
+  naturalReading: 'o abierto; ¼ ½ ¾ cerrado en esa medida; + tapado.',
   naturalPitchReading: 'Entre paréntesis: lo que suena cuando la mano abre.',
   arrows: '↑ ↓: casi un cuarto de tono por encima o por debajo.',
   bassClef: 'La clave de fa vale tal como está escrita.',

@@ -895,8 +895,8 @@ export const commandLine: CommandLineWords = {
 const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Sons bouchés : ${horn}`,
   notesOn: (horn) => `La main dans le pavillon : ${horn}`,
-  fingeredReading: 'En gras : la note doigtée et les pistons.',
-  naturalReading: 'En gras : o ouvert ; ¼ ½ ¾ fermé d’autant ; + bouché.',
+  fingeredReading: (example) => `${example} : la note doigtée et les pistons.`,
+  naturalReading: 'o ouvert ; ¼ ½ ¾ fermé d’autant ; + bouché.',
   naturalPitchReading: 'Entre parenthèses : ce qui sonne quand la main ouvre.',
   arrows: '↑ ↓ : près d’un quart de ton au-dessus ou au-dessous.',
   bassClef: 'La clé de fa vaut telle qu’elle est écrite.',

@@ -883,8 +883,8 @@ export const commandLine: CommandLineWords = {
 const chart: ChartWords = {
   stoppedNotesOn: (horn) => `Suoni chiusi: ${horn}`,
   notesOn: (horn) => `La mano nella campana: ${horn}`,
-  fingeredReading: 'In grassetto: la nota da diteggiare e i pistoni.',
-  naturalReading: 'In grassetto: o aperto; ¼ ½ ¾ chiuso di tanto; + chiuso del tutto.',
+  fingeredReading: (example) => `${example}: la nota da diteggiare e i pistoni.`,
+  naturalReading: 'o aperto; ¼ ½ ¾ chiuso di tanto; + chiuso del tutto.',
   naturalPitchReading: 'Tra parentesi: ciò che suona quando la mano apre.',
   arrows: '↑ ↓: quasi un quarto di tono sopra o sotto.',
   bassClef: 'La chiave di basso vale come sta scritta.',

@@ -58,6 +58,11 @@ export function chartText(
   );
 }
 
+/** Bars of a chart are cells of a table: they have a number in the file, as they must, and none in print. */
+export function measureNumber(number: number) {
+  return { number, implicit: 'yes' };
+}
+
 /** What breaks the line before a measure. */
 export function lineBreak(): XmlElement {
   return element('print', { 'new-system': 'yes' });
@@ -103,15 +108,15 @@ export function clefChange(clef: ChartClef): readonly XmlElement[] {
   return [element('attributes', {}, clefElement(clef)), unseenRest()];
 }
 
-/** A quarter of nothing. */
-export function unseenRest(): XmlElement {
+/** Nothing, for so long. */
+export function unseenRest(type: 'quarter' | 'half' = 'quarter'): XmlElement {
   return element(
     'note',
     { 'print-object': 'no' },
     element('rest'),
-    element('duration', {}, 1),
+    element('duration', {}, type === 'half' ? 2 : 1),
     element('voice', {}, 1),
-    element('type', {}, 'quarter'),
+    element('type', {}, type),
   );
 }
 

@@ -74,7 +74,7 @@ export async function chartPage(player: Settings, reader: Reader = ENGLISH_READE
     header: html`<h1>${title}</h1>`,
     main: html`<section class="front" aria-labelledby="chart"><h2 class="unseen" id="chart">${words.chart}</h2><ol class="cards large" style="--columns: ${columns}; ${large}">${await cards(main)}</ol>
 ${strips.length > 0 && html`<div class="beside">${strips}</div>`}
-<p class="legend">${chartLegend(player, notes, reader).join(' ').replace('↑ ↓', '↑\u00a0↓')}</p></section>
+<p class="legend">${chartLegend(player, notes, reader).join(' ')}</p></section>
 ${chartBack(notes, player, reader)}`,
     footer: html`<p>${words.madeBy}</p>`,
     engravings,

@@ -16,14 +16,22 @@ import { pitchElement, signElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import { chartText, clefChange, firstAttributes, lineBreak, startsLine, unseenRest } from './chartFrame.ts';
+import {
+  chartText,
+  clefChange,
+  firstAttributes,
+  lineBreak,
+  measureNumber,
+  startsLine,
+  unseenRest,
+} from './chartFrame.ts';
 import { chartLegend } from './chartLegend.ts';
 import { type ChartNote, chartNotes, clefOf } from './chartNotes.ts';
 import { PAGE_ID } from './engrave.ts';
 import { audibleCents, fingeredText } from './fingeringTable.ts';
 
 /** Notes on a line of the score, each with the bar of its other ways; and without, on a horn that has none. */
-const NOTES_A_LINE = 3;
+const NOTES_A_LINE = 4;
 const BARE_NOTES_A_LINE = 6;
 /** Other ways beyond so many do not fit a bar. */
 const MOST_OTHERS = 3;
@@ -70,15 +78,16 @@ export function chartScoreText(player: Settings, reader: Reader): string {
     measures.push(
       element(
         'measure',
-        { number: measures.length + 1 },
+        measureNumber(measures.length + 1),
         i > 0 && startsLine(i, notes.length, aLine) ? lineBreak() : null,
         i === 0 ? firstAttributes(player, clefOf(note)) : null,
         noteElement(note),
-        ...(others.length > 0 ? [] : change),
-        barline(others.length > 0 ? 'none' : 'light-light'),
+        // Room: of short bars alone an editor leaves the last line short.
+        ...(hasOthers ? [] : [unseenRest('half'), ...change]),
+        barline(hasOthers ? 'none' : 'light-light'),
       ),
     );
-    if (others.length > 0) measures.push(othersMeasure(note, others, change, measures.length + 1, reader));
+    if (hasOthers) measures.push(othersMeasure(note, others, change, measures.length + 1, reader));
   });
   const systems = Math.ceil(notes.length / aLine);
   const score = readScore(chartText(chartTitle(player, reader), measures, systems, legend));
@@ -106,7 +115,7 @@ function noteElement({ examined: { note } }: ChartNote): XmlElement {
   );
 }
 
-/** Cue notes, a quarter each, the fingering over each and how far it is off where that is heard. */
+/** Cue notes, a half each for the width of their texts, the fingering over each and how far it is off where that is heard. */
 function othersMeasure(
   { examined: { note, namedFrom } }: ChartNote,
   others: readonly Fingering[],
@@ -114,10 +123,9 @@ function othersMeasure(
   number: number,
   reader: Reader,
 ): XmlElement {
-  const rest = 4 - others.length;
   return element(
     'measure',
-    { number },
+    measureNumber(number),
     ...others.flatMap((other) => {
       const lines = [audibleCents(other), fingeredText(namedFrom, other, reader)].filter(
         (line) => line !== '',
@@ -126,21 +134,25 @@ function othersMeasure(
         element(
           'direction',
           { placement: 'above' },
-          element('direction-type', {}, element('words', { 'font-size': 7 }, lines.join('\n'))),
+          element(
+            'direction-type',
+            {},
+            element('words', { 'font-size': 7, 'font-style': 'normal' }, lines.join('\n')),
+          ),
         ),
         element(
           'note',
           {},
           element('cue'),
           pitchElement(note.written),
-          element('duration', {}, 1),
+          element('duration', {}, 2),
           element('voice', {}, 1),
-          element('type', { size: 'cue' }, 'quarter'),
+          element('type', { size: 'cue' }, 'half'),
           accidental(note.written.alter),
         ),
       ];
     }),
-    ...Array.from({ length: rest }, unseenRest),
+    ...Array.from({ length: MOST_OTHERS - others.length }, () => unseenRest('half')),
     ...change,
     barline('light-light'),
   );

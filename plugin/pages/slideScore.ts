@@ -11,7 +11,15 @@ import { pitchElement } from '../etude/scoreNote.ts';
 import { element, type XmlElement } from '../etude/xmlTree.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
-import { type ChartClef, chartText, clefChange, firstAttributes, lineBreak } from './chartFrame.ts';
+import {
+  type ChartClef,
+  chartText,
+  clefChange,
+  firstAttributes,
+  lineBreak,
+  measureNumber,
+  unseenRest,
+} from './chartFrame.ts';
 import { closedBy } from './fingeringTable.ts';
 import type { HandSlide } from './handSlides.ts';
 
@@ -104,10 +112,10 @@ export function slideScoreText(
       measures.push(
         element(
           'measure',
-          { number },
+          measureNumber(number),
           lineStarts[i] && number > 1 ? lineBreak() : null,
           number === 1 ? firstAttributes(player, clef) : null,
-          isFirst && hasHeadings ? heading(HEADINGS[move]) : null,
+          ...(isFirst && hasHeadings ? heading(HEADINGS[move]) : []),
           ...notesOf(slide, move),
           ...(i === slides.length - 1 && nextRow && nextRow.clef !== clef ? clefChange(nextRow.clef) : []),
           barline(isLastOfNote ? 'light-light' : 'none'),
@@ -159,12 +167,13 @@ function notesOf(slide: HandSlide, move: HandMove): readonly XmlElement[] {
   });
 }
 
-function heading(text: string): XmlElement {
-  return element(
-    'direction',
-    { placement: 'above' },
-    element('direction-type', {}, element('words', { 'font-weight': 'bold', 'font-size': 11 }, text)),
-  );
+/** Stands before the first note, with nothing below it that it could climb over. */
+function heading(text: string): readonly XmlElement[] {
+  const words = element('words', { 'font-weight': 'bold', 'font-size': 9, 'font-style': 'normal' }, text);
+  return [
+    element('direction', { placement: 'above' }, element('direction-type', {}, words)),
+    unseenRest('half'),
+  ];
 }
 
 function barline(style: 'light-light' | 'none'): XmlElement {

@@ -6,8 +6,8 @@ export interface ChartWords {
   stoppedNotesOn(horn: string): string;
   /** The same on a natural horn, with the open notes. */
   notesOn(horn: string): string;
-  /** How to read what stands over a note. */
-  readonly fingeredReading: string;
+  /** How to read what stands over a note. @param example such as `F♯ 2` */
+  fingeredReading(example: string): string;
   readonly naturalReading: string;
   readonly naturalPitchReading: string;
   readonly arrows: string;
