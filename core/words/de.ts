@@ -1040,6 +1040,10 @@ const stand: StandWords = {
   highest: 'Höchster Ton',
   asSuits: 'wie es passt',
   etudeTempo: '♩ in der Minute',
+  course: 'Ein Kurs, eine Seite je Woche',
+  weeks: 'Wochen',
+  weekShown: 'Gezeigte Woche',
+  composing: 'Der Kurs wird komponiert …',
   lowerFirst: 'Der tiefste Ton muss unter dem höchsten liegen.',
 };
 

@@ -987,6 +987,10 @@ const stand: StandWords = {
   highest: 'Highest note',
   asSuits: 'as suits',
   etudeTempo: '♩ a minute',
+  course: 'A course, one page a week',
+  weeks: 'Weeks',
+  weekShown: 'Week shown',
+  composing: 'The course is being composed …',
   lowerFirst: 'The lowest note must lie below the highest.',
 };
 

@@ -1022,6 +1022,10 @@ const stand: StandWords = {
   highest: 'Nota más aguda',
   asSuits: 'según convenga',
   etudeTempo: '♩ por minuto',
+  course: 'Un curso, una página por semana',
+  weeks: 'Semanas',
+  weekShown: 'Semana mostrada',
+  composing: 'Se está componiendo el curso …',
   lowerFirst: 'La nota más grave debe quedar por debajo de la más aguda.',
 };
 

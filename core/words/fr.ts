@@ -1045,6 +1045,10 @@ const stand: StandWords = {
   highest: 'Note la plus haute',
   asSuits: 'selon le niveau',
   etudeTempo: '♩ par minute',
+  course: 'Un cours, une page par semaine',
+  weeks: 'Semaines',
+  weekShown: 'Semaine affichée',
+  composing: 'Le cours se compose …',
   lowerFirst: 'La note la plus basse doit être sous la plus haute.',
 };
 

@@ -1030,6 +1030,10 @@ const stand: StandWords = {
   highest: 'Nota più alta',
   asSuits: 'come conviene',
   etudeTempo: '♩ al minuto',
+  course: 'Un corso, una pagina alla settimana',
+  weeks: 'Settimane',
+  weekShown: 'Settimana mostrata',
+  composing: 'Il corso viene composto …',
   lowerFirst: 'La nota più bassa deve stare sotto la più alta.',
 };
 

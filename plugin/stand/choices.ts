@@ -45,7 +45,8 @@ export interface NumberChoice {
   readonly step: number;
 }
 
-function numberChoice(
+/** A number that is kept under a name. */
+export function numberChoice(
   name: string,
   usual: number,
   [lowest, highest]: readonly [number, number],

@@ -35,9 +35,12 @@ input[type=radio], input[type=checkbox] { width: .9rem; height: .9rem; } input[t
 .ways { border: 0; border-top: 1px solid var(--rule); margin: 1.5rem 0 0; padding: .5rem 0 0; min-width: 0; } .ways label { display: block; padding: .3rem 0; } .ways legend { font-size: 1.15rem; padding-right: .75rem; }
 .paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; }
 @media screen and (max-width: 36rem) { #stand { padding: 0 .5rem; } #stand main { padding: .75rem .75rem 1.5rem; } .ledge { margin: 0 -4px; } .part-sheet .on-narrow { display: block; } }
+.steps { position: sticky; top: 0; z-index: 1; display: flex; align-items: center; gap: .5rem; padding: .4rem 0; background: var(--sheet); border-bottom: 1px solid var(--rule); } .steps span { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; } .steps button { min-width: 2.75rem; min-height: 2.75rem; justify-content: center; font-size: 1.25rem; }
+.part-sheet .system, .part-sheet .remark, .part-sheet [id] { scroll-margin-top: 3.75rem; } @media screen and (min-width: 60rem) { .part-sheet .system > .paper { top: 3.75rem; } }
+.ring.now circle { fill: #ffe9a8; stroke-width: 36; } .remark.now { background: color-mix(in srgb, var(--mark-doubt) 14%, transparent); }
 body { font-size: 1rem; }
 @media screen and (min-width: 120rem) { html { font-size: 20px; } }
 @media screen and (min-width: 200rem) { html { font-size: 28px; } }
 @media (forced-colors: active) { .ladder .drawn, .ladder .tone { stroke: Highlight; } }
-@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } input[type=range] { display: none; } }
+@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose, .steps { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } input[type=range] { display: none; } }
 `;

@@ -75,6 +75,8 @@ export async function withPage<T>(
     const file = join(folder, 'page.html');
     await writeFile(file, text);
     const url = pathToFileURL(file).href;
+    // A busy machine takes its time: the test's own limit is the only one.
+    context.setDefaultTimeout(0);
     const page = await context.newPage();
     const complaints: string[] = [];
     page.on('console', (message) => complaints.push(message.text()));

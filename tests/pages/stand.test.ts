@@ -3,6 +3,7 @@
 import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { bellhand } from '../batch/bellhand.ts';
@@ -97,6 +98,22 @@ describeInBrowser('the stand', () => {
       }, DEMO.toString('utf8'));
       await page.locator('.music .ring').first().waitFor();
       expect(await page.locator('.music svg.music').count()).toBeGreaterThan(2);
+      const [previous, next] = ['Previous finding', 'Next finding'].map((name) =>
+        page.getByRole('button', { name }),
+      );
+      const findings = await page.locator('.music .remark').count();
+      expect(await previous!.isDisabled()).toBe(true);
+      for (const number of [1, 2, 3, 2]) {
+        await (number === 2 && (await page.locator('#remark-3.now').count()) > 0 ? previous! : next!).click();
+        expect(await page.locator('.steps').textContent()).toContain(`${number} of ${findings} · Bar `);
+        expect(await page.locator('.music .now').evaluateAll((all) => all.map(({ id }) => id))).toEqual([
+          `ring-${number}`,
+          `remark-${number}`,
+        ]);
+        const { y, height } = (await page.locator(`#remark-${number}`).boundingBox())!;
+        expect(y).toBeGreaterThan(0);
+        expect(y + height).toBeLessThanOrEqual(900);
+      }
       const before = await page.locator('#verdict').textContent();
       await page.locator('.horn').selectOption('single-bflat');
       expect(await page.locator('#verdict').textContent()).not.toBe(before);
@@ -141,7 +158,7 @@ describeInBrowser('the stand', () => {
     });
   });
 
-  it('composes a lesson that is the command line’s, byte for byte', async () => {
+  it('composes a lesson and a course that are the command line’s, byte for byte', async () => {
     await onSheet('lesson', async (page) => {
       await page.locator('.page svg.music').first().waitFor();
       const file = await taken(page, '#take');
@@ -149,6 +166,17 @@ describeInBrowser('the stand', () => {
       const output = join(folder, 'lesson.musicxml');
       bellhand(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
       expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      await page.locator('#kind').selectOption('course');
+      await page.locator('#weeks').fill('2');
+      await page.locator('#week').selectOption('2');
+      await page.getByRole('heading', { name: /Week 2$/ }).waitFor();
+      const course = await taken(page, '#take');
+      expect(course.name).toBe(`course-${seed}.zip`);
+      bellhand(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
+      const pages = unzipSync(course.bytes);
+      expect(Object.keys(pages)).toEqual(['week-01.musicxml', 'week-02.musicxml']);
+      for (const [name, bytes] of Object.entries(pages))
+        expect(readFileSync(join(folder, 'course', name)).equals(bytes), name).toBe(true);
     });
   });
 

@@ -73,6 +73,12 @@ export interface StandWords {
   readonly asSuits: string;
   /** How quick an étude is. */
   readonly etudeTempo: string;
+  /** After the étude kinds in their list. */
+  readonly course: string;
+  readonly weeks: string;
+  /** Which page of a course is on the sheet. */
+  readonly weekShown: string;
+  readonly composing: string;
   /** What is wrong with a range. */
   readonly lowerFirst: string;
 }

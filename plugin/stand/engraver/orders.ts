@@ -1,6 +1,16 @@
 /** What the page asks of the engraving worker, and what comes back. Plain data, since it crosses threads. */
-import type { PlainReader, Settings, Show, Transposition } from '../../../core/index.ts';
+import type { CourseRequest, PlainReader, Settings, Show, Transposition } from '../../../core/index.ts';
+import type { Copy } from '../../etude/sheetText.ts';
 import type { Screen } from '../../pages/partMusic.ts';
+
+/** A page of exercises, not engraved yet. */
+export interface ComposedPage {
+  readonly title: string;
+  /** Below the title. */
+  readonly lines: readonly string[];
+  /** MusicXML. */
+  readonly text: string;
+}
 
 /** An order; its ticket comes back with every answer. */
 export type Order =
@@ -11,6 +21,14 @@ export type Order =
       readonly text: string;
       /** In tenths of a millimetre at full size. */
       readonly width: number;
+    }
+  | {
+      /** Composed here, since it takes seconds. */
+      readonly kind: 'course';
+      readonly ticket: number;
+      readonly request: Omit<CourseRequest, 'reader'>;
+      readonly reader: PlainReader;
+      readonly copy: Copy;
     }
   | {
       readonly kind: 'part';
@@ -52,5 +70,7 @@ export type Answer =
       readonly part: number;
       readonly html: string;
     } & SharedOutlines)
+  | { readonly kind: 'course'; readonly ticket: number; readonly pages: readonly ComposedPage[] }
+  | { readonly kind: 'refused'; readonly ticket: number; readonly reason: string }
   | { readonly kind: 'done'; readonly ticket: number }
   | { readonly kind: 'fault'; readonly ticket: number; readonly isUnreadable: boolean };

@@ -1,5 +1,14 @@
-/** The worker that engraves: it holds the engraver, which is large and slow to start, away from the page's own thread. */
-import { type Examination, examine, isHandState, marksFor, readerOf } from '../../../core/index.ts';
+/** The worker that engraves, and composes courses: what is large or slow, away from the page's own thread. */
+import {
+  composeCourse,
+  type Examination,
+  examine,
+  isHandState,
+  marksFor,
+  readerOf,
+} from '../../../core/index.ts';
+import { sheetText } from '../../etude/sheetText.ts';
+import { treeText } from '../../etude/treeText.ts';
 import { inKey } from '../../musicxml/read/keyed.ts';
 import { readScore } from '../../musicxml/read/readScore.ts';
 import { writeMarks } from '../../musicxml/write/writeMarks.ts';
@@ -17,6 +26,7 @@ addEventListener('message', ({ data }: MessageEvent<Order>) => {
 async function obey(order: Order): Promise<void> {
   try {
     if (order.kind === 'sheet') await engraveSheet(order);
+    else if (order.kind === 'course') composePages(order);
     else await engravePart(order);
   } catch (fault) {
     tell({ kind: 'fault', ticket: order.ticket, isUnreadable: fault instanceof EngravingError });
@@ -29,6 +39,20 @@ async function engraveSheet({ ticket, text, width }: Extract<Order, { kind: 'she
     ({ width, height, content }): SystemPicture => ({ width, height, content }),
   );
   tell({ kind: 'systems', ticket, systems, ...shared(engraving) });
+}
+
+function composePages({ ticket, request, reader, copy }: Extract<Order, { kind: 'course' }>): void {
+  const result = composeCourse({ ...request, reader: readerOf(reader.language, reader.noteNaming) });
+  if (!result.ok) {
+    tell({ kind: 'refused', ticket, reason: result.reason });
+    return;
+  }
+  const pages = result.sheets.map((sheet) => ({
+    title: sheet.title,
+    lines: sheet.lines,
+    text: sheetText(sheet, request.player, copy, treeText),
+  }));
+  tell({ kind: 'course', ticket, pages });
 }
 
 /** A part with its remarks, as the report has it; one part of a score after another. */

@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 /** "A lesson": a page of exercises or one étude, composed while its wishes change, to print or to take home. */
-import { effect, type Signal, signal } from '@preact/signals';
+import { computed, effect, type Signal, signal } from '@preact/signals';
 import {
   ETUDE_KINDS,
   type EtudeKind,
@@ -17,22 +17,24 @@ import {
 import { reader, words } from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
 import type { SystemPicture } from '../engraver/orders.ts';
-import { download, HornChoice } from '../fields.tsx';
+import { download, HornChoice, NumberField } from '../fields.tsx';
+import { composed, taken } from './composition.ts';
 import {
-  composed,
   copy,
   drawSeed,
   high,
+  isWanted,
   KEYS,
   keyName,
   kind,
   level,
   low,
   RANGE_NOTES,
-  taken,
   tempo,
-  text,
-} from './composition.ts';
+  weekCount,
+  weekShown,
+  weeks,
+} from './wishes.ts';
 
 /** In tenths of a millimetre: a little more than an A4 sheet, since this engraver sets marks wider than the editor does. */
 const SHEET_WIDTH = 2200;
@@ -40,13 +42,10 @@ const NAMED_FROM = parsePitch('C4');
 
 const systems = signal<readonly SystemPicture[]>([]);
 
-/** True once somebody looked at this sheet: nothing is composed before. */
-const isWanted = signal(false);
+const text = computed(() => (isWanted.value && composed.value?.ok ? composed.value.page.text : ''));
 effect(() => {
-  if (!isWanted.value || text.value === '') {
-    systems.value = [];
-    return;
-  }
+  systems.value = [];
+  if (text.value === '') return;
   return order({ kind: 'sheet', text: text.value, width: SHEET_WIDTH }, (answer) => {
     systems.value = answer.kind === 'systems' ? answer.systems : [];
   });
@@ -66,22 +65,22 @@ export function LessonSheet() {
         <button
           type="button"
           id="take"
-          disabled={!made.ok}
+          disabled={!made?.ok}
           onClick={() => {
             const file = taken();
             download(file.name, file.bytes);
           }}
         >
-          ↓ MusicXML
+          ↓ {kind.value === 'course' ? `${weekCount.value} × ` : ''}MusicXML
         </button>
-        <button type="button" disabled={!made.ok} onClick={() => print()}>
+        <button type="button" disabled={!made?.ok} onClick={() => print()}>
           {say.print}
         </button>
       </p>
-      {made.ok ? (
+      {made?.ok ? (
         <section class="paper page" aria-labelledby="sheet-title">
-          <h2 id="sheet-title">{made.sheet.title}</h2>
-          {made.sheet.lines.map((line) => (
+          <h2 id="sheet-title">{made.page.title}</h2>
+          {made.page.lines.map((line) => (
             <p key={line}>{line}</p>
           ))}
           {systems.value.length === 0 && (
@@ -94,15 +93,15 @@ export function LessonSheet() {
               key={content.slice(0, 40) + String(i)}
               class="music"
               role="img"
-              aria-label={`${made.sheet.title}, ${i + 1}`}
+              aria-label={`${made.page.title}, ${i + 1}`}
               viewBox={`0 0 ${width} ${height}`}
               dangerouslySetInnerHTML={{ __html: content }}
             />
           ))}
         </section>
       ) : (
-        <p class="box alarm" role="alert">
-          {made.reason}
+        <p class={made ? 'box alarm' : 'quiet'} role={made ? 'alert' : 'status'}>
+          {made?.reason ?? say.composing}
         </p>
       )}
     </div>
@@ -130,12 +129,13 @@ function Wishes() {
               {kindWords(each.kind, reader.value).name}
             </option>
           ))}
+          <option value="course">{say.course}</option>
         </select>
       </label>
-      <LevelAndKey />
+      {kind.value === 'course' ? <Weeks /> : <LevelAndKey />}
       <RangeEnd id="low" label={say.lowest} end={low} />
       <RangeEnd id="high" label={say.highest} end={high} />
-      {kind.value !== 'lesson' && <Tempo />}
+      {kind.value !== 'lesson' && kind.value !== 'course' && <Tempo />}
       <HornChoice />
       <fieldset>
         {(['marked', 'plain'] as const).map((each) => (
@@ -153,6 +153,32 @@ function Wishes() {
         ))}
       </fieldset>
     </div>
+  );
+}
+
+/** How long a course is, and which week of it is shown. */
+function Weeks() {
+  const say = words.value;
+  return (
+    <>
+      <NumberField id="weeks" label={say.weeks} choice={weeks} />
+      <label>
+        {say.weekShown}
+        <select
+          id="week"
+          value={String(Math.min(weekShown.value, weekCount.value))}
+          onChange={(event) => {
+            weekShown.value = Number(event.currentTarget.value);
+          }}
+        >
+          {Array.from({ length: weekCount.value }, (_, i) => (
+            <option key={String(i)} value={String(i + 1)}>
+              {i + 1}
+            </option>
+          ))}
+        </select>
+      </label>
+    </>
   );
 }
 

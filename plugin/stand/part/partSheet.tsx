@@ -9,6 +9,7 @@ import { verdictBox } from '../../pages/verdictBox.ts';
 import { reader, settings, words } from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
 import { download } from '../fields.tsx';
+import { FindingSteps } from './findingSteps.tsx';
 import { chosenFile, chosenPart, examinations, key, obstacle, opened, show, written } from './openedPart.ts';
 import { PartChoices } from './partChoices.tsx';
 import { shelve, shelved } from './shelf.ts';
@@ -152,6 +153,7 @@ function Proof() {
       <p class="quiet" role="status">
         {progress.value === 'engraving' ? say.engraving : progress.value === 'failed' ? say.notEngraved : ''}
       </p>
+      {music.value.size > 0 && <FindingSteps ending={isNarrow.value ? 'n' : ''} />}
       {examinations.value.map((examination, part) => (
         <section key={String(part)} aria-labelledby={`part-${part}`}>
           <h2 id={`part-${part}`}>
