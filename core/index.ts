@@ -17,6 +17,7 @@ export type { Difficulty } from './etude/difficulty.ts';
 export * from './etude/etude.ts';
 export { etudeMarks } from './etude/etudeMarks.ts';
 export { type Key, parseKey, printKey } from './etude/key.ts';
+export { ETUDE_KIND_NAMES } from './etude/kindNames.ts';
 export type { KindOfEtude } from './etude/kinds/kind.ts';
 export { ETUDE_KINDS, type EtudeKind } from './etude/kinds.ts';
 export { composeLesson, etudeSheet, type LessonRequest, type LessonResult } from './etude/lesson.ts';

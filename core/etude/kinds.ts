@@ -1,4 +1,5 @@
-/** The list of étude kinds. A new kind is a file in `kinds` and a line here. */
+/** The kinds of études. A new one is a file in `kinds`, its name in `kindNames.ts`, and a word here. */
+import { ETUDE_KIND_NAMES, type EtudeKind } from './kindNames.ts';
 import { bend } from './kinds/bend.ts';
 import { change } from './kinds/change.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
@@ -7,10 +8,18 @@ import { phrase } from './kinds/phrase.ts';
 import { scale } from './kinds/scale.ts';
 import { seal } from './kinds/seal.ts';
 
-const KINDS = [seal, match, bend, scale, phrase, change] as const satisfies readonly KindOfEtude[];
+export type { EtudeKind } from './kindNames.ts';
 
-/** The name of a kind. */
-export type EtudeKind = (typeof KINDS)[number]['kind'];
+const KINDS: { readonly [name in EtudeKind]: KindOfEtude & { readonly kind: name } } = {
+  seal,
+  match,
+  bend,
+  scale,
+  phrase,
+  change,
+};
 
 /** Every kind, in the order in which a pupil meets them and a lesson practises them. */
-export const ETUDE_KINDS: readonly (KindOfEtude & { readonly kind: EtudeKind })[] = KINDS;
+export const ETUDE_KINDS: readonly (KindOfEtude & { readonly kind: EtudeKind })[] = ETUDE_KIND_NAMES.map(
+  (name) => KINDS[name],
+);

@@ -2,7 +2,7 @@
 
 import {
   capital,
-  ETUDE_KINDS,
+  ETUDE_KIND_NAMES,
   keyInModeText,
   kindWords,
   type Level,
@@ -16,14 +16,14 @@ import {
   type Settings,
   SHORTEST_BARS,
 } from '../../core/index.ts';
-import { etudeOnWish } from '../etude/etudeOnWish.ts';
 import { plainPath } from './besidePlugin.ts';
+import { composerBeside } from './composer.ts';
 import { type Host, type HostFile, isAtLeast } from './hostApi.ts';
 import type { EtudeFormView } from './panelView.ts';
 
 /** What the panel's controls say. */
 export interface EtudeForm {
-  /** Places in ETUDE_KINDS, after which comes the lesson, and in ETUDE_KEYS, from 0. */
+  /** Places in ETUDE_KIND_NAMES, after which comes the lesson, and in ETUDE_KEYS, from 0. */
   readonly kindIndex: number;
   readonly keyIndex: number;
   readonly level: number;
@@ -55,7 +55,7 @@ export const ETUDE_KEYS = [
 /** What the panel's form offers: kinds, after them the lesson; written keys; lengths. */
 export function etudeFormView(reader: Reader): EtudeFormView {
   return {
-    etudeKinds: ETUDE_KINDS.map(({ kind }) => capital(kindWords(kind, reader).name)).concat(
+    etudeKinds: ETUDE_KIND_NAMES.map((kind) => capital(kindWords(kind, reader).name)).concat(
       panelWords(reader).labels.etudeLesson,
     ),
     etudeKeys: ETUDE_KEYS.map((key) => keyInModeText(parseKey(key), reader)),
@@ -80,9 +80,9 @@ export function openEtude(host: Host, form: EtudeForm, player: Settings, reader:
   const range = form.range.trim();
   const ends = endsOf(range);
   if (range !== '' && !ends) return { sentence: words.etudeRange(range), path: null };
-  const etude = etudeOnWish(
+  const etude = composerBeside(host).etudeOnWish(
     {
-      kind: ETUDE_KINDS[form.kindIndex]?.kind ?? 'lesson',
+      kind: ETUDE_KIND_NAMES[form.kindIndex] ?? 'lesson',
       key: ETUDE_KEYS[form.keyIndex]!,
       level: form.level as Level,
       bars: form.bars,
