@@ -7,7 +7,7 @@ import type { Key } from '../etude/key.ts';
 import type { LessonRequest } from '../etude/lesson.ts';
 import type { Horn, Side, Tube } from '../horn/horn.ts';
 import type { Mark, MarkSetting } from '../marks/annotation.ts';
-import type { Show } from '../marks/marks.ts';
+import type { Show } from '../marks/show.ts';
 import type { PartEvidence } from '../part/hornNames.ts';
 import type { Passage, PassageNote } from '../part/passage.ts';
 import type { Settings } from '../part/settings.ts';

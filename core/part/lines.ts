@@ -17,19 +17,39 @@ export function linesOf(passage: Passage): readonly Line[] {
 const LINES = new WeakMap<Passage, readonly Line[]>();
 
 function readLines({ notes }: Passage): readonly Line[] {
-  const lines = new Map<string, number[]>();
-  let before: PassageNote | null = null;
-  let line: number[] = [];
-  for (const note of notes) {
-    if (!before || !isSameLine(note, before)) {
-      const name = lineNameOf(note);
-      line = lines.get(name) ?? [];
-      lines.set(name, line);
-    }
-    line.push(note.index);
-    before = note;
+  const lines = new ByLine((): number[] => []);
+  for (const note of notes) lines.at(note).push(note.index);
+  return lines.values();
+}
+
+/** Something kept for each line while the notes of a passage are gone through. */
+export class ByLine<T> {
+  private readonly make: () => T;
+  private readonly kept = new Map<string, T>();
+  private before: PassageNote | null = null;
+  private latest: T | null = null;
+
+  /** @param make what is kept of a line at its first note */
+  constructor(make: () => T) {
+    this.make = make;
   }
-  return Array.from(lines.values());
+
+  /** What is kept of a note's line. */
+  at(note: PassageNote): T {
+    // Most notes follow one of their own line, and need no name to be made.
+    if (this.latest === null || !isSameLine(note, this.before!)) {
+      const name = lineNameOf(note);
+      this.latest = this.kept.get(name) ?? this.make();
+      this.kept.set(name, this.latest);
+    }
+    this.before = note;
+    return this.latest;
+  }
+
+  /** All that is kept, in the order in which the lines begin. */
+  values(): readonly T[] {
+    return Array.from(this.kept.values());
+  }
 }
 
 function isSameLine(a: PassageNote, b: PassageNote): boolean {

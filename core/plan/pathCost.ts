@@ -9,8 +9,10 @@ export interface PlannedNote {
   /** Every fingering, the standard one first; the same array for the same demand. Empty when there is none. */
   readonly options: readonly Fingering[];
   readonly state: HandState;
-  /** How the player comes to it from the note before; null for the first of the line. */
-  readonly step: Pick<Step, 'seconds' | 'joined'> | null;
+  /** What joins it to the note before; null for nothing, and for the first of the line. */
+  readonly joined: Step['joined'];
+  /** How pressed for time the player is after the note before: 0 not at all, as at the first of the line, to HURRY_STEPS. */
+  readonly hurry: number;
 }
 
 /**
@@ -25,7 +27,7 @@ export function pathCost(line: readonly PlannedNote[], options: readonly number[
     if (i === 0) return;
     const { moves, broken } = changesBetween(line[i - 1]!, note);
     const at = options[i - 1]! * note.options.length + option;
-    cost += hurryOf(note) * moves[at]! + broken[at]!;
+    cost += note.hurry * moves[at]! + broken[at]!;
   });
   return cost;
 }
@@ -58,15 +60,15 @@ const COST = {
 const UNHURRIED_SECONDS = 0.5;
 const HURRY_STEPS = 10;
 
-/** How pressed for time a note is after the one before it: 0 not at all, to HURRY_STEPS. */
-export function hurryOf({ step }: PlannedNote): number {
-  if (!step || step.seconds >= UNHURRIED_SECONDS) return 0;
-  return Math.round(HURRY_STEPS * (1 - Math.max(0, step.seconds) / UNHURRIED_SECONDS));
+/** How pressed for time a player is who has so long from one note to the next: 0 not at all, to HURRY_STEPS. */
+export function hurryIn(seconds: number): number {
+  if (seconds >= UNHURRIED_SECONDS) return 0;
+  return Math.round(HURRY_STEPS * (1 - Math.max(0, seconds) / UNHURRIED_SECONDS));
 }
 
-/** What joins a note to the one before it. */
-export function joinedTo(note: PlannedNote): Step['joined'] {
-  return note.step ? note.step.joined : null;
+/** False where changing from the note before costs nothing: the player has time, and nothing joins the two. */
+export function hangsOnBefore({ joined, hurry }: PlannedNote): boolean {
+  return hurry > 0 || joined !== null;
 }
 
 /** What each of a note's fingerings costs on its own; by place in the options. */
@@ -119,7 +121,7 @@ export function changesBetween(before: PlannedNote, after: PlannedNote): Changes
     pair = new Map();
     followers.set(after.options, pair);
   }
-  const kind = joinedTo(after) ?? 'apart';
+  const kind = after.joined ?? 'apart';
   const changes = pair.get(kind) ?? workOutChanges(before, after);
   pair.set(kind, changes);
   return changes;
@@ -128,7 +130,7 @@ export function changesBetween(before: PlannedNote, after: PlannedNote): Changes
 function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
   const moves: number[] = [];
   const broken: number[] = [];
-  const isApart = joinedTo(after) === null;
+  const isApart = after.joined === null;
   const valvesAfter = after.options.map(valvesDown);
   for (const a of before.options) {
     const valves = valvesDown(a);
@@ -142,7 +144,7 @@ function workOutChanges(before: PlannedNote, after: PlannedNote): Changes {
 }
 
 function joinCost(before: PlannedNote, a: Fingering, after: PlannedNote, b: Fingering): number {
-  const joined = joinedTo(after);
+  const { joined } = after;
   if (joined === 'tie') return before.state !== after.state || a === b ? 0 : COST.brokenJoin;
   if (!movesHand(before.state, after.state)) return 0;
   const way = handWay({ fingering: a, state: before.state }, { fingering: b, state: after.state });

@@ -8,7 +8,7 @@
  * repeat is fingered the same.
  */
 import { movesHand } from '../part/handMotion.ts';
-import { changesBetween, fingeringCosts, hurryOf, joinedTo, type PlannedNote } from './pathCost.ts';
+import { changesBetween, fingeringCosts, hangsOnBefore, type PlannedNote } from './pathCost.ts';
 import { type Figure, figuresOf } from './repeatedFigures.ts';
 
 /** Why a fingering other than the standard one was chosen. */
@@ -28,9 +28,8 @@ export interface Choice {
 
 /** One choice for every note of a player's line. */
 export function planLine(line: readonly PlannedNote[]): readonly Choice[] {
-  const hurries = line.map(hurryOf);
   const chosen = new Array<number>(line.length).fill(-1);
-  for (const figure of figuresOf(line, hurries)) planFigure(line, hurries, figure, chosen);
+  for (const figure of figuresOf(line)) planFigure(line, figure, chosen);
   return chosen.map((option, i) =>
     option > 0 ? { option, because: reasonFor(line, chosen, i) } : PLAIN[option + 1]!,
   );
@@ -42,15 +41,10 @@ const PLAIN: readonly Choice[] = [
 ];
 
 /** Finds the least path through a figure and writes its options into `chosen`. */
-function planFigure(
-  line: readonly PlannedNote[],
-  hurries: readonly number[],
-  figure: Figure,
-  chosen: number[],
-): void {
+function planFigure(line: readonly PlannedNote[], figure: Figure, chosen: number[]): void {
   const { from, to, repeatHurry } = figure;
   if (repeatHurry === null) {
-    trace(walk(line, hurries, from, to, null), line, from, to, chosen);
+    planPath(line, from, to, chosen);
     return;
   }
   // A figure that runs into itself: its last note is followed by its first, so each first fingering is tried in turn.
@@ -58,10 +52,22 @@ function planFigure(
   let best: Walk | null = null;
   for (let first = 0; first < firstCosts.length; first++) {
     if (best && firstCosts[first]! >= best.cost) continue;
-    const closed = walk(line, hurries, from, to, { first, hurry: repeatHurry });
+    const closed = walk(line, from, to, { first, hurry: repeatHurry });
     if (!best || closed.cost < best.cost) best = closed;
   }
   trace(best!, line, from, to, chosen);
+}
+
+/** A path falls into paths of their own where a note does not hang on the one before it. */
+function planPath(line: readonly PlannedNote[], from: number, to: number, chosen: number[]): void {
+  let start = from;
+  for (let i = from + 1; i <= to; i++) {
+    if (i < to && hangsOnBefore(line[i]!)) continue;
+    // By itself a note has its standard fingering, which costs nothing.
+    if (i === start + 1) chosen[start] = 0;
+    else trace(walk(line, start, i, null), line, start, i, chosen);
+    start = i;
+  }
 }
 
 /** A least path, to be read from its end. */
@@ -79,7 +85,6 @@ interface Walk {
  */
 function walk(
   line: readonly PlannedNote[],
-  hurries: readonly number[],
   from: number,
   to: number,
   circle: { readonly first: number; readonly hurry: number } | null,
@@ -97,7 +102,7 @@ function walk(
     const { moves, broken } = changesBetween(line[i - 1]!, line[i]!);
     const width = own.length;
     const before = line[i - 1]!.options.length;
-    const hurry = hurries[i]!;
+    const { hurry } = line[i]!;
     for (let b = 0; b < width; b++) {
       let best = Number.POSITIVE_INFINITY;
       let came = 0;
@@ -149,7 +154,7 @@ function reasonFor(line: readonly PlannedNote[], chosen: readonly number[], i: n
   const standard = note.options[0]!;
   const neighbours = [i - 1, i + 1].filter((at) => chosen[at] !== undefined && chosen[at]! >= 0);
   for (const at of neighbours) {
-    const joined = joinedTo(line[Math.max(i, at)]!);
+    const { joined } = line[Math.max(i, at)]!;
     if (joined && (joined === 'tie' || movesHand(note.state, line[at]!.state)))
       return { kind: 'one-tube', neighbour: at };
   }

@@ -1,5 +1,5 @@
 /** Finds the figures of a line that are repeated at once, so that every repeat can be fingered the same. */
-import { joinedTo, type PlannedNote } from './pathCost.ts';
+import type { PlannedNote } from './pathCost.ts';
 
 /** Notes planned together. */
 export interface Figure {
@@ -14,34 +14,28 @@ export interface Figure {
 const LONGEST_FIGURE = 12;
 
 /** Cuts a line where a note has no fingering, and around every figure that is repeated at once. */
-export function figuresOf(line: readonly PlannedNote[], hurries: readonly number[]): Figure[] {
+export function figuresOf(line: readonly PlannedNote[]): Figure[] {
   const figures: Figure[] = [];
   let start = 0;
   for (let i = 0; i <= line.length; i++) {
     if (i < line.length && line[i]!.options.length > 0) continue;
-    if (i > start) cutRepeats(line, hurries, start, i, figures);
+    if (i > start) cutRepeats(line, start, i, figures);
     start = i + 1;
   }
   return figures;
 }
 
-function cutRepeats(
-  line: readonly PlannedNote[],
-  hurries: readonly number[],
-  from: number,
-  to: number,
-  figures: Figure[],
-): void {
+function cutRepeats(line: readonly PlannedNote[], from: number, to: number, figures: Figure[]): void {
   let start = from;
   let i = from;
   while (i < to) {
-    const repeated = repeatAt(line, hurries, i, to);
+    const repeated = repeatAt(line, i, to);
     if (!repeated) {
       i += 1;
       continue;
     }
     if (i > start) figures.push({ from: start, to: i, repeatHurry: null });
-    const repeatHurry = hurries[i + repeated.length]!;
+    const repeatHurry = line[i + repeated.length]!.hurry;
     for (let repeat = 0; repeat < repeated.times; repeat++, i += repeated.length)
       figures.push({ from: i, to: i + repeated.length, repeatHurry });
     start = i;
@@ -52,36 +46,28 @@ function cutRepeats(
 /** The shortest figure that begins at a note and is repeated at once, or null. One note repeated is no figure. */
 function repeatAt(
   line: readonly PlannedNote[],
-  hurries: readonly number[],
   start: number,
   end: number,
 ): { length: number; times: number } | null {
-  if (joinedTo(line[start]!)) return null;
+  if (line[start]!.joined) return null;
   for (let length = 2; length <= LONGEST_FIGURE && start + 2 * length <= end; length++) {
     if (isOneNote(line, start, length)) continue;
     let same = 0;
-    while (start + same + length < end && isRepeat(line, hurries, start + same, length, same === 0))
-      same += 1;
+    while (start + same + length < end && isRepeat(line, start + same, length, same === 0)) same += 1;
     let times = Math.floor(same / length) + 1;
     // What hangs on the last repeat is planned with it.
-    if (start + times * length < end && joinedTo(line[start + times * length]!)) times -= 1;
+    if (start + times * length < end && line[start + times * length]!.joined) times -= 1;
     if (times > 1) return { length, times };
   }
   return null;
 }
 
 /** True when the note `length` later is the same demand, and hangs the same on the note before it. */
-function isRepeat(
-  line: readonly PlannedNote[],
-  hurries: readonly number[],
-  i: number,
-  length: number,
-  isFirst: boolean,
-): boolean {
+function isRepeat(line: readonly PlannedNote[], i: number, length: number, isFirst: boolean): boolean {
   const a = line[i]!;
   const b = line[i + length]!;
   if (a.options !== b.options || a.state !== b.state) return false;
-  return isFirst ? joinedTo(b) === null : hurries[i] === hurries[i + length] && joinedTo(a) === joinedTo(b);
+  return isFirst ? b.joined === null : a.hurry === b.hurry && a.joined === b.joined;
 }
 
 function isOneNote(line: readonly PlannedNote[], start: number, length: number): boolean {

@@ -7,7 +7,7 @@ import { type Line, linesOf } from '../part/lines.ts';
 import type { Passage, PassageNote } from '../part/passage.ts';
 import { checkSettings, DEFAULT_SETTINGS, type Settings } from '../part/settings.ts';
 import { type Sounding, soundingOf } from '../part/sounding.ts';
-import { type Step, stepsOf } from '../part/steps.ts';
+import { joinBetween, type Step, stepsOf } from '../part/steps.ts';
 import { onsetSecondsOf } from '../part/tempo.ts';
 import {
   HORN_IN_F,
@@ -19,7 +19,7 @@ import {
 } from '../pitch/pitch.ts';
 import type { ExaminedNote, OwnFingering } from '../plan/examinedNote.ts';
 import { fingeringAt, fingeringsInWords, playedOn } from '../plan/ownFingerings.ts';
-import { changesBetween } from '../plan/pathCost.ts';
+import { changesBetween, hangsOnBefore, hurryIn, type PlannedNote } from '../plan/pathCost.ts';
 import { planLine } from '../plan/plan.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
 import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
@@ -68,9 +68,10 @@ export function* examineInPieces(passage: Passage, settings: Settings): Pieces<E
   const onsetSeconds = onsetSecondsOf(passage, settings.assumedQuartersPerMinute);
   const isLong = passage.notes.length > NOTES_IN_A_PIECE;
   if (isLong) yield;
-  const steps = lines.map((line) => stepsOf(line, passage.notes, onsetSeconds));
   const notes = yield* readNotes(passage, sounding, settings);
-  for (let i = 0; i < lines.length; i++) yield* planNotes(lines[i]!, steps[i]!, notes);
+  for (const line of lines) yield* planNotes(line, onsetSeconds, notes);
+  const handStepsOf = (line: Line) =>
+    stepsOf(line, passage.notes, onsetSeconds, (from, to) => movesHandAt(from, to, notes));
   const context: RuleContext = {
     passage,
     notes,
@@ -78,17 +79,16 @@ export function* examineInPieces(passage: Passage, settings: Settings): Pieces<E
     lines,
     sounding,
     handNotes: notes.filter(({ reading }) => reading.word !== null || isHandState(reading.state)),
-    handSteps: ([] as Step[]).concat(
-      ...steps.map((ofLine) => ofLine.filter((step) => movesHandAt(step, notes))),
-    ),
+    handSteps: ([] as Step[]).concat(...lines.map(handStepsOf)),
   };
   const findings: Finding[] = [];
   for (const rule of RULES) {
     if (isLong) yield;
-    findings.push(...rule.check(context));
+    for (const found of rule.check(context)) findings.push(found);
   }
   findings.sort((a, b) => a.noteIndex - b.noteIndex);
-  return { passage, settings, notes: withVerdicts(notes, findings), findings };
+  setVerdicts(notes, findings);
+  return { passage, settings, notes, findings };
 }
 
 /** Work that pauses now and then; its last step has the result. */
@@ -98,9 +98,10 @@ export type Pieces<T> = Generator<void, T, void>;
 const NOTES_IN_A_PIECE = 24;
 
 /** What a natural horn's hand does of itself, note by note, is its way of playing and no change that the part asks for. */
-function movesHandAt({ from, to }: Step, notes: readonly ExaminedNote[]): boolean {
+function movesHandAt(from: number, to: number, notes: readonly ExaminedNote[]): boolean {
   const a = notes[from]!.reading;
   const b = notes[to]!.reading;
+  if (a.state === b.state) return false;
   const closer = closedness(a.state) > closedness(b.state) ? a : b;
   return movesHand(a.state, b.state) && closer.from !== 'nothing';
 }
@@ -173,19 +174,24 @@ function naturalReading(reading: HandReading, soundingCents: number | null, play
 }
 
 /** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
-function* planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): Pieces<void> {
-  const planned = line.map((index, at) => {
+function* planNotes(line: Line, onsetSeconds: readonly number[], notes: ExaminedNote[]): Pieces<void> {
+  const planned = line.map((index, at): PlannedNote => {
     const examined = notes[index]!;
+    const options = playedOn(examined);
+    const { state } = examined.reading;
+    if (at === 0) return { options, state, joined: null, hurry: 0 };
+    const before = line[at - 1]!;
     return {
-      options: playedOn(examined),
-      state: examined.reading.state,
-      step: at > 0 ? steps[at - 1]! : null,
+      options,
+      state,
+      joined: joinBetween(notes[before]!.note, index),
+      hurry: hurryIn(onsetSeconds[index]! - onsetSeconds[before]!),
     };
   });
   for (let at = 1; at < planned.length; at++) {
     if (at % NOTES_IN_A_PIECE === 0) yield;
     // What planning takes longest for where notes follow one another for the first time; it is kept.
-    changesBetween(planned[at - 1]!, planned[at]!);
+    if (hangsOnBefore(planned[at]!)) changesBetween(planned[at - 1]!, planned[at]!);
   }
   if (planned.length > NOTES_IN_A_PIECE) yield;
   const choices = planLine(planned);
@@ -209,14 +215,15 @@ function* planNotes(line: Line, steps: readonly Step[], notes: ExaminedNote[]): 
 }
 
 /** A note is as doubtful as the worst that was found at it; advice about the page does not count. */
-function withVerdicts(notes: readonly ExaminedNote[], findings: readonly Finding[]): readonly ExaminedNote[] {
+function setVerdicts(notes: ExaminedNote[], findings: readonly Finding[]): void {
   const worst = new Map<number, Verdict>();
   for (const { noteIndex, severity } of findings) {
     if (severity === 'advice' || worst.get(noteIndex) === 'impossible') continue;
     worst.set(noteIndex, severity);
   }
-  return notes.map((examined, i) => {
-    const found = worst.get(i);
-    return found && examined.verdict !== 'impossible' ? { ...examined, verdict: found } : examined;
+  worst.forEach((verdict, i) => {
+    const examined = notes[i]!;
+    if (examined.verdict !== 'impossible' && examined.verdict !== verdict)
+      notes[i] = { ...examined, verdict };
   });
 }

@@ -6,7 +6,7 @@ import { handWay, movesHand } from '../../core/part/handMotion.ts';
 import { passageOf } from '../../core/part/passageOf.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../core/part/settings.ts';
 import { HORN_IN_F, parsePitch, soundingCents } from '../../core/pitch/pitch.ts';
-import { type PlannedNote, pathCost } from '../../core/plan/pathCost.ts';
+import { hurryIn, type PlannedNote, pathCost } from '../../core/plan/pathCost.ts';
 import { planLine } from '../../core/plan/plan.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { type Fingering, fingerings, type HandState } from '../../core/stopping/fingering.ts';
@@ -20,16 +20,17 @@ const STATES: readonly HandState[] = ['open', 'stopped', 'half-stopped', 'echo']
 function planned(
   written: string,
   state: HandState,
-  step: PlannedNote['step'],
+  joined: PlannedNote['joined'],
+  hurry: number,
   most = 99,
   player = DEFAULT_SETTINGS,
 ): PlannedNote {
   const all = fingerings(soundingCents(parsePitch(written), HORN_IN_F), state, player);
-  if (all.length <= most) return { options: all, state, step };
+  if (all.length <= most) return { options: all, state, joined, hurry };
   const key = `${written} ${state} ${most}`;
   const few = FEW.get(key) ?? all.slice(0, most);
   FEW.set(key, few);
-  return { options: few, state, step };
+  return { options: few, state, joined, hurry };
 }
 const FEW = new Map<string, PlannedNote['options']>();
 
@@ -44,7 +45,7 @@ type AnyNote = typeof anyNote extends fc.Arbitrary<infer T> ? T : never;
 function lineOf(notes: readonly AnyNote[], most?: number, player?: Settings): PlannedNote[] {
   return notes
     .map(({ written, state, seconds, joined }, i) =>
-      planned(written, state, i === 0 ? null : { seconds, joined }, most, player),
+      planned(written, state, i === 0 ? null : joined, i === 0 ? 0 : hurryIn(seconds), most, player),
     )
     .filter(({ options }) => options.length > 0);
 }
@@ -55,7 +56,7 @@ const optionsOf = (line: readonly PlannedNote[]): number[] => planLine(line).map
 function brokenJoins(line: readonly PlannedNote[], options: readonly number[]): number {
   return line.filter((note, i) => {
     const before = line[i - 1];
-    if (!before || !note.step?.joined || !movesHand(before.state, note.state)) return false;
+    if (!before || !note.joined || !movesHand(before.state, note.state)) return false;
     return (
       handWay(
         { fingering: before.options[options[i - 1]!]!, state: before.state },
@@ -101,7 +102,7 @@ describe('the path of least cost', () => {
         (before, after) => {
           const alone = lineOf(after);
           fc.pre(alone.length > 0);
-          const rested = [{ ...alone[0]!, step: { seconds: 4, joined: null } }, ...alone.slice(1)];
+          const rested = [{ ...alone[0]!, joined: null, hurry: hurryIn(4) }, ...alone.slice(1)];
           const whole = [...lineOf(before), ...rested];
           expect(optionsOf(whole).slice(-alone.length)).toEqual(optionsOf(alone));
           expect(optionsOf(whole)).toEqual(optionsOf(whole));
