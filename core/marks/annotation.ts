@@ -26,7 +26,7 @@ export interface Mark {
 
 /** What a mark in an editor says of how it was set. Marks in files leave that to whoever engraves them. */
 export interface MarkSetting {
-  /** The row it stands on, in half staff spaces from the staff, 8 to 14; 0 for none. */
+  /** The row it stands on, in half staff spaces from the staff, 8 to 15; 0 for none. */
   readonly row: number;
   /** By how many fifths its bar was made wider for its marks, 0 to 5. */
   readonly widens: number;
@@ -58,12 +58,6 @@ export function claimedChordRank(text: string): number | null {
 /** How a mark text was set. */
 export function markSetting(text: string): MarkSetting {
   return partsOf(text).setting;
-}
-
-/** A mark text that says nothing of a row. */
-export function withoutRow(text: string): string {
-  const { ranks, setting, printed } = partsOf(text);
-  return textOf(ranks, { ...setting, row: 0 }, printed);
 }
 
 /** The lines that a mark text prints, from the top. */

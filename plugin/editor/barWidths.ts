@@ -22,11 +22,14 @@ const MOST = 5;
 
 /** From one mark to the next, in staff spaces. */
 const CLEAR = 0.9;
+const ROOM_3 = 2.7;
+const ROOM_AT_REST_3 = 1.45;
 const SMALL_SIZE = 0.7;
 
 /** What these marks need. */
 export function widthsFor(host: Host, part: ReadPart, marks: readonly Mark[]): WidthOf {
   const ticks = ticksByMeasure(part);
+  const sounding = new Set(part.walk.chords.map(({ tick }) => tick));
   const needs = new Map<number, number>();
   const last = new Map<
     string,
@@ -41,7 +44,8 @@ export function widthsFor(host: Host, part: ReadPart, marks: readonly Mark[]): W
     const isChord = before?.tick === tick;
     last.set(`${track}`, { tick, measureIndex, width: isChord ? Math.max(width, before.width) : width });
     if (!before || isChord || before.measureIndex !== measureIndex) continue;
-    const room = roomBetween(host, ticks.get(measureIndex)!, before.tick, tick) * sizeOf(host, chord);
+    const here = ticks.get(measureIndex)!;
+    const room = roomBetween(host, here, before.tick, tick, sounding) * sizeOf(host, chord);
     const fifths = Math.ceil(FIFTHS * ((before.width + CLEAR) / room - 1));
     if (fifths > (needs.get(measureIndex) ?? 0)) needs.set(measureIndex, Math.min(MOST, fifths));
   }
@@ -142,12 +146,19 @@ function sizeOf(host: Host, { element }: ScoreChord): number {
 }
 
 /** The least room that the editor leaves from one place to another in a full system, in staff spaces: from pages of each version. */
-function roomBetween(host: Host, ticks: readonly number[], from: number, to: number): number {
-  let room = 0;
-  for (let i = ticks.indexOf(from); ticks[i]! < to; i++) {
-    const quarters = (ticks[i + 1]! - ticks[i]!) / TICKS_PER_QUARTER;
-    // Version 3 gives the shortest note of a bar the same room, however long it is.
-    room += isAtLeast(host, 4, 0) ? 3.6 * Math.sqrt(quarters) : 2.7;
-  }
-  return room;
+function roomBetween(
+  host: Host,
+  ticks: readonly number[],
+  from: number,
+  to: number,
+  sounding: ReadonlySet<number>,
+): number {
+  const places = ticks.slice(ticks.indexOf(from), ticks.indexOf(to));
+  // Version 3 gives the shortest note of a bar the same room, however long it is, and little where there are rests.
+  if (!isAtLeast(host, 4, 0))
+    return places.length * (places.every((tick) => sounding.has(tick)) ? ROOM_3 : ROOM_AT_REST_3);
+  return places.reduce((room, tick, i) => {
+    const quarters = ((places[i + 1] ?? to) - tick) / TICKS_PER_QUARTER;
+    return room + 3.6 * Math.sqrt(quarters);
+  }, 0);
 }

@@ -37,12 +37,12 @@ export interface HostText extends HostElement {
   text: string;
   fontSize: number;
   fontStyle: number;
-  /** The sum of the editor's numbers for across and down. */
-  align?: unknown;
   placement: number;
-  /** In staff spaces, from the note and, downward, from the edge of the staff that the text stands at. Before 4.6 setting them does otherwise. */
+  /** In staff spaces, from the note and, downward, from the edge of the staff that the text stands at. In version 3 what is set is added. */
   offsetX: number;
   offsetY: number;
+  /** Both, in an object and a measure of the editor's. */
+  offset?: unknown;
   clone(): HostText;
   /** Of a tempo: quarters a second. */
   readonly tempo?: number;

@@ -1,25 +1,25 @@
-/** Texts that look as marks look and stand where marks stand, to be cloned: what makes and removes elements, and nothing else does. */
+/** Texts that look as marks look and stand where marks stand, cloned into the score: what makes and removes elements, and nothing else does. */
 import { escapedText, MARK_PREFIX } from '../../core/index.ts';
-import { type Host, type HostCursor, type HostText, isAtLeast } from './hostApi.ts';
+import type { Host, HostCursor, HostText } from './hostApi.ts';
 import type { PlannedText } from './plannedPlace.ts';
 import type { UndoStep } from './undoStep.ts';
 
 /** Points; small enough to stand between the notes of a busy bar. */
 const MARK_SIZE = 8;
 const UPRIGHT = 0;
-/** The editor's numbers for both. */
-const RIGHT_ON_BASELINE = 1 + 16;
 /** Takes no room, so that nothing is in a pattern's way. */
 const BLANK = MARK_PREFIX;
 
 /**
- * One pattern in the score for each place where marks stand. A size or place set on a text in the score does not reach its
- * copies in part scores, and one set before it is added is lost; a clone of a text that had them in the score keeps them,
- * and so do the copies of the clone.
+ * Makes marks alike. A size or place set on a text in the score does not reach its copies in part scores, and one set
+ * before it is added is lost; a clone of a text that had them in the score keeps them, and so do the copies of the clone.
  */
-export class MarkPatterns {
+export class MarkWriter {
   private readonly host: Host;
   private readonly step: UndoStep;
+  /** In the score for as long as marks are written: one for above the staff and one for below. */
+  private readonly patterns = new Map<boolean, HostText>();
+  /** The first mark at each offset. */
   private readonly made = new Map<string, HostText>();
 
   constructor(host: Host, step: UndoStep) {
@@ -27,52 +27,43 @@ export class MarkPatterns {
     this.step = step;
   }
 
-  /** The pattern for a text. @param cursor at a place of its staff */
-  of(text: PlannedText, cursor: HostCursor): HostText {
-    const { isBelow, endsAtNote, offset } = text;
-    const key = `${isBelow}/${endsAtNote}/${offset ? `${offset.x}/${offset.y}` : ''}`;
+  /** Writes a mark. @param cursor at its place */
+  write(cursor: HostCursor, { text, isBelow, offset }: PlannedText): void {
+    const key = `${isBelow}/${offset.x}/${offset.y}`;
     const known = this.made.get(key);
+    const mark = (known ?? this.pattern(cursor, isBelow)).clone();
+    if (!known) {
+      moveTo(mark, 'offsetX', offset.x);
+      moveTo(mark, 'offsetY', offset.y);
+      this.made.set(key, mark);
+    }
+    add(cursor, mark, text, this.step);
+  }
+
+  /** Takes the patterns off the score. */
+  finish(): void {
+    this.patterns.forEach((pattern) => {
+      removeText(this.host, pattern, this.step);
+    });
+  }
+
+  private pattern(cursor: HostCursor, isBelow: boolean): HostText {
+    const known = this.patterns.get(isBelow);
     if (known) return known;
-    const { Element, Placement } = this.host.root;
-    const pattern = add(cursor, this.host.root.newElement(Element.STAFF_TEXT), BLANK, this.step);
+    const { root } = this.host;
+    const { Element, Placement } = root;
+    const pattern = add(cursor, root.newElement(Element.STAFF_TEXT), BLANK, this.step);
     const placement = (isBelow ? Placement.BELOW : Placement.ABOVE) as number;
     pattern.fontSize = MARK_SIZE;
     if (pattern.fontStyle !== UPRIGHT) pattern.fontStyle = UPRIGHT;
     if (pattern.placement !== placement) pattern.placement = placement;
-    if (endsAtNote) pattern.align = RIGHT_ON_BASELINE;
-    if (offset) {
-      pattern.offsetX = offset.x;
-      pattern.offsetY = offset.y;
-    }
-    this.made.set(key, pattern);
+    // Its place is its own from now on and no longer its style's, and the editor does not take it for one that was moved:
+    // a text that was moved in the score lies over whatever stands there, and so would its clones.
+    const { offset } = pattern;
+    pattern.offset = offset;
+    this.patterns.set(isBelow, pattern);
     return pattern;
   }
-
-  /** Takes the patterns themselves off the score. */
-  remove(): void {
-    this.made.forEach((pattern) => {
-      removeText(this.host, pattern, this.step);
-    });
-  }
-}
-
-/**
- * True where the editor holds a text to the least height that it was given, and moves it up from there as need be. Version
- * 3 takes a text that was moved and not laid out since for one that its user pulled to where it is, whatever stands there;
- * 4.0 to 4.5 are untried.
- */
-export function canLevel(host: Host): boolean {
-  return isAtLeast(host, 4, 6);
-}
-
-/** Writes a text that is like a pattern. */
-export function writeText(
-  cursor: HostCursor,
-  { text }: PlannedText,
-  pattern: HostText,
-  step: UndoStep,
-): void {
-  add(cursor, pattern.clone(), text, step);
 }
 
 /** Takes a text off the score. */
@@ -81,6 +72,13 @@ export function removeText({ root }: Host, element: HostText, step: UndoStep): v
   // An empty text prints and exports nothing.
   else element.text = '';
   step.changes += 1;
+}
+
+/** Gives a text that is not in the score yet a place. Version 3 adds what it is given to what was there. */
+function moveTo(text: HostText, axis: 'offsetX' | 'offsetY', to: number): void {
+  text[axis] = to;
+  const far = to - text[axis];
+  if (Math.abs(far) > 0.001) text[axis] = far;
 }
 
 /** From 4.0 on the editor frees an element that was made and never added a second time, and dies of it: nothing in between can fail. */

@@ -3,6 +3,8 @@
  * needs more room than that, so nothing collides; a row that is clear of most notes, stems and signs keeps most marks level.
  */
 import { isLowerVoice, linesIn, markSetting } from '../../core/index.ts';
+import type { Host } from './hostApi.ts';
+import { needsIn } from './markNeeds.ts';
 import { markWidth } from './markWidth.ts';
 import type { MarkedPlace } from './ownMarks.ts';
 import { VOICES, voiceOf } from './place.ts';
@@ -18,45 +20,38 @@ export interface MarkOffset {
 export type RowOf = (track: number) => number;
 
 /** In half spaces: clear of slurs, and not so far off that a mark leaves its sign for one high note. */
-const LOWEST_ROW = 8;
-const HIGHEST_ROW = 14;
+const NEAREST = 8;
+const FURTHEST_ABOVE = 14;
+/** A lower voice has its signs above the staff, so that its marks leave none. */
+const FURTHEST_BELOW = 15;
 /** So many of the notes pass below the row. */
 const SHARE_BELOW = 0.8;
 
-/** In staff spaces. */
-const STEM = 3.5;
-const HEAD = 0.5;
-/** A sign for the hand, and clear of it. */
-const SIGN = 2.6;
-/** From one line of a mark to the next, as both versions set them. */
+/** From one line of a mark to the next, as both versions set them. In staff spaces, as is what follows. */
 const LINE = 1.9;
-/** Down to the foot of a line from what is above it. */
-const TEXT = 1.7;
 /** From a grace note to its main note, from one grace note to the next, and at least between the marks of two. */
 const GRACE = 1.5;
 const NEXT_GRACE = 1.2;
 const CLEAR = 0.4;
 
-const BOTTOM_LINE = 8;
-const MIDDLE_LINE = 4;
-
 /** The rows for marks over these notes of a part. */
-export function rowsFor(walk: PartWalk, chords: readonly ScoreChord[]): RowOf {
-  const voices = new Set(walk.chords.concat(walk.rests as ScoreChord[]).map(voiceKey));
-  const needs = new Map<string, number[]>();
+export function rowsFor(host: Host, walk: PartWalk, chords: readonly ScoreChord[]): RowOf {
+  const needOf = needsIn(host, walk);
+  const needs = new Map<number, number[]>();
   for (const chord of chords) {
-    const key = sideKey(chord.track);
-    const known = needs.get(key);
-    if (known) known.push(needOf(chord, voices));
-    else needs.set(key, [needOf(chord, voices)]);
+    const side = sideOf(chord.track);
+    const known = needs.get(side);
+    if (known) known.push(needOf(chord));
+    else needs.set(side, [needOf(chord)]);
   }
-  const rows = new Map<string, number>();
-  needs.forEach((all, key) => {
+  const rows = new Map<number, number>();
+  needs.forEach((all, side) => {
     all.sort((a, b) => a - b);
     const enough = Math.ceil(2 * all[Math.ceil(SHARE_BELOW * all.length) - 1]!);
-    rows.set(key, Math.min(HIGHEST_ROW, Math.max(LOWEST_ROW, enough)));
+    const furthest = side % 2 === 0 ? FURTHEST_ABOVE : FURTHEST_BELOW;
+    rows.set(side, Math.min(furthest, Math.max(NEAREST, enough)));
   });
-  return (track) => rows.get(sideKey(track)) ?? LOWEST_ROW;
+  return (track) => rows.get(sideOf(track)) ?? NEAREST;
 }
 
 /** Where the marks of a place stand. @param texts with the chords that they belong to, the nearest to the staff first */
@@ -98,32 +93,7 @@ function columnsOf(
   return columns;
 }
 
-const NO_BREAK_SPACE = '\u00a0';
-
-/** For editors in which a mark cannot be moved: what a grace's mark that ends at the main note ends with, to stand over its own. */
-export function spaceToMain({ chords }: MarkedPlace, chord: ScoreChord): string {
-  const main = chords.findIndex(({ graceIndex }) => graceIndex === null);
-  const steps = Math.max(0, main - chords.indexOf(chord));
-  return NO_BREAK_SPACE.repeat(steps === 0 ? 0 : 3 * steps - 1);
-}
-
-function needOf({ notes, element, track, measureIndex }: ScoreChord, voices: ReadonlySet<string>): number {
-  const lines = notes.map(({ line }) => line);
-  const [top, bottom] = [Math.min(...lines), Math.max(...lines)];
-  const isBelow = isLowerVoice(voiceOf(track));
-  const others = [0, 1, 2, 3].filter((voice) =>
-    voices.has(`${measureIndex}/${track - (track % VOICES) + voice}`),
-  );
-  const isStemUp = others.length > 1 ? !isBelow : top + bottom > 2 * MIDDLE_LINE;
-  const stem = element.stem !== null && isStemUp !== isBelow ? STEM : HEAD;
-  const beyond = isBelow ? (bottom - BOTTOM_LINE) / 2 + stem : stem - top / 2;
-  return Math.max(0, beyond) + (isBelow ? TEXT + LINE : SIGN);
-}
-
-function sideKey(track: number): string {
-  return `${Math.floor(track / VOICES)}${isLowerVoice(voiceOf(track)) ? 'below' : ''}`;
-}
-
-function voiceKey({ measureIndex, track }: ScoreChord): string {
-  return `${measureIndex}/${track}`;
+/** The staff's upper side, an even number, or its lower one, where the marks of a lower voice stand. */
+function sideOf(track: number): number {
+  return 2 * Math.floor(track / VOICES) + (isLowerVoice(voiceOf(track)) ? 1 : 0);
 }

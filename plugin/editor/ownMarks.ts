@@ -1,7 +1,7 @@
 /** Our own marks in the score: which texts are ours, which colours they claim, and which colours are the user's. */
 
-import { claimedChordRank, isOurMark, VERDICT_COLOURS, withoutRow } from '../../core/index.ts';
-import type { Host, HostNote, HostText } from './hostApi.ts';
+import { claimedChordRank, isOurMark, VERDICT_COLOURS } from '../../core/index.ts';
+import type { Host, HostNote } from './hostApi.ts';
 import { VOICES } from './place.ts';
 import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
 
@@ -87,12 +87,6 @@ export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => bo
     const { color } = note;
     return color !== BLACK && !host.engine.colorEqual(color, BLACK) && ours.get(note) !== true;
   };
-}
-
-/** The text of a mark as it may be compared: its row is no difference where marks stand on none. */
-export function markedText(element: HostText, hasRows: boolean): string {
-  const text = plainText(element.text);
-  return hasRows ? text : withoutRow(text);
 }
 
 /** A text without the host's formatting and with its signs as they print. */

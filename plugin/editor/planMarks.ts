@@ -1,16 +1,15 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
 import { isLowerVoice, type Mark, type MarkSetting, markText, UNSET } from '../../core/index.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
-import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
-import { canLevel } from './markPatterns.ts';
-import { offsetsFor, rowsFor, spaceToMain } from './markRows.ts';
+import type { Host, HostNote } from './hostApi.ts';
+import { offsetsFor, rowsFor } from './markRows.ts';
 import {
   BLACK,
   claimedNotes,
   type MarkedPlace,
   markedPlaces,
-  markedText,
   notesAt,
+  plainText,
   type RankedNote,
 } from './ownMarks.ts';
 import { voiceOf } from './place.ts';
@@ -36,12 +35,11 @@ export function planMarks(
   const wanted = new Map<HostNote, Mark>();
   for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
   const printed = marks.filter(({ lines }) => lines.length > 0);
-  const rowOf = canLevel(host)
-    ? rowsFor(
-        part.walk,
-        printed.map(({ noteIndex }) => part.chordNotes[noteIndex]!.chord),
-      )
-    : () => 0;
+  const rowOf = rowsFor(
+    host,
+    part.walk,
+    printed.map(({ noteIndex }) => part.chordNotes[noteIndex]!.chord),
+  );
   const places = markedPlaces(part.walk);
   const widthOf = widthsToGive(part.walk, places, mayWiden ? widthsFor(host, part, printed) : AS_THEY_ARE);
   return planned(host, part.walk, places, scope, {
@@ -74,28 +72,20 @@ function planned(
     const marks = notes.map(({ note }) => wanted.mark(note));
     if (place.marks.length === 0 && marks.every((mark) => mark === null)) continue;
     const claimed = claimedNotes(host, place);
-    const written: { readonly text: string; readonly chord: ScoreChord; readonly endsAtNote: boolean }[] = [];
+    const written: { readonly text: string; readonly chord: ScoreChord }[] = [];
     const isBelow = isLowerVoice(voiceOf(place.track));
     const setting = wanted.setting(place);
     const colours = marks.map((mark, i) => {
       const colour = mark?.colour ?? null;
       const { rank, chord } = notes[i]!;
-      const space = isAtLeast(host, 4, 0) ? '' : spaceToMain(place, chord);
-      const lines = mark?.lines.map((line) => line + space) ?? [];
-      const text = mark && markText(lines, colour === null ? null : rank, setting);
-      const endsAtNote = space !== '';
+      const text = mark && markText(mark.lines, colour === null ? null : rank, setting);
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
-      if (text && isBelow) written.push({ text, chord, endsAtNote });
-      else if (text) written.unshift({ text, chord, endsAtNote });
+      if (text && isBelow) written.push({ text, chord });
+      else if (text) written.unshift({ text, chord });
       return colour ?? (claimed[i] ? BLACK : null);
     });
     const offsets = offsetsFor(place, written);
-    const texts = written.map(({ text, endsAtNote }, i) => ({
-      text,
-      isBelow,
-      endsAtNote,
-      offset: setting.row > 0 ? offsets[i]! : null,
-    }));
+    const texts = written.map(({ text }, i) => ({ text, isBelow, offset: offsets[i]! }));
     const plan = { place, texts, colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
@@ -104,9 +94,8 @@ function planned(
 
 function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: readonly RankedNote[]): boolean {
   const { engine } = host;
-  const hasRows = canLevel(host);
   return (
-    inAnyOrder(place.marks.map(({ element }) => markedText(element, hasRows))) ===
+    inAnyOrder(place.marks.map(({ element }) => plainText(element.text))) ===
       inAnyOrder(texts.map(({ text }) => text)) &&
     colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.color, colour))
   );

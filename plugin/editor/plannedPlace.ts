@@ -7,10 +7,7 @@ import type { MarkedPlace } from './ownMarks.ts';
 export interface PlannedText {
   readonly text: string;
   readonly isBelow: boolean;
-  /** True for a text that ends where its place in time is, instead of beginning there. */
-  readonly endsAtNote: boolean;
-  /** Null where the editor is to find the place by itself. */
-  readonly offset: MarkOffset | null;
+  readonly offset: MarkOffset;
 }
 
 /** What one place of the score is to look like. */

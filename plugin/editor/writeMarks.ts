@@ -10,8 +10,8 @@ import {
   type HostScore,
   listOf,
 } from './hostApi.ts';
-import { canLevel, MarkPatterns, removeText, writeText } from './markPatterns.ts';
-import { BLACK, markedText, notesAt } from './ownMarks.ts';
+import { MarkWriter, removeText } from './markPatterns.ts';
+import { BLACK, notesAt, plainText } from './ownMarks.ts';
 import { cursorOn, moveTo } from './place.ts';
 import type { PlannedPlace } from './plannedPlace.ts';
 import type { UndoStep } from './undoStep.ts';
@@ -24,34 +24,34 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
     if (track) track.push(plan);
     else byTrack.set(plan.place.track, [plan]);
   }
-  const patterns = new MarkPatterns(host, step);
+  const writer = new MarkWriter(host, step);
   byTrack.forEach((track, number) => {
     const cursor = cursorOn(score, number);
     for (const plan of track) {
       moveTo(cursor, plan.place.tick);
       if (!cursor.segment || cursor.tick !== plan.place.tick)
         throw new EditorFault(({ placeNotFound }) => placeNotFound);
-      carryOutPlace(host, patterns, cursor, plan, step);
+      carryOutPlace(host, writer, cursor, plan, step);
     }
   });
-  patterns.remove();
+  writer.finish();
 }
 
 function carryOutPlace(
   host: Host,
-  patterns: MarkPatterns,
+  writer: MarkWriter,
   cursor: HostCursor,
   { place, texts, colours }: PlannedPlace,
   step: UndoStep,
 ): void {
   const wanted = texts.slice();
   for (const { element } of place.marks) {
-    const kept = wanted.findIndex(({ text }) => text === markedText(element, canLevel(host)));
+    const kept = wanted.findIndex(({ text }) => text === plainText(element.text));
     // One that says what it is to say stays where somebody may have moved it.
     if (kept >= 0) wanted.splice(kept, 1);
     else removeText(host, element, step);
   }
-  for (const text of wanted) writeText(cursor, text, patterns.of(text, cursor), step);
+  for (const text of wanted) writer.write(cursor, text);
   const notes = notesAt(place);
   colours.forEach((colour, i) => {
     if (colour !== null) paint(host, notes[i]!.note, colour, step);

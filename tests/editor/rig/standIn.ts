@@ -145,6 +145,8 @@ export interface StandInMusic {
 
 interface StandInChord {
   tick: number;
+  /** As notated. */
+  ticks: number;
   track: number;
   notes: {
     pitch: number;
@@ -245,12 +247,13 @@ function addVoice(
 }
 
 function chordOf(played: Played, tick: number, track: number, options: PartOptions): StandInChord {
-  const { pitch, sign, glissando, tie, colour } = played;
+  const { pitch, quarters = 1, sign, glissando, tie, colour } = played;
   const [chromatic, diatonic] = options.transpose ?? [-7, -4];
   const transposition = { chromatic, diatonic, octaveChange: 0 };
   const names = typeof pitch === 'string' ? [pitch] : pitch!;
   return {
     tick,
+    ticks: 480 * quarters,
     track,
     signs: sign === 'stopped' ? ['brassMuteClosed'] : sign ? ['brassMuteOpen'] : [],
     graces: [],

@@ -93,7 +93,7 @@ function articulation(name, chord) {
 }
 
 function chordWrapper(data) {
-    var result = wrapper(data, { type: ELEMENT.CHORD, track: data.track, noteType: NOTE_TYPE[data.noteType || "NORMAL"] });
+    var result = wrapper(data, { type: ELEMENT.CHORD, track: data.track, duration: fraction(data.ticks), noteType: NOTE_TYPE[data.noteType || "NORMAL"] });
     Object.defineProperty(result, "notes", { get: () => list(data.notes.map((n) => note(n, data))) });
     Object.defineProperty(result, "graceNotes", { get: () => list((data.graces || []).map(chordWrapper)) });
     Object.defineProperty(result, "parent", { get: () => data.main ? chordWrapper(places[data.tick + "/" + data.track]) : segment(data.tick) });
