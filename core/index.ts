@@ -22,7 +22,7 @@ export type { KindOfEtude } from './etude/kinds/kind.ts';
 export { ETUDE_KINDS, type EtudeKind } from './etude/kinds.ts';
 export { composeLesson, etudeSheet, type LessonRequest, type LessonResult } from './etude/lesson.ts';
 export { LEVELS, type Level } from './etude/levels.ts';
-export { countLines, lineStarts } from './etude/pageLines.ts';
+export { countLines, sheetLines } from './etude/pageLines.ts';
 export { HIGHEST_SEED } from './etude/random.ts';
 export type { Sheet } from './etude/sheet.ts';
 export { transpositionOf } from './etude/transposition.ts';

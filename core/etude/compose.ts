@@ -28,22 +28,22 @@ import { LEVELS, type LevelPlan, planFor } from './levels.ts';
 import { bendsBetween, tonesOf } from './palette.ts';
 import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
 import { type Range, rangeOf } from './range.ts';
-import { tempoWords } from './tempo.ts';
-import type { Tone } from './tone.ts';
+import { tempoIn, tempoWords } from './tempo.ts';
+import { isGapped, reachable, type Tone } from './tone.ts';
 import { transpositionOf } from './transposition.ts';
 
 /** What is unplayable counts more than all that is wrong, and that more than what is dull. */
 const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
 const ATTEMPTS = 40;
-/** So often on a horn with too little to offer to do better. */
-const SCANT_ATTEMPTS = 16;
 /** In the first of them, levels that allow risky notes use some. */
 const DARING_ATTEMPTS = 6;
 
-/** With fewer than these a range is widened where nobody asked for it; with fewer than those there is no étude. */
+/** With fewer than these a range is widened where nobody asked for it. */
 const ENOUGH = { notes: 5, bends: 6 } as const;
-const FEWEST = { notes: 3, bends: 3 } as const;
+/** With fewer than these there is no étude; a whole triad tells the key with one note less. */
+const FEWEST = { notes: 5, triad: 4, bends: 3 } as const;
+const TRIAD = [0, 2, 4] as const;
 
 /**
  * Composes an étude.
@@ -62,16 +62,17 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   const plan = planFor(level, player.horn.natural);
   const transposition = transpositionOf(player);
   const isAsked = request.low !== null || request.high !== null;
-  const tempo = request.tempo ?? kind.tempo[level];
   const meters = metersFor(kind, plan, request);
   const handSeconds = Math.max(plan.handSeconds, player.handSeconds);
 
-  const tonesIn = ({ low, high }: Range, allowsRisky: boolean) =>
-    tonesOf(scaleBetween(key, low, high), player, transposition, allowsRisky);
+  const tonesIn = ({ low, high }: Range, allowsRisky: boolean) => {
+    const tones = tonesOf(scaleBetween(key, low, high), player, transposition, allowsRisky);
+    return isAsked ? tones : reachable(tones);
+  };
   const bendsIn = ({ low, high }: Range) =>
     kind.needs === 'bends' ? bendsBetween(low, high, key, player, transposition) : [];
   const found = (range: Range) =>
-    kind.needs === 'bends' ? bendsIn(range).length : closable(tonesIn(range, isAsked)).length;
+    kind.needs === 'bends' ? bendsIn(range).length : practised(kind, tonesIn(range, isAsked)).length;
   const range = rangeOf(
     level,
     request,
@@ -79,7 +80,15 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   );
   const sure = tonesIn(range, isAsked);
   const bends = bendsIn(range);
-  const obstacle = obstacleTo(kind, player.horn, found(range), range, handSeconds, tempo);
+  const obstacle = obstacleTo(
+    kind,
+    player.horn,
+    found(range),
+    fewestOf(kind, sure),
+    range,
+    handSeconds,
+    request.tempo ?? kind.tempo[level],
+  );
   if (obstacle) return { ok: false, reason: obstacleText(obstacle, reader) };
   if (!isAsked && !hasHome(kind, sure)) {
     const { low, high } = range;
@@ -87,12 +96,13 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     return { ok: false, reason: obstacleText(noHome, reader) };
   }
 
-  const isScant = found(range) < MANY[kind.needs];
-  let best: { readonly it: Case; readonly faults: number } | null = null;
-  const isGood = (faults: number, attempt: number) =>
-    faults === 0 || (isScant && attempt >= SCANT_ATTEMPTS && faults < WEIGHTS.wrong);
-  for (let attempt = 0; attempt < ATTEMPTS && !(best && isGood(best.faults, attempt)); attempt++) {
+  const wanders = plan.isMixed && !player.horn.natural && !isGapped(sure);
+  const isScant = found(range) < MANY[kind.needs] || isGapped(sure);
+  let best: { readonly it: Case; readonly faults: number; readonly tempo: number } | null = null;
+  for (let attempt = 0; attempt < ATTEMPTS && best?.faults !== 0; attempt++) {
     const random = drawFrom(seed + 7919 * attempt);
+    const meter = pick(random, meters);
+    const tempo = request.tempo ?? tempoIn(kind, level, meter);
     const isDaring = plan.riskyShare > 0 && attempt < (isScant ? 1 : DARING_ATTEMPTS);
     const tones = isDaring ? tonesIn(range, true) : sure;
     const made = kind.compose({
@@ -101,17 +111,18 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       level,
       plan,
       tempo,
-      meter: pick(random, meters),
+      meter,
       length,
       tones,
       bends,
       isNatural: player.horn.natural,
+      wanders,
       handSeconds,
       toneIn: (tone, other) => {
         const written = asIn(other, tone.written);
         if (pitchCents(written) === pitchCents(tone.written)) return tone;
         const [moved] = tonesOf([{ written, degree: tone.degree }], player, transposition, false);
-        return moved && !player.horn.natural ? moved : tone;
+        return moved ?? tone;
       },
     });
     const quarterSeconds = 60 / (tempo * made[0]!.meter.beatQuarters);
@@ -135,8 +146,9 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
       },
     };
     const faults = faultsOf(it, best ? best.faults : Number.POSITIVE_INFINITY);
-    if (!best || faults < best.faults) best = { it, faults };
+    if (!best || faults < best.faults) best = { it, faults, tempo };
   }
+  const { tempo } = best!;
   const { bars, examination } = best!.it;
   const isRisky = examination.notes.map(({ verdict }) => verdict !== 'sure');
   const etude: Etude = {
@@ -184,9 +196,9 @@ function metersFor(kind: KindOfEtude, plan: LevelPlan, { level, meter }: EtudeRe
   return found;
 }
 
-/** The tones at which a hand closes. */
-function closable(tones: readonly Tone[]): readonly Tone[] {
-  return tones.filter(({ hand }) => hand !== 'open');
+/** The tones that count: of pairs those at which a hand closes. */
+function practised({ isByPairs }: KindOfEtude, tones: readonly Tone[]): readonly Tone[] {
+  return isByPairs ? tones.filter(({ hand }) => hand !== 'open') : tones;
 }
 
 function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }: EtudeRequest): void {
@@ -210,15 +222,24 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
     );
 }
 
+/** How many notes or bends a kind needs at least. */
+function fewestOf({ needs, needsSteps }: KindOfEtude, tones: readonly Tone[]): number {
+  if (needs === 'bends') return FEWEST.bends;
+  if (needsSteps && isGapped(tones)) return Number.POSITIVE_INFINITY;
+  const isWhole = TRIAD.every((degree) => tones.some((tone) => tone.degree === degree));
+  return isWhole ? FEWEST.triad : FEWEST.notes;
+}
+
 function obstacleTo(
   { needs }: KindOfEtude,
   horn: Horn,
   found: number,
+  fewest: number,
   { low, high }: Range,
   handSeconds: number,
   tempo: number,
 ): EtudeObstacle | null {
   const half = (2 * 60) / tempo;
   if (handSeconds > half) return { is: 'no-time', handSeconds, tempo };
-  return found >= FEWEST[needs] ? null : { is: 'too-few', needs, found, low, high, horn };
+  return found >= fewest ? null : { is: 'too-few', needs, found, low, high, horn };
 }

@@ -80,6 +80,19 @@ export function inThree(strokes: Figure): Figure {
     .filter(({ quarters }) => quarters > 0);
 }
 
+/** Lengths of one, two and three strokes in a bar of 6/8: changes of the hand fall on the second beat. */
+const SIXES: readonly (readonly number[])[] = [[], [3], [1.5, 1.5], [1.5, 1, 0.5]];
+
+/** A figure of three strokes at most, whatever it fills, as one that fills a bar of 6/8. */
+function inSix(strokes: Figure): Figure {
+  return strokes.map((stroke, i) => ({ ...stroke, quarters: SIXES[strokes.length]![i]! }));
+}
+
+/** A figure for a bar of four quarters as one for a bar of this meter. */
+export function inMeter(strokes: Figure, { beats, beatType }: Meter): Figure {
+  return beatType === 8 ? inSix(strokes) : beats === 3 ? inThree(strokes) : strokes;
+}
+
 /** How many notes of a line a figure takes. */
 export function notesTaken(strokes: Figure): number {
   return strokes.filter(({ hand }, i) => hand !== null && (i === 0 || strokes[i]!.moves)).length;

@@ -3,7 +3,7 @@ import { movePitch, type Pitch, pitchCents, signatureAlter } from '../pitch/pitc
 import type { Bar, EtudeNote } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import { asIn, type Key, neighbourKeys, scaleBetween } from './key.ts';
-import { melodyFaults } from './melody.ts';
+import { melodyFaults, repeatsIn } from './melody.ts';
 import { FULL_LINE, lineStarts, phrasesOf } from './pageLines.ts';
 
 /** Fewer bars than this are no room for a question and its answer, each with an echo. */
@@ -30,6 +30,24 @@ export function goesSomewhere(kind: string, bars: readonly Bar[]): boolean {
   return phrasesOf(bars).every(([from, to]) => {
     const cents = notesOf(bars.slice(from, to)).map(({ written }) => pitchCents(written!));
     return to - from < 4 || new Set(cents).size >= fewest;
+  });
+}
+
+/**
+ * True when within a phrase no bar begins with the note that the one before has ended on; where nothing but the line is
+ * practised no note at all is said twice.
+ * @param isNatural true where pairs share their open notes, and only the closed ones count
+ */
+export function movesOn(bars: readonly Bar[], isLine: boolean, isNatural: boolean): boolean {
+  return phrasesOf(bars).every(([from, to]) => {
+    const phrase = bars.slice(from, to).map((bar) =>
+      notesOf([bar])
+        .filter(({ hand }) => isLine || !isNatural || hand !== 'open')
+        .map(({ written }) => pitchCents(written!)),
+    );
+    return isLine
+      ? repeatsIn(([] as number[]).concat(...phrase)) === 0
+      : phrase.every((cents, i) => i === 0 || cents[0] !== phrase[i - 1]![phrase[i - 1]!.length - 1]);
   });
 }
 
@@ -78,14 +96,17 @@ export function asksAndAnswers(key: Key, bars: readonly Bar[], isMixed: boolean)
   );
 }
 
-/** True when every phrase has one high point, moves, leaps with measure, and comes to its end by step. */
-export function sings(key: Key, bars: readonly Bar[]): boolean {
+/**
+ * True when every phrase has one high point, moves, leaps with measure, and comes to its end by step.
+ * @param isGapped true where the notes at hand lie apart
+ */
+export function sings(key: Key, bars: readonly Bar[], isGapped: boolean): boolean {
   return phrasesOf(bars).every(([from, to]) => {
     const phrase = bars.slice(from, to);
     const notes = notesOf(phrase).map(({ written }) => ({ written: written!, degree: 0 }));
     const barLengths = phrase.map((bar) => notesOf([bar]).length);
     const last = lastDegree(key, phrase);
-    return last >= 0 && melodyFaults({ notes, barLengths, ends: [0] }).length === 0;
+    return last >= 0 && melodyFaults({ notes, barLengths, ends: [0], isGapped }).length === 0;
   });
 }
 

@@ -11,6 +11,7 @@ import {
   goesSomewhere,
   grows,
   isHeardOpen,
+  movesOn,
   sings,
 } from './interest.ts';
 import type { Key } from './key.ts';
@@ -44,8 +45,10 @@ export interface Case {
 /** A law: its name, and whether a case keeps it. */
 export interface Law {
   readonly id: string;
-  /** What breaking it makes of the étude. One that is dull is forgiven a horn with too little to offer. */
+  /** What breaking it makes of the étude. */
   readonly fault: 'unplayable' | 'wrong' | 'dull';
+  /** True where a horn is forgiven that makes too few notes to keep it always. */
+  readonly forgivesScant?: boolean;
   keeps(it: Case): boolean;
 }
 
@@ -66,8 +69,11 @@ export const LAWS: readonly Law[] = [
   {
     id: 'no-bar-thrice',
     fault: 'dull',
-    keeps: ({ kind, bars }) =>
-      kind.isRepetition === true || mostOfOneBar(bars) <= MOST_TIMES * Math.max(1, bars.length / PAGE_BARS),
+    keeps: ({ kind, bars, isNatural }) => {
+      // On a natural horn the echo has the same notes under the same hand.
+      const often = kind.kind === 'phrase' && isNatural ? 2 * MOST_TIMES : MOST_TIMES;
+      return kind.isRepetition === true || mostOfOneBar(bars) <= often * Math.max(1, bars.length / PAGE_BARS);
+    },
   },
   { id: 'every-change-is-signed', fault: 'wrong', keeps: isSigned },
   {
@@ -102,6 +108,12 @@ export const LAWS: readonly Law[] = [
   { id: 'breathes', fault: 'wrong', keeps: breathes },
   { id: 'goes-somewhere', fault: 'dull', keeps: ({ kind, bars }) => goesSomewhere(kind.kind, bars) },
   {
+    id: 'moves-on',
+    fault: 'dull',
+    keeps: ({ kind, bars, isNatural }) =>
+      (kind.kind !== 'scale' && !kind.isByPairs) || movesOn(bars, !kind.isByPairs, isNatural),
+  },
+  {
     id: 'heard-open-first',
     fault: 'wrong',
     keeps: ({ kind, bars, isNatural }) => isNatural || kind.kind !== 'match' || isHeardOpen(bars),
@@ -114,6 +126,7 @@ export const LAWS: readonly Law[] = [
   {
     id: 'asks-and-answers',
     fault: 'dull',
+    forgivesScant: true,
     keeps: ({ kind, key, bars, plan }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars, plan.isMixed),
   },
   {
@@ -124,13 +137,14 @@ export const LAWS: readonly Law[] = [
   {
     id: 'sings',
     fault: 'dull',
-    keeps: ({ kind, key, bars }) => kind.kind !== 'phrase' || sings(key, bars),
+    forgivesScant: true,
+    keeps: ({ kind, key, bars, isScant }) => kind.kind !== 'phrase' || sings(key, bars, isScant),
   },
   {
     id: 'goes-away-and-comes-home',
     fault: 'dull',
-    keeps: ({ kind, key, bars, plan, isNatural }) =>
-      isNatural || !plan.isMixed || goesAwayAndComesHome(kind.kind, key, bars),
+    keeps: ({ kind, key, bars, plan, isNatural, isScant }) =>
+      isNatural || isScant || !plan.isMixed || goesAwayAndComesHome(kind.kind, key, bars),
   },
   {
     id: 'nothing-impossible',
@@ -152,7 +166,7 @@ export const LAWS: readonly Law[] = [
 
 /** The laws that a case breaks. */
 export function brokenLaws(it: Case): readonly Law[] {
-  return LAWS.filter((law) => !(it.isScant && law.fault === 'dull') && !law.keeps(it));
+  return LAWS.filter((law) => !(it.isScant && law.forgivesScant) && !law.keeps(it));
 }
 
 function eventsOf(bars: readonly Bar[]): readonly EtudeNote[] {
@@ -180,8 +194,7 @@ function handHasTime({ bars, plan, quarterSeconds, handSeconds }: Case): boolean
         if (before && before.hand !== each.hand) {
           const isLate = gone * quarterSeconds < handSeconds - 1e-6;
           const isShort = !hasRested && gone < plan.changeAfterQuarters - 1e-6;
-          const beats =
-            plan.changeGridQuarters > 0 ? at / (plan.changeGridQuarters * bar.meter.beatQuarters) : 0;
+          const beats = plan.changeGridBeats > 0 ? at / (plan.changeGridBeats * bar.meter.beatQuarters) : 0;
           if (isLate || isShort || Math.abs(beats - Math.round(beats)) > 1e-6) return false;
         }
         before = each;

@@ -15,6 +15,7 @@ import { keysOf, LEVELS, type Level, planFor } from './levels.ts';
 import { countLines } from './pageLines.ts';
 import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
+import { tempoIn } from './tempo.ts';
 
 /** What is asked for. */
 export interface LessonRequest {
@@ -158,7 +159,7 @@ function exercisesOf(
         level,
         bars,
         meter,
-        tempo: pace === 1 ? null : Math.round(kind.tempo[level] * pace),
+        tempo: tempoIn(kind, level, meter, pace),
         low,
         high,
         seed: (seed + 104729 * i + 15485863 * attempt) % (HIGHEST_SEED + 1),

@@ -1,6 +1,6 @@
 /** The levels, as numbers with their reasons. */
 import { type Pitch, parsePitch } from '../pitch/pitch.ts';
-import { FOUR_FOUR, type Meter, THREE_FOUR } from './bar.ts';
+import { FOUR_FOUR, type Meter, SIX_EIGHT, THREE_FOUR } from './bar.ts';
 import { type Key, parseKey } from './key.ts';
 
 /** Every level, from the first. */
@@ -20,8 +20,8 @@ export interface LevelPlan {
   readonly handSeconds: number;
   /** The shortest note after which the hand may change with no rest between, in quarters. */
   readonly changeAfterQuarters: number;
-  /** Where in the bar the hand may change: in whole multiples of so many quarters. */
-  readonly changeGridQuarters: number;
+  /** Where in the bar the hand may change: in whole multiples of so many beats; anywhere where 0. */
+  readonly changeGridBeats: number;
   /** Meters in which a sheet's exercises begin and end, one for a whole sheet. */
   readonly meters: readonly Meter[];
   /** True when bars of different meters follow each other and beats are divided by three. */
@@ -53,7 +53,7 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     mostSigns: 1,
     handSeconds: 0.8,
     changeAfterQuarters: 2,
-    changeGridQuarters: 1,
+    changeGridBeats: 1,
     meters: [FOUR_FOUR],
     isMixed: false,
     riskyShare: 0,
@@ -64,8 +64,8 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     mostSigns: 3,
     handSeconds: 0.42,
     changeAfterQuarters: 0.5,
-    changeGridQuarters: 1,
-    meters: [FOUR_FOUR, THREE_FOUR],
+    changeGridBeats: 1,
+    meters: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT],
     isMixed: false,
     riskyShare: 0,
   },
@@ -75,8 +75,8 @@ export const LEVEL_PLANS: { readonly [level in Level]: LevelPlan } = {
     mostSigns: 7,
     handSeconds: 0.25,
     changeAfterQuarters: 0,
-    changeGridQuarters: 0,
-    meters: [FOUR_FOUR, THREE_FOUR],
+    changeGridBeats: 0,
+    meters: [FOUR_FOUR, THREE_FOUR, SIX_EIGHT],
     isMixed: true,
     riskyShare: 0.1,
   },
@@ -92,7 +92,7 @@ const NATURAL_HAND_SECONDS: { readonly [level in Level]: number } = { 1: 0.6, 2:
 export function planFor(level: Level, isNatural: boolean): LevelPlan {
   const plan = LEVEL_PLANS[level];
   if (!isNatural) return plan;
-  return { ...plan, handSeconds: NATURAL_HAND_SECONDS[level], changeAfterQuarters: 0, changeGridQuarters: 0 };
+  return { ...plan, handSeconds: NATURAL_HAND_SECONDS[level], changeAfterQuarters: 0, changeGridBeats: 0 };
 }
 
 /** Keys by their signs, from none on; keys of the first level have their tonic in its range. */
@@ -112,9 +112,18 @@ const ROWS: { readonly [level in Level]: readonly [from: number, to: number] } =
   3: [3, 7],
 };
 
-/** The keys that suit a level where nobody asks for one. Parts for a natural horn are written in C, or near it. */
+/**
+ * Parts for a natural horn are written in C, or near it: in keys of which the harmonics and the hand make every note. F has
+ * no fourth that is in tune.
+ */
+const NATURAL_KEYS: { readonly [level in Level]: readonly string[] } = {
+  1: ['C'],
+  2: ['C', 'G'],
+  3: ['C', 'G', 'Am', 'Em'],
+};
+
+/** The keys that suit a level where nobody asks for one. */
 export function keysOf(level: Level, isNatural: boolean): readonly Key[] {
-  const [from, to] = isNatural ? [0, level] : ROWS[level];
-  const names = ([] as string[]).concat(...KEYS.slice(from, to));
-  return (isNatural ? names.filter((name) => name.indexOf('m') < 0) : names).map(parseKey);
+  const names = isNatural ? NATURAL_KEYS[level] : ([] as string[]).concat(...KEYS.slice(...ROWS[level]));
+  return names.map(parseKey);
 }

@@ -14,10 +14,13 @@ export interface Place {
 }
 
 /** How likely a step of so many semitones is. */
-const STEP_WEIGHTS = [0.04, 1, 1, 0.6, 0.5, 0.3, 0.01, 0.12] as const;
+const STEP_WEIGHTS = [0.01, 1, 1, 0.6, 0.5, 0.3, 0.01, 0.12] as const;
 /** Anything wider is taken only by a horn that has nothing nearer, and never more than an octave where there is a choice. */
 const WIDER_WEIGHT = 1e-6;
 const WIDEST_WEIGHT = 1e-15;
+
+/** There and back and there again goes nowhere. */
+const TRILL_WEIGHT = 0.01;
 
 /** How much a note outside the harmony weighs against one in it. */
 const PASSING_WEIGHT = 0.35;
@@ -61,10 +64,10 @@ export function drawLine<Note extends Degree>(
   return lineDrawer(notes, places)(random, from);
 }
 
-/** Lines drawn at most before one with too few different notes is taken. */
+/** Lines drawn at most before one that moves too little is taken. */
 const DRAWS = 16;
 
-/** Draws a line that moves over several notes, where it can. @param fewest different notes, at least */
+/** Draws a line that moves over several notes and from each to another, where it can. @param fewest different notes, at least */
 export function drawMovingLine<Note extends Degree>(
   random: Random,
   notes: readonly Note[],
@@ -75,9 +78,12 @@ export function drawMovingLine<Note extends Degree>(
   const wanted = Math.min(fewest, notes.length);
   const draw = lineDrawer(notes, places);
   let best: readonly Note[] = [];
-  for (let i = 0; i < DRAWS && new Set(best).size < wanted; i++) {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < DRAWS && least > 0; i++) {
     const line = draw(random, from);
-    if (i === 0 || new Set(line).size > new Set(best).size) best = line;
+    const repeats = line.filter((note, k) => k > 0 && note === line[k - 1]).length;
+    const lack = repeats + Math.max(0, wanted - new Set(line).size);
+    if (lack < least) [best, least] = [line, lack];
   }
   return best;
 }
@@ -112,10 +118,18 @@ function drawn<Note extends Degree>(
 ): readonly Note[] {
   const line: Note[] = [];
   for (const weights of ahead) {
-    const before = line[line.length - 1] ?? from;
+    const [third, second, last = from] = [
+      line[line.length - 3],
+      line[line.length - 2],
+      line[line.length - 1],
+    ];
+    const isTrill = (note: Note) => note === second && last === third;
     const at = pickWeighted(
       random,
-      weights.map((weight, j) => (before ? weight * stepWeight(before, notes[j]!) : weight)),
+      weights.map((weight, j) => {
+        const note = notes[j]!;
+        return weight * (last ? stepWeight(last, note) : 1) * (isTrill(note) ? TRILL_WEIGHT : 1);
+      }),
     );
     if (at < 0) return [];
     line.push(notes[at]!);

@@ -1,10 +1,27 @@
 /** Marks over several bars: hairpins and slurs, as a player would pencil them in. */
 import { pitchCents } from '../pitch/pitch.ts';
-import { type Bar, type EtudeNote, type Meter, quartersOf } from './bar.ts';
+import { type Bar, type EtudeNote, type Meter, quartersOf, withDynamic } from './bar.ts';
 
-/** A hairpin over some bars, from the first note to the last. */
-export function swelling(bars: readonly Bar[], hairpin: Hairpin): readonly Bar[] {
-  return withHairpins(bars, (count) => [[hairpin, 0, count - 1]]);
+/** Where the high point of a line may come, as a share of its notes; one that begins higher falls first. */
+const EARLIEST_TOP = 0.25;
+
+/** As a line goes: louder to its high point and softer from there, or, where it begins at the top, softer to its low point first. */
+export function shaped(bars: readonly Bar[]): readonly Bar[] {
+  const cents = ([] as number[]).concat(
+    ...bars.map(({ notes }) =>
+      notes.filter(({ written }) => written).map(({ written }) => pitchCents(written!)),
+    ),
+  );
+  const top = cents.indexOf(Math.max(...cents));
+  const rises = top >= EARLIEST_TOP * cents.length;
+  const low = cents.indexOf(Math.min(...cents));
+  const [first, ...others] = rises
+    ? arched(bars, top)
+    : withHairpins(bars, (count) => [
+        ['diminuendo', 0, low],
+        ['crescendo', low + 1, count - 1],
+      ]);
+  return [withDynamic(first!, rises ? 'mp' : 'mf'), ...others];
 }
 
 /**

@@ -9,7 +9,42 @@ export const FULL_LINE = 11;
 const USUAL_BARS = 4;
 const MOST_BARS = 5;
 
-/** True for each bar of an exercise that begins a line. */
+/** Notes and rests, and bars, of a line that is made of two, at most. */
+const MOST_IN_TWO = { events: 16, bars: 8 } as const;
+
+/**
+ * For each exercise of a page, true for each bar that begins a line. Where a single one would end in a short line, its
+ * lines go two and two.
+ */
+export function sheetLines(
+  etudes: readonly { readonly bars: readonly Bar[] }[],
+): readonly (readonly boolean[])[] {
+  return etudes.map(({ bars }) => {
+    const starts = lineStarts(bars);
+    const isShort = eventsIn(bars.slice(starts.lastIndexOf(true))) < FULL_LINE;
+    return etudes.length === 1 && isShort ? inPairs(bars, starts) : starts;
+  });
+}
+
+/** Lines two and two from the last on, where they are not too full together. */
+function inPairs(bars: readonly Bar[], starts: readonly boolean[]): readonly boolean[] {
+  const made = starts.slice();
+  for (let end = bars.length; end > 0; ) {
+    const second = made.lastIndexOf(true, end - 1);
+    const first = second > 0 ? made.lastIndexOf(true, second - 1) : second;
+    const isShort = end - first <= MOST_IN_TWO.bars && eventsIn(bars.slice(first, end)) <= MOST_IN_TWO.events;
+    if (isShort && second > 0) made[second] = false;
+    end = isShort ? first : second;
+  }
+  return made;
+}
+
+/** Notes and rests. */
+function eventsIn(bars: readonly Bar[]): number {
+  return bars.reduce((sum, { notes }) => sum + notes.length, 0);
+}
+
+/** True for each bar of an exercise that begins a line, were it not the only one. */
 export function lineStarts(bars: readonly Bar[]): readonly boolean[] {
   const starts = bars.map(() => false);
   for (const [from, to] of phrasesOf(bars)) {
@@ -22,9 +57,9 @@ export function lineStarts(bars: readonly Bar[]): readonly boolean[] {
   return starts;
 }
 
-/** The lines of several exercises, each beginning a line of its own. */
+/** The lines of a page's exercises, each beginning a line of its own. */
 export function countLines(etudes: readonly { readonly bars: readonly Bar[] }[]): number {
-  return etudes.reduce((sum, { bars }) => sum + lineStarts(bars).filter(Boolean).length, 0);
+  return sheetLines(etudes).reduce((sum, starts) => sum + starts.filter(Boolean).length, 0);
 }
 
 /** The phrases of some bars as the bars they begin with and go up to; by fours where none begins. */

@@ -1,4 +1,16 @@
-/** Tempo words, in the trade's Italian. */
+/** Tempos, and their words in the trade's Italian. */
+import type { Meter } from './bar.ts';
+import { FASTEST_TEMPO, SLOWEST_TEMPO } from './etude.ts';
+import type { KindOfEtude } from './kinds/kind.ts';
+import type { Level } from './levels.ts';
+
+/**
+ * How quick a kind goes, in the meter's beats a minute: a quarter is as long in every meter.
+ * @param pace how much quicker than usual, as a factor
+ */
+export function tempoIn({ tempo }: KindOfEtude, level: Level, { beatQuarters }: Meter, pace = 1): number {
+  return Math.min(FASTEST_TEMPO, Math.max(SLOWEST_TEMPO, Math.round((tempo[level] * pace) / beatQuarters)));
+}
 
 /** From how many beats a minute each word is used. @source commonPractice (metronomes differ by a few beats) */
 const WORDS: readonly (readonly [from: number, word: string])[] = [

@@ -1,6 +1,6 @@
 /** What études are made of: tones of the key, and bends. */
 import type { HandSign } from '../part/passage.ts';
-import type { Pitch } from '../pitch/pitch.ts';
+import { type Pitch, pitchCents } from '../pitch/pitch.ts';
 import type { Degree } from './key.ts';
 
 /** A note of the key as it is practised: closed, and with the open note that it is held against. */
@@ -12,6 +12,35 @@ export interface Tone extends Degree {
   /** What the hand does at it: it closes, on a natural horn only as far as the note asks, and at some not at all. */
   readonly hand: HandSign;
   readonly isRisky: boolean;
+}
+
+/** The widest way from one tone to the next that a line takes often, in cents: a fourth. */
+const WIDEST_WAY = 500;
+/** From here on the way to a neighbour is a gap, in cents: wider than any scale has. */
+const GAP = 400;
+
+/** The most tones that a line can reach without a wide leap, lowest first. @param tones lowest first */
+export function reachable(tones: readonly Tone[]): readonly Tone[] {
+  let best: readonly Tone[] = [];
+  let from = 0;
+  tones.forEach(({ written }, i) => {
+    const next = tones[i + 1];
+    if (next && pitchCents(next.written) - pitchCents(written) <= WIDEST_WAY) return;
+    if (i + 1 - from > best.length) best = tones.slice(from, i + 1);
+    from = i + 1;
+  });
+  return best;
+}
+
+/** Fewer tones than these have no way around a gap. */
+const FEW = 7;
+
+/** True where some of few tones lie further from their neighbours than those of a scale. @param tones lowest first */
+export function isGapped(tones: readonly Tone[]): boolean {
+  const hasGap = tones.some(
+    ({ written }, i) => i > 0 && pitchCents(written) - pitchCents(tones[i - 1]!.written) >= GAP,
+  );
+  return hasGap && tones.length < FEW;
 }
 
 /** A tone that the hand takes down and lets up again on one fingering. */

@@ -40,7 +40,7 @@ export function walkOf(
 ): readonly number[] {
   const candidates: { readonly walk: readonly number[]; readonly score: number }[] = [];
   const reach = Math.max(...cell);
-  const narrowest = Math.max(reach, Math.min(4, notes.length - 1));
+  const narrowest = Math.max(reach + 1, Math.min(4, notes.length - 1));
   if (narrowest >= notes.length) return [];
   for (let draw = 0; draw < DRAWS; draw++) {
     const low = Math.floor(random() * (notes.length - narrowest));
@@ -73,8 +73,8 @@ function bounce(
     if (end > high || end < low) {
       direction = -direction;
       turns += 1;
-      // A figure turned over begins where it left off.
-      at = walk.length > 0 ? walk[walk.length - 1]! + (reach === 0 ? direction : 0) : at;
+      // A figure turned over begins a step from where it left off: a note said twice breaks the line.
+      at = walk.length > 0 ? walk[walk.length - 1]! + direction : at;
       if (turns > 8) return [];
       continue;
     }

@@ -23,6 +23,8 @@ export interface Workshop {
   /** Every bend in the range, the smallest first; empty unless the kind asks for them. */
   readonly bends: readonly Bend[];
   readonly isNatural: boolean;
+  /** True where the music goes to other keys and comes home: not on a horn that has the notes of few keys. */
+  readonly wanders: boolean;
   /** The least time from one note to the next where the hand changes, in seconds: of the level, or of a slower player. */
   readonly handSeconds: number;
   /** A tone as another key has it; the tone itself where it cannot be played so. */
@@ -35,20 +37,20 @@ export type Draft = readonly Bar[];
 /** True when there is time to change the hand after so many quarters. */
 export function hasTimeFor(
   quarters: number,
-  { handSeconds, tempo }: Pick<Workshop, 'handSeconds' | 'tempo'>,
+  { handSeconds, tempo, meter }: Pick<Workshop, 'handSeconds' | 'tempo' | 'meter'>,
 ): boolean {
-  return (quarters * 60) / tempo >= handSeconds - 1e-9;
+  return (quarters * 60) / (tempo * meter.beatQuarters) >= handSeconds - 1e-9;
 }
 
 /** True when a figure changes the hand only where level and tempo let it. */
 export function fits(figure: Figure, workshop: Workshop): boolean {
-  const { changeAfterQuarters, changeGridQuarters } = workshop.plan;
+  const { changeAfterQuarters, changeGridBeats } = workshop.plan;
+  const grid = changeGridBeats * workshop.meter.beatQuarters;
   return changesIn(figure).every(
     ({ after, at, overRest }) =>
       hasTimeFor(after, workshop) &&
       (overRest || after >= changeAfterQuarters - 1e-9) &&
-      (changeGridQuarters === 0 ||
-        Math.abs(at / changeGridQuarters - Math.round(at / changeGridQuarters)) < 1e-6),
+      (grid === 0 || Math.abs(at / grid - Math.round(at / grid)) < 1e-6),
   );
 }
 

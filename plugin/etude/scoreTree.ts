@@ -3,10 +3,10 @@ import {
   type Bar,
   type Etude,
   type EtudeNote,
-  lineStarts,
   type Meter,
   pitchCents,
   type Sheet,
+  sheetLines,
 } from '../../core/index.ts';
 import { pageFor } from './pageLayout.ts';
 import { endsAt, startsAt, tempoMark, timesMark } from './scoreDirections.ts';
@@ -51,7 +51,7 @@ class PartWriter {
   private exercise(etude: Etude, index: number): XmlElement[] {
     const { etudes } = this.sheet;
     const accidentals = new Accidentals(etude.key.fifths);
-    const starts = lineStarts(etude.bars);
+    const starts = sheetLines(etudes)[index]!;
     return etude.bars.map((bar, i) => {
       const children: XmlElement[] = [];
       if (starts[i] && this.number > 0) children.push(element('print', { 'new-system': 'yes' }));

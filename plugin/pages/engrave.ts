@@ -104,7 +104,9 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     xmlIdSeed: 1,
   });
   if (!toolkit.loadData(withSpacesKept(musicXml))) throw new EngravingError('unreadable');
-  if (!toolkit.loadData(prepared(look.keepsBreaks ? toolkit.getMEI({}) : levelled(toolkit.getMEI({})))))
+  if (
+    !toolkit.loadData(prepared(look.keepsBreaks ? lifted(toolkit.getMEI({})) : levelled(toolkit.getMEI({}))))
+  )
     throw new EngravingError('unreadable');
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
@@ -144,6 +146,11 @@ function prepared(mei: string): string {
     const colour = first === '×' ? VERDICT_INKS.impossible : first === '≈' ? VERDICT_INKS.risky : null;
     return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${above}${first}`;
   });
+}
+
+/** Lifts headings, half a staff space a unit: bar numbers stand where they would, and the engraver lets them touch. */
+function lifted(mei: string): string {
+  return mei.replace(/<tempo /g, '<tempo vo="2vu" ');
 }
 
 /** The engraver sets directions of one group on one line within a system. Numbers that no score has. */

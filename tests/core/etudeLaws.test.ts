@@ -95,6 +95,16 @@ describe('a bad example is caught', () => {
       () => caseOf(match, C, 1, printed('o2C5 s2C5 | o2B4 s2B4 | o2C5 s2C5 | o2C5 s1C5 r1'), 60),
     ],
     [
+      'moves-on',
+      'a bar that begins where the last one ended',
+      () => caseOf(match, C, 1, printed('o2A4 s2A4 | o2A4 s1A4 r1 | o2C5 s1C5 r1'), 60),
+    ],
+    [
+      'moves-on',
+      'a scale that says a note twice',
+      () => caseOf(scale, C, 2, printed('s1C5 s1D5 s1D5 s1E5 | s2D5 s1C5 r1'), 60),
+    ],
+    [
       'heard-open-first',
       'a closed note out of the blue',
       () => caseOf(match, C, 1, printed('s2A4 o2A4 | s2C5 r2'), 60),

@@ -8,6 +8,7 @@ describe('a melody', () => {
     notes: names.split(' ').map((name, i) => ({ written: parsePitch(name), degree: Number(degrees[i]) })),
     barLengths,
     ends: [0],
+    isGapped: false,
   });
 
   test('that sings has no fault', () => {

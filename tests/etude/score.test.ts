@@ -8,7 +8,7 @@ import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS, type EtudeKind } from '../../core/etude/kinds.ts';
 import { composeLesson, etudeSheet } from '../../core/etude/lesson.ts';
 import type { Level } from '../../core/etude/levels.ts';
-import { lineStarts } from '../../core/etude/pageLines.ts';
+import { sheetLines } from '../../core/etude/pageLines.ts';
 import { HORNS } from '../../core/horn/horns.ts';
 import type { PassageNote } from '../../core/part/passage.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
@@ -98,7 +98,7 @@ describe.each(ETUDES.map((each) => [`${each.kind}, level ${each.level}, seed ${e
         each.bars.flatMap(({ notes }) => notes).filter(({ written }) => written).length,
       );
       // Four bars, or two where they are full of notes, to a line, as the score asks.
-      expect(systems.length).toBe(lineStarts(each.bars).filter(Boolean).length);
+      expect(systems.length).toBe(sheetLines([each])[0]!.filter(Boolean).length);
     });
   },
 );

@@ -1,5 +1,15 @@
 /** A tone closed and opened on one fingering: the hand alone makes the glissando, down when it closes, up when it opens. */
-import { type Bar, bar, type EtudeNote, type Meter, note, rest, THREE_FOUR, withDynamic } from '../bar.ts';
+import {
+  type Bar,
+  bar,
+  type EtudeNote,
+  type Meter,
+  note,
+  rest,
+  SIX_EIGHT,
+  THREE_FOUR,
+  withDynamic,
+} from '../bar.ts';
 import { type Figure, figure } from '../figure.ts';
 import type { Level } from '../levels.ts';
 import { pick, type Random } from '../random.ts';
@@ -42,6 +52,18 @@ const IN_ONE_BAR_OF_THREE: Treatments = {
     'o1~ s2^,',
   ),
 };
+const IN_ONE_BAR_OF_SIX: Treatments = {
+  1: read('o1.5~ s1.5^,'),
+  2: read('o1.5~ s1.5^,', 's1.5~ o1.5_,', 'o1.5~ s1^ r.5', 's1.5~ o1_ r.5', 'o1.5~ s1.5_,'),
+  3: read(
+    'o.5~ s.5~ o.5~ s1.5^,',
+    'o.5~ s.5~ o.5~ s.5~ o1^ r.5',
+    'o1~ s.5~ o1^ r.5',
+    's1z~ o.5~ s1^ r.5',
+    's1.5~ o1_ r.5',
+    'o1.5~ s1.5^,',
+  ),
+};
 /** Two bars each, the calmest last. */
 const IN_TWO_BARS: Treatments = {
   1: read(
@@ -66,15 +88,30 @@ const IN_TWO_BARS_OF_THREE: Treatments = {
   3: read('o1~ s1~ o.5~ s.5~ | o2^ r1', 'o.5~ s.5~ o.5~ s.5~ o1~ | s2^ r1', 'o2~ s1~ | o2^ r1'),
 };
 
+const IN_TWO_BARS_OF_SIX: Treatments = {
+  1: read('o1.5~ s1.5^, | o1.5~ s1.5^,'),
+  2: read('o1.5~ s1.5~ | o1.5^ r1.5', 's1.5~ o1.5~ | s1.5^ r1.5'),
+  3: read(
+    'o1~ s.5~ o.5~ s.5~ o.5~ | s1.5^ r1.5',
+    'o.5~ s.5~ o.5~ s.5~ o.5~ s.5~ | o1.5^ r1.5',
+    'o1.5~ s1.5~ | o1.5^ r1.5',
+  ),
+};
+
 /** Composes bends from the smallest on, valve by valve on one harmonic, then on the next that bends further. */
 function compose(workshop: Workshop): Draft {
   const { random, bends, level, length, meter } = workshop;
   // The last two bars of every eight let a bend settle.
   const doubles = Math.floor(length / 8);
   const chosen = chooseBends(random, bends, length - doubles, level);
-  const isInThree = meter === THREE_FOUR;
-  const one = fitting((isInThree ? IN_ONE_BAR_OF_THREE : IN_ONE_BAR)[level], workshop);
-  const two = fitting((isInThree ? IN_TWO_BARS_OF_THREE : IN_TWO_BARS)[level], workshop);
+  const [single, double] =
+    meter === SIX_EIGHT
+      ? [IN_ONE_BAR_OF_SIX, IN_TWO_BARS_OF_SIX]
+      : meter === THREE_FOUR
+        ? [IN_ONE_BAR_OF_THREE, IN_TWO_BARS_OF_THREE]
+        : [IN_ONE_BAR, IN_TWO_BARS];
+  const one = fitting(single[level], workshop);
+  const two = fitting(double[level], workshop);
   const bars: Bar[] = [];
   let treated: Treatment | null = null;
   const said: { readonly bend: Bend; readonly treatment: Treatment }[] = [];

@@ -1,6 +1,6 @@
 /** Open and stopped in turn on one note, in ever shorter notes: the hand learns to be in time. */
-import { type Bar, repeated, THREE_FOUR, withBreath, withDynamic } from '../bar.ts';
-import { type Figure, figure, inThree, played } from '../figure.ts';
+import { type Bar, repeated, SIX_EIGHT, THREE_FOUR, withBreath, withDynamic } from '../bar.ts';
+import { type Figure, figure, inMeter, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -49,6 +49,22 @@ const THREES: Steps = {
   ],
 };
 
+/** On the second level the hand moves with the beat while the notes get shorter. */
+const SIXES: Steps = {
+  1: [read(['o1.5 s1.5>', 's1.5> o1.5'])],
+  2: [
+    read(['o1.5 s1.5z', 's1.5> o1.5']),
+    read(['o1 o.5 s1> s.5', 's1> s.5 o1 o.5', 'o1.5 s1> s.5']),
+    read(['o.5 o.5 o.5 s.5> s.5 s.5', 's.5> s.5 s.5 o.5 o.5 o.5', 'o1 o.5 s.5> s.5 s.5']),
+  ],
+  3: [
+    read(['o1.5 s1.5z', 's1.5> o1.5']),
+    read(['o1 s.5 o1 s.5>', 's1> o.5 s1 o.5', 'o1 s.5 o1.5']),
+    read(['o.5 s.5 o.5 s1.5>', 's.5 o.5 s.5 o1.5', 's.5 o.5 s.5> o.5 s.5 o.5']),
+    read(['o.25 s.25 o.25 s.25 o.5 s1.5>', 's.25 o.25 s.25 o.25 s.5 o1.5', 'o1.5 s.25 o.25 s.25 o.25 s.5>']),
+  ],
+};
+
 /** Different notes in a phrase, at least. */
 const FEWEST_NOTES = 3;
 
@@ -57,20 +73,19 @@ const TIMES: { readonly [level in Level]: number } = { 1: 2, 2: 3, 3: 3 };
 
 /** Composes four bars at a time, each bar in notes as short as those before it or shorter, the last for the hand to rest. */
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, tones, length, meter } = workshop;
+  const { random, key, level, tones, length, meter } = workshop;
   const { pairs, restsOpen } = pairsOf(tones);
-  const isInThree = meter === THREE_FOUR;
-  const steps = (isInThree ? THREES : FOURS)[level]
+  const steps = (meter === SIX_EIGHT ? SIXES : meter === THREE_FOUR ? THREES : FOURS)[level]
     .map((figures) => figures.filter((each) => fits(each, workshop)))
     .filter((figures, i) => i === 0 || figures.length > 0);
-  const first = steps[0]!.length > 0 ? steps[0]! : read([isInThree ? 'o2 s1>' : 'o2 s2>']);
+  const first = steps[0]!.length > 0 ? steps[0]! : [inMeter(figure('o2 s2>'), meter)];
   const count = length / 4;
   const moving = 3 * count;
   const bars: Bar[] = [];
   let before: Tone | null = null;
   let at = 0;
   let lastStep = -1;
-  planPhrases(random, count, key, plan.isMixed).forEach(({ chords, ends, heights, keys }, i) => {
+  planPhrases(random, count, key, workshop.wanders).forEach(({ chords, ends, heights, keys }, i) => {
     const places = chords.map((chord, bar): Place => ({ chord, firm: true, height: heights[bar]! }));
     places[3] = { chord: ends, firm: true, height: heights[3]! };
     const line: readonly Tone[] = drawMovingLine(random, pairs, places, before, FEWEST_NOTES).map(
@@ -94,7 +109,7 @@ function compose(workshop: Workshop): Draft {
     const rests = figure(
       restsOpen ? (isQuick ? 's1 o2 r1' : 's2 o1 r1') : isQuick ? 'o1 s2_ r1' : 'o2 s1_ r1',
     );
-    phrase.push(played(isInThree ? inThree(rests) : rests, [line[3]!], meter));
+    phrase.push(played(inMeter(rests, meter), [line[3]!], meter));
     // The quickest come last and again.
     bars.push(...(i === count - 1 ? repeated(phrase, TIMES[level]) : phrase));
     before = line[3]!;
@@ -107,6 +122,7 @@ export const change = {
   kind: 'change',
   needs: 'notes',
   tempo: { 1: 60, 2: 63, 3: 60 },
+  isByPairs: true,
   character: 'ben misurato',
   isRepetition: true,
   compose,

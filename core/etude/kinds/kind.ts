@@ -9,7 +9,11 @@ export interface KindOfEtude {
   readonly kind: string;
   /** What it is made of: notes that the hand closes, or bends. */
   readonly needs: 'notes' | 'bends';
-  /** Beats a minute where none is asked for, by level. */
+  /** True where notes that lie apart will not do. */
+  readonly needsSteps?: boolean;
+  /** True where a note and the closed one beside it are practised by themselves: open notes of a natural horn do not count. */
+  readonly isByPairs?: boolean;
+  /** Quarters a minute where no tempo is asked for, by level. */
   readonly tempo: { readonly [level in Level]: number };
   /** Meters in which an étude by itself may begin and end, by level; those of the level's sheets where absent. */
   readonly meters?: { readonly [level in Level]: readonly Meter[] };

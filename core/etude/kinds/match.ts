@@ -4,11 +4,12 @@ import {
   FOUR_FOUR,
   type Meter,
   mostOfOneBar,
+  SIX_EIGHT,
   THREE_FOUR,
   withBreath,
   withDynamic,
 } from '../bar.ts';
-import { type Figure, figure, inThree, notesTaken, played } from '../figure.ts';
+import { type Figure, figure, inMeter, notesTaken, played } from '../figure.ts';
 import { type PhrasePlan, planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -64,6 +65,26 @@ const THREES: { readonly [level in Level]: readonly Figure[] } = {
     'o1 s2_',
   ]),
 };
+/** On the second level the hand moves with the beat, of which there are two. */
+const SIXES: typeof FOURS = {
+  1: read(['o1.5 s1.5_']),
+  2: read([
+    'o1 o.5 s1_ s.5_',
+    "o1( 'o.5) s1.5_",
+    "o.5( 'o.5 'o.5) s1.5_",
+    'o1.5 s1_ s.5_',
+    'o1.5 s1_ r.5',
+    'o1.5 s1.5_',
+  ]),
+  3: read([
+    "o1 s.5_ 'o1 s.5_",
+    "o.5 s.5_ s.5 'o.5 s.5_ s.5",
+    "o1( 'o.5) s1_ o.5",
+    "o.5( 'o.5 'o.5) s1_ s.5",
+    'o1 o.5 s1_ s.5_',
+    'o1.5 s1.5_',
+  ]),
+};
 const CLOSES: { readonly [level in Level]: readonly Figure[] } = {
   1: read(['o2 s1_ r1', 'o1 r1 s1_ r1']),
   2: read(['o1 s2_ r1', 'o2 s1_ r1']),
@@ -100,21 +121,27 @@ function drawPhrase(
   before: Tone | null,
 ): { readonly bars: readonly Bar[]; readonly last: Tone } {
   const { random, level, plan, tones, meter: home } = workshop;
-  const other = home === FOUR_FOUR ? THREE_FOUR : FOUR_FOUR;
+  const other = home === FOUR_FOUR ? THREE_FOUR : home === THREE_FOUR ? FOUR_FOUR : home;
   const { pairs, restsOpen } = pairsOf(tones);
   const meters: Meter[] = [0, 1, 2].map((bar) =>
     bar > 0 && plan.isMixed && hasTimeFor(1, workshop) && random() < 0.35 ? other : home,
   );
   const used: Figure[] = [];
   const figures = meters.map((meter) => {
-    const choice = (meter === FOUR_FOUR ? FOURS : THREES)[level];
+    const choice = (meter === FOUR_FOUR ? FOURS : meter === THREE_FOUR ? THREES : SIXES)[level];
     const fresh = choice.filter((each) => used.indexOf(each) < 0 && fits(each, workshop));
     const chosen = fresh.length > 0 ? pick(random, fresh) : pickFitting(choice, workshop);
     used.push(chosen);
     return chosen;
   });
   const closes = restsOpen ? OPEN_CLOSES : CLOSES[level];
-  figures.push(pickFitting(home === FOUR_FOUR ? closes : closes.map(inThree), workshop));
+  const short = closes.filter((each) => home !== SIX_EIGHT || each.length <= 3);
+  figures.push(
+    pickFitting(
+      short.map((each) => inMeter(each, home)),
+      workshop,
+    ),
+  );
   const places: Place[] = [];
   figures.forEach((strokes, bar) => {
     for (let i = 0; i < notesTaken(strokes); i++)
@@ -139,6 +166,7 @@ export const match = {
   kind: 'match',
   needs: 'notes',
   tempo: { 1: 60, 2: 69, 3: 76 },
+  isByPairs: true,
   character: 'uguale',
   compose,
 } as const satisfies KindOfEtude;

@@ -19,18 +19,18 @@ import { neighbourKeys } from '../key.ts';
 import type { Level } from '../levels.ts';
 import { lineDrawer } from '../line.ts';
 import { arched, slurred } from '../marking.ts';
-import { type Melody, melodyFaults } from '../melody.ts';
+import { type Melody, melodyFaults, repeatsIn } from '../melody.ts';
 import { FULL_LINE } from '../pageLines.ts';
 import { eventsIn, type PhraseWish, phraseLengths, placesOf, soundingIn, wishFor } from '../period.ts';
-import { metersThrough } from '../rhythms.ts';
-import type { Tone } from '../tone.ts';
-import type { Draft, Workshop } from '../workshop.ts';
+import { metersThrough, type Rhythm, type Rhythms } from '../rhythms.ts';
+import { isGapped, type Tone } from '../tone.ts';
+import { type Draft, hasTimeFor, type Workshop } from '../workshop.ts';
 import type { KindOfEtude } from './kind.ts';
 
-/** Drafts of a phrase at most; the first that sings is taken. With few tones none may, and it is soon known. */
+/** Drafts of a phrase at most; the first that sings is taken. */
 const DRAFTS = 60;
-const FEW_TONES = 6;
-const DRAFTS_OF_FEW = 12;
+/** So many where the notes at hand lie apart: few sing, and each is soon made. */
+const DRAFTS_OF_FEW = 200;
 /** In so many of them an answer begins with the very notes of its question. */
 const ALIKE_DRAFTS = 20;
 
@@ -47,10 +47,10 @@ interface Sung {
 }
 
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, length, meter } = workshop;
-  const choices = metersThrough(random, meter, level, plan.isMixed);
+  const { random, key, level, plan, length, meter, wanders } = workshop;
+  const choices = metersThrough(random, meter, level, plan.isMixed).map((each) => withTime(each, workshop));
   const lengths = phraseLengths(random, length / 2, level, choices);
-  const away = plan.isMixed ? neighbourKeys(key) : [];
+  const away = wanders ? neighbourKeys(key) : [];
   const way = Math.floor(random() * 2);
   const bars: Bar[] = [];
   let before: Tone | null = null;
@@ -71,6 +71,16 @@ function compose(workshop: Workshop): Draft {
   return bars;
 }
 
+/** Rhythms for the tempo: on a natural horn the hand moves from note to note and needs its time. */
+function withTime(rhythms: Rhythms, workshop: Workshop): Rhythms {
+  if (!workshop.isNatural) return rhythms;
+  const slow = (all: readonly Rhythm[]) => {
+    const those = all.filter((rhythm) => rhythm.every((each) => each < 0 || hasTimeFor(each, workshop)));
+    return those.length > 0 ? those : all.slice(0, 1);
+  };
+  return { ...rhythms, moving: slow(rhythms.moving), closing: slow(rhythms.closing) };
+}
+
 /** The notes of a phrase: the draft with the fewest faults. An answer begins as its question, where that sings. */
 function sungLine(
   { random, tones }: Workshop,
@@ -82,7 +92,8 @@ function sungLine(
   const draw = lineDrawer(tones, places);
   const head = question ? question.line.slice(0, soundingIn(wish.bars[0]!.rhythm)) : [];
   const drawOn = lineDrawer(tones, places.slice(head.length));
-  const drafts = tones.length < FEW_TONES ? DRAFTS_OF_FEW : DRAFTS;
+  const isGap = isGapped(tones);
+  const drafts = isGap ? DRAFTS_OF_FEW : DRAFTS;
   let best: readonly Tone[] = [];
   let fewest = Number.POSITIVE_INFINITY;
   for (let draft = 0; draft < drafts && fewest > 0; draft++) {
@@ -90,14 +101,17 @@ function sungLine(
       head.length > 0 && draft < ALIKE_DRAFTS
         ? [...head, ...drawOn(random, head[head.length - 1]!)]
         : draw(random, before);
-    const faults = melodyFaults(melodyOf(wish, line)).length;
-    if (faults < fewest) [best, fewest] = [line, faults];
+    const repeats = repeatsIn(line.map(({ written }) => pitchCents(written)));
+    const faults = melodyFaults(melodyOf(wish, line, isGap)).length;
+    // Where none is without a fault, one that says no note twice.
+    const lack = faults > 0 ? faults + repeats : 0;
+    if (lack < fewest) [best, fewest] = [line, lack];
   }
   return best;
 }
 
-function melodyOf({ bars, ends }: PhraseWish, tones: readonly Tone[]): Melody {
-  return { notes: tones, barLengths: bars.map(({ rhythm }) => soundingIn(rhythm)), ends };
+function melodyOf({ bars, ends }: PhraseWish, notes: readonly Tone[], isGapped: boolean): Melody {
+  return { notes, barLengths: bars.map(({ rhythm }) => soundingIn(rhythm)), ends, isGapped };
 }
 
 /** A phrase in one of its voices: louder up to its high point, softer from there, a breath half way. */

@@ -4,18 +4,19 @@ import {
   type Bar,
   bar,
   type EtudeNote,
+  type Meter,
   note,
   rest,
+  SIX_EIGHT,
   THREE_FOUR,
   withBreath,
-  withDynamic,
 } from '../bar.ts';
 import { type PhrasePlan, planPhrases } from '../harmony.ts';
-import { type Key, neighbourKeys } from '../key.ts';
+import type { Key } from '../key.ts';
 import type { Level } from '../levels.ts';
-import { slurred, swelling } from '../marking.ts';
+import { shaped, slurred } from '../marking.ts';
+import { melodic } from '../melodicMinor.ts';
 import { pick } from '../random.ts';
-import type { Tone } from '../tone.ts';
 import { brokenChords, CELLS, type Cell, walkOf } from '../walk.ts';
 import { type Draft, hasTimeFor, type Workshop } from '../workshop.ts';
 import type { KindOfEtude } from './kind.ts';
@@ -74,18 +75,53 @@ const THREES: typeof FOURS = {
   ],
 };
 
+const SIXES: typeof FOURS = {
+  1: [[1.5, 1.5]],
+  2: [
+    [0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+    [1, 0.5, 1, 0.5],
+    [1.5, 0.5, 0.5, 0.5],
+    [0.5, 0.5, 0.5, 1, 0.5],
+    [1, 0.5, 1.5],
+    [1.5, 1.5],
+  ],
+  3: [
+    [0.5, Q, Q, Q, Q, 1.5],
+    [Q, Q, Q, Q, Q, Q, 1.5],
+    [0.5, 0.5, 0.5, Q, Q, Q, Q, 0.5],
+    [0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+    [1, 0.5, 0.5, 0.5, 0.5],
+    [1, 0.5, 1, 0.5],
+    [1.5, 1.5],
+  ],
+};
+
+/** Closing bars of one note and more, the last held; a rest is negative. */
+const CLOSING_SIXES: readonly (readonly number[])[] = [
+  [1.5, -1.5],
+  [1.5, 1, -0.5],
+  [1, 0.5, 1, -0.5],
+  [0.5, 0.5, 0.5, 1, -0.5],
+];
+
+/** A closing bar for so many notes; none where they are too many. */
+function closingBar(notes: number, { beats, beatType }: Meter): readonly number[] | null {
+  if (beatType === 8) return CLOSING_SIXES[notes - 1] ?? null;
+  return notes < beats ? [...new Array<number>(notes - 1).fill(1), beats - notes, -1] : null;
+}
+
 /** Notes shorter than this are out of the hand's business: the tongue's. In seconds; from memory. */
 const SHORTEST_SECONDS = 0.15;
 
 /** Composes a scale, then broken chords or figures that climb, a phrase each. At the first level each is heard open before it is stopped. */
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, length, isNatural } = workshop;
+  const { random, key, level, length, isNatural, wanders } = workshop;
   const isByPairs = level === 1 && !isNatural;
   // Four bars a phrase; where each is heard open first, what is left over makes a pair of two.
   const counts = isByPairs
     ? [...new Array<number>(Math.floor(length / 8)).fill(4), ...(length % 8 > 0 ? [2] : [])]
     : new Array<number>(length / 4).fill(4);
-  const plans = planPhrases(random, counts.length, key, plan.isMixed);
+  const plans = planPhrases(random, counts.length, key, wanders);
   const bars: Bar[] = [];
   const cells: (Cell | null)[] = [];
   plans.forEach((phrase, i) => {
@@ -107,7 +143,7 @@ const CHORDS_FIRST: readonly (Cell | null)[] = [null, null, CELLS.thirds];
 const FIGURES: readonly (Cell | null)[] = [CELLS.thirds, CELLS.turns, CELLS.fours, CELLS.fourths];
 
 function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, count: number): readonly Bar[] {
-  const { random, tones, level, meter } = workshop;
+  const { random, key, tones, level, meter } = workshop;
   const moving = count - 1;
   const rhythms = rhythmsFor(workshop);
   const main = pick(random, rhythms);
@@ -122,57 +158,36 @@ function phraseOf(workshop: Workshop, phrase: PhrasePlan, cell: Cell | null, cou
     : brokenChords(random, tones, phrase.chords, barLengths);
   if (walk.length === 0) walk = walkOf(random, tones, CELLS.scale, wish);
   const way = wayHome(workshop, phrase, walk[walk.length - 1]!);
+  const keyOf = barLengths.map((length, i) => new Array<Key>(length).fill(phrase.keys[i]!));
+  const keys = [...([] as Key[]).concat(...keyOf), ...way.map(() => phrase.keys[3]!)];
   const singing = melodic(
-    workshop,
-    [...walk, ...way].map((index) => tones[index]!),
+    [...walk, ...way].map((index, i) => ({ tone: tones[index]!, key: keys[i]! })),
+    key,
+    workshop.toneIn,
   );
   let next = 0;
-  const sung = (quarters: number, key: Key): EtudeNote => {
-    const sounding = singing[next++]!;
-    const tone = key === workshop.key ? sounding : workshop.toneIn(sounding, key);
+  const sung = (quarters: number): EtudeNote => {
+    const tone = singing[next++]!;
     return note(tone.written, quarters, tone.hand);
   };
-  const made = used.map((rhythm, i) =>
-    bar(
-      meter,
-      rhythm.map((quarters) => sung(quarters, phrase.keys[i]!)),
-    ),
+  const made = used.map((rhythm) => bar(meter, rhythm.map(sung)));
+  const closing = closingBar(way.length, meter)!;
+  const end = bar(
+    meter,
+    closing.map((quarters) => (quarters < 0 ? rest(-quarters) : sung(quarters))),
   );
-  const held = way.map((_, i) => sung(i === way.length - 1 ? meter.beats - way.length : 1, phrase.keys[3]!));
-  const end = bar(meter, [...held, rest(1)]);
   const joined = [...made, end].map((each) => (level > 1 ? slurred(each, MOST_SLURRED) : each));
-  return marked(joined, walk, tones);
-}
-
-/** A minor scale goes up to its tonic by its raised sixth and seventh, and turns or comes down without them. */
-function melodic(workshop: Workshop, line: readonly Tone[]): readonly Tone[] {
-  const { key } = workshop;
-  if (key.mode === 'major') return line;
-  const raised: Key = { ...key, mode: 'major', fifths: key.fifths + 3 };
-  const lowered = neighbourKeys(key)[0]!;
-  const isUpper = (tone: Tone | undefined) => tone !== undefined && tone.degree >= 5;
-  const made: Tone[] = [];
-  for (let from = 0; from < line.length; ) {
-    let to = from;
-    while (isUpper(line[to])) to += 1;
-    const run = line.slice(from, to);
-    const both = run.some(({ degree }) => degree === 5) && run.some(({ degree }) => degree === 6);
-    const leadsHome = run[run.length - 1]?.degree === 6 && line[to]?.degree !== 4;
-    const way = !both ? null : leadsHome ? (raised.fifths <= 7 ? raised : null) : lowered;
-    made.push(...run.map((tone) => (way ? workshop.toneIn(tone, way) : tone)));
-    if (to === from) made.push(line[to++]!);
-    from = to;
-  }
-  return made;
+  const half = Math.ceil(joined.length / 2) - 1;
+  return shaped(joined).map((each, i) => (i === half && joined.length > 2 ? withBreath(each) : each));
 }
 
 /** Rhythms for level and tempo: on a natural horn the hand moves from note to note and needs its time. */
 function rhythmsFor(workshop: Workshop): readonly (readonly number[])[] {
   const { level, tempo, plan, isNatural, meter } = workshop;
-  const all = (meter === THREE_FOUR ? THREES : FOURS)[level];
+  const all = (meter === SIX_EIGHT ? SIXES : meter === THREE_FOUR ? THREES : FOURS)[level];
   const those = all.slice(0, -1).filter((rhythm) => {
     const shortest = Math.min(...rhythm);
-    if ((shortest * 60) / tempo < SHORTEST_SECONDS) return false;
+    if ((shortest * 60) / (tempo * meter.beatQuarters) < SHORTEST_SECONDS) return false;
     return !isNatural || (shortest >= plan.changeAfterQuarters && hasTimeFor(shortest, workshop));
   });
   return those.length > 0 ? those : all.slice(-1);
@@ -185,7 +200,7 @@ function wayHome(workshop: Workshop, phrase: PhrasePlan, last: number): readonly
     .map(({ degree }, i) => (phrase.ends.indexOf(degree) >= 0 ? i : -1))
     .filter((i) => i >= 0);
   // The end is not the note the walk has just left, if there is another.
-  const distance = (goal: number) => (goal === last ? 3.5 : Math.abs(goal - last));
+  const distance = (goal: number) => (goal === last ? tones.length : Math.abs(goal - last));
   let goal = goals[0] ?? last;
   for (const each of goals) if (distance(each) < distance(goal)) goal = each;
   const way: number[] = [];
@@ -194,27 +209,7 @@ function wayHome(workshop: Workshop, phrase: PhrasePlan, last: number): readonly
     way.push(at);
   }
   const isSlow = isNatural && level === 1;
-  return way.length > 0 && way.length < meter.beats && !isSlow ? way : [goal];
-}
-
-/** Louder as it climbs, softer as it falls, a breath half way. */
-function marked(bars: readonly Bar[], walk: readonly number[], tones: readonly Tone[]): readonly Bar[] {
-  const top = walk.indexOf(Math.max(...walk)) / walk.length;
-  const half = Math.ceil(bars.length / 2);
-  const shaped =
-    tones.length < 4
-      ? bars
-      : [
-          ...swelling(bars.slice(0, half), top > 0.3 ? 'crescendo' : 'diminuendo'),
-          ...swelling(bars.slice(half), top > 0.3 ? 'diminuendo' : 'crescendo'),
-        ];
-  return shaped.map((each, i) =>
-    i === 0
-      ? withDynamic(each, top > 0.3 ? 'mp' : 'mf')
-      : i === half - 1 && bars.length > 2
-        ? withBreath(each)
-        : each,
-  );
+  return way.length > 0 && closingBar(way.length, meter) && !isSlow ? way : [goal];
 }
 
 function opened(of: Bar): Bar {
@@ -225,6 +220,7 @@ function opened(of: Bar): Bar {
 export const scale = {
   kind: 'scale',
   needs: 'notes',
+  needsSteps: true,
   tempo: { 1: 66, 2: 72, 3: 84 },
   character: 'legato',
   compose,

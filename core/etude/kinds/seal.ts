@@ -1,6 +1,6 @@
 /** Long tones with the hand closed: does the bell stay sealed from beginning to end? */
 import { type Bar, type Dynamic, FOUR_FOUR, type Meter, THREE_FOUR, withDynamic } from '../bar.ts';
-import { type Figure, figure, inThree, notesTaken, played } from '../figure.ts';
+import { type Figure, figure, inMeter, notesTaken, played } from '../figure.ts';
 import { planPhrases } from '../harmony.ts';
 import type { Level } from '../levels.ts';
 import { drawMovingLine, type Place } from '../line.ts';
@@ -31,7 +31,7 @@ function pattern(
 
 /**
  * Level 1 hears the open note first and closes over a rest; later the tones swell, join and take a hard beginning. Written
- * in four; on a sheet in three every bar has three.
+ * in four; on a sheet in another meter every bar has that.
  */
 const PATTERNS: { readonly [level in Level]: readonly Pattern[] } = {
   1: [
@@ -143,7 +143,7 @@ function compose({ random, key, level, tones, length, meter: home }: Workshop): 
   let before: Tone | null = null;
   for (const { chords, ends, heights } of planPhrases(random, length / 4, key, false)) {
     const { bars, keeps } = pick(random, PATTERNS[level]);
-    const long = home === THREE_FOUR ? bars.map(threeOf) : bars;
+    const long = home === FOUR_FOUR ? bars : bars.map((each) => barIn(each, home));
     const places: Place[] = [];
     long.forEach(({ figure: strokes }, i) => {
       const reach = REACH[level] * (random() - 0.5);
@@ -164,8 +164,8 @@ function compose({ random, key, level, tones, length, meter: home }: Workshop): 
   return made;
 }
 
-function threeOf(bar: LongBar): LongBar {
-  return bar.meter === THREE_FOUR ? bar : { ...bar, meter: THREE_FOUR, figure: inThree(bar.figure) };
+function barIn(bar: LongBar, meter: Meter): LongBar {
+  return bar.meter === meter ? bar : { ...bar, meter, figure: inMeter(bar.figure, meter) };
 }
 
 /** The kind, as the list of kinds has it. */
