@@ -1,6 +1,6 @@
 /** What each kind of étude owes. */
 import { describe, expect, test } from 'vitest';
-import type { Bar } from '../../core/etude/bar.ts';
+import { type Bar, FOUR_FOUR, SIX_EIGHT } from '../../core/etude/bar.ts';
 import { parseKey, scaleBetween } from '../../core/etude/key.ts';
 import { BEND_TUBES } from '../../core/etude/kinds/bend.ts';
 import { HORNS } from '../../core/horn/horns.ts';
@@ -154,14 +154,16 @@ describe('the kinds', () => {
   });
 
   test('change: the notes get shorter, as far as level and tempo let them; a quick hand gets sixteenths', () => {
-    for (const [level, tempo, shortest] of [
-      [1, 60, 0.5],
-      [2, 60, 0.5],
-      [3, 90, 0.5],
-      [3, 72, 1 / 3],
-      [3, 60, 0.25],
+    for (const [level, tempo, shortest, meter] of [
+      [1, 60, 0.5, FOUR_FOUR],
+      [2, 60, 0.5, FOUR_FOUR],
+      [2, 42, 0.5, SIX_EIGHT],
+      [3, 90, 0.5, FOUR_FOUR],
+      [3, 72, 1 / 3, FOUR_FOUR],
+      [3, 60, 0.25, FOUR_FOUR],
+      [3, 40, 0.25, SIX_EIGHT],
     ] as const) {
-      const { bars } = compose({ kind: 'change', level, tempo, bars: 24, seed: 5 });
+      const { bars } = compose({ kind: 'change', level, tempo, meter, bars: 24, seed: 5 });
       const phrases = [0, 1, 2, 3, 4, 5].map((i) =>
         Math.min(...eventsOf(bars.slice(4 * i, 4 * i + 3)).map(({ quarters }) => quarters)),
       );
