@@ -4,12 +4,14 @@ import { checkInteger, checkObject } from '../guards/allowed.ts';
 import { checkSettings, type Settings } from '../part/settings.ts';
 import { type Pitch, signatureAlter } from '../pitch/pitch.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
+import type { Meter } from './bar.ts';
 import type { Etude } from './etude.ts';
 import type { Key } from './key.ts';
 import type { EtudeKind } from './kinds.ts';
 import { composeLesson } from './lesson.ts';
-import { keysOf, LEVELS, type Level } from './levels.ts';
+import { keysOf, LEVEL_PLANS, LEVELS, type Level } from './levels.ts';
 import { HIGHEST_SEED } from './random.ts';
+import { setOver } from './setOver.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
 
 /** What is asked for. */
@@ -67,8 +69,10 @@ export function composeCourse(request: CourseRequest): CourseResult {
     );
     const lastScore = last ? meanDifficulty(last.etudes).score : 0;
     const earlier = ([] as Etude[]).concat(...sheets.map(({ etudes }) => etudes));
-    const old = (sheets[week - 2]?.etudes ?? []).map(({ bars }) => bars);
-    const fresh = last ? last.etudes.filter(({ bars }) => old.indexOf(bars) < 0) : [];
+    const meter = meterOf(week, weeks);
+    const isOld = ({ kind, seed: its }: Etude) =>
+      (sheets[week - 2]?.etudes ?? []).some((each) => each.kind === kind && each.seed === its);
+    const fresh = (last?.etudes ?? []).filter((each) => !isOld(each));
     let best: { readonly sheet: Sheet; readonly score: number } | null = null;
     let strayed = 0;
     for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
@@ -82,7 +86,8 @@ export function composeCourse(request: CourseRequest): CourseResult {
         seed: (seed + 1299709 * week + 32452843 * attempt) % (HIGHEST_SEED + 1),
         player,
         reader,
-        kept: comingBack(fresh, key, week),
+        meter,
+        kept: comingBack(fresh, key, meter, week, meterOf(week + 1, weeks)),
         earlier,
         week: week + 1,
         pace: SLOWEST_PACE + (QUICKEST_PACE - SLOWEST_PACE) * within,
@@ -130,9 +135,36 @@ function keysInTurn(
   return [...near, ...keys.filter((each) => due.indexOf(each) < 0)];
 }
 
-/** From week to week another of the things practised comes back, and none a third time: one that reads well under the new signature. */
-function comingBack(fresh: readonly Etude[], key: Key, week: number): readonly Etude[] {
-  const fitting = fresh.filter((each) => each.key.fifths === key.fifths || IN_A_KEY.indexOf(each.kind) < 0);
+/** The kind that comes back in another meter. */
+const SET_OVER: EtudeKind = 'seal';
+
+/** The meter of a week: from the second level on another every second week. */
+function meterOf(week: number, weeks: number): Meter {
+  const { meters } = LEVEL_PLANS[2];
+  const first = Math.ceil(weeks / LEVELS.length);
+  return week < first
+    ? LEVEL_PLANS[1].meters[0]!
+    : meters[Math.floor((week - first + 1) / 2) % meters.length]!;
+}
+
+/**
+ * From week to week another of the things practised comes back, and none a third time: one that reads well under the new
+ * signature. Where the meter is new the long tones come back in it, and a week before they wait for that.
+ */
+function comingBack(
+  fresh: readonly Etude[],
+  key: Key,
+  meter: Meter,
+  week: number,
+  next: Meter,
+): readonly Etude[] {
+  if (fresh.length > 0 && fresh[0]!.bars[0]!.meter !== meter)
+    return fresh.filter(({ kind }) => kind === SET_OVER).map((each) => setOver(each, meter));
+  const fitting = fresh.filter(
+    (each) =>
+      (each.key.fifths === key.fifths || IN_A_KEY.indexOf(each.kind) < 0) &&
+      (next === meter || each.kind !== SET_OVER),
+  );
   const foreign = fitting.map((each) => foreignNotes(each, key));
   const least = Math.min(...foreign);
   const readable = fitting.filter((_, i) => foreign[i] === least);

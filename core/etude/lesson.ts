@@ -27,6 +27,8 @@ export interface LessonRequest {
   /** An integer from 0 to HIGHEST_SEED. */
   readonly seed: number;
   readonly player: Settings;
+  /** The meter of every exercise, one of the level's; null or absent for that of `kept`, or one drawn by chance. */
+  readonly meter?: Meter | null;
   /** Exercises to begin with, in place of those of their kinds: what a course comes back to. */
   readonly kept?: readonly Etude[];
   /** Exercises of earlier sheets, which none of the others may be again. */
@@ -95,7 +97,8 @@ export function composeLesson(request: LessonRequest): LessonResult {
   const pages = PAGES[level].filter((page) => kept.every(({ kind }) => (page[kind] ?? 0) > 0));
   const first = Math.floor(random() * (pages.length - 1));
   const isRelative = random() < 0.5;
-  const meter = kept[0]?.bars[0]?.meter ?? pick(random, planFor(level, player.horn.natural).meters);
+  const drawn = pick(random, planFor(level, player.horn.natural).meters);
+  const meter = request.meter ?? kept[0]?.bars[0]?.meter ?? drawn;
   let best: Exercises | null = null;
   let reason = '';
   // A horn that has no home in one key has it in another.
