@@ -190,6 +190,8 @@ type Enumeration = { readonly [name: string]: unknown };
 /** The root item of a plugin: everything the editor offers hangs on it. */
 export interface HostRoot {
   readonly curScore: HostScore | null;
+  /** Every score that is open. */
+  readonly scores?: HostList<HostScore>;
   readonly mscoreVersion: number;
   readonly Element: Enumeration;
   readonly Placement: Enumeration;

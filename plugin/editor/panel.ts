@@ -1,12 +1,13 @@
 /** The panel: what its controls call and when it looks. `panelView.ts` says what is drawn, `panelActions.ts` what is done. */
 import { panelWords } from '../../core/index.ts';
 import { ChoiceControls, type Control } from './choiceControls.ts';
-import type { Host, HostScore } from './hostApi.ts';
+import type { Host } from './hostApi.ts';
 import { LiveList } from './liveList.ts';
 import { NoteQuestion } from './noteQuestion.ts';
 import { askDesktop, type EtudeForm, etudeFormView, openEtude } from './openEtude.ts';
 import { PanelActions } from './panelActions.ts';
 import type { PanelView } from './panelView.ts';
+import { identityOf } from './scoreIdentity.ts';
 import { keepWindowSize, keptWindowSize, type WindowSize } from './windowSize.ts';
 
 /** The panel's life: opened once, looked at often. */
@@ -48,7 +49,7 @@ export class Panel {
    */
   tick(): boolean {
     const score = this.host.root.curScore;
-    if (identityOf(score) !== this.listedScore) {
+    if (identityOf(this.host, score) !== this.listedScore) {
       this.lookAgain();
       return true;
     }
@@ -60,7 +61,7 @@ export class Panel {
   /** Reads the score afresh and makes the list anew. */
   lookAgain(): void {
     const score = this.host.root.curScore;
-    const identity = identityOf(score);
+    const identity = identityOf(this.host, score);
     const isOther = !score || identity !== this.listedScore;
     if (isOther) {
       this.listedScore = identity;
@@ -149,11 +150,3 @@ export class Panel {
     return this.question.follow(host, controls.settings, controls.reader) || hasMoved;
   }
 }
-
-/** Files in two folders may have one name: the titles that a score carries with it tell them apart, as far as they do. */
-function identityOf(score: HostScore | null): string {
-  return score ? JSON.stringify([score.scoreName, ...TITLES.map((tag) => score.metaTag(tag))]) : '';
-}
-
-/** The host's own names. */
-const TITLES = ['workTitle', 'workNumber', 'movementTitle', 'movementNumber', 'creationDate', 'source'];

@@ -41,6 +41,7 @@ const FILES = [
   'BellhandFinding.qml',
   'BellhandFindings.qml',
   'BellhandFocusRing.qml',
+  'BellhandFold.qml',
   'BellhandPanel.qml',
   'BellhandPlayer.qml',
   'BellhandSettings.qml',

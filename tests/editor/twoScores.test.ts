@@ -1,5 +1,5 @@
-/** Each score has its own list, though two have one name. Version 4 opens each in a window, and a plugin, of its own. */
-import { cp } from 'node:fs/promises';
+/** Each score has its own list, though two have one name, or one name and one title. Version 4 opens each in a window, and a plugin, of its own. */
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { removeFolders, temporaryFolder } from './rig/folders.ts';
@@ -8,24 +8,29 @@ import { hornScore, open, stopped } from './rig/music.ts';
 
 afterAll(removeFolders);
 
-/** A file `horn.mscx` in a folder of its own. */
-async function scoreNamed(title: string, bars: Parameters<typeof hornScore>[0]): Promise<string> {
-  const music = hornScore(bars).replace(
+const BARS = [[stopped('C5'), stopped('E4'), open('G4'), open('E4')]];
+
+/** A file `horn.mscx` in a folder of its own, with a horn that was chosen for it. */
+async function scoreFor(horn: string, title: string): Promise<string> {
+  const music = hornScore(BARS).replace(
     '<part-list>',
     `<work><work-title>${title}</work-title></work><part-list>`,
   );
   const run = await HOST_3.run(music, [{ do: 'save', as: 'saved.mscx' }]);
+  const saved = await run.text('saved.mscx');
   const path = join(await temporaryFolder('score'), 'horn.mscx');
-  await cp(run.path('saved.mscx'), path);
+  const choice = `<metaTag name="bellhand">{&quot;horn&quot;:&quot;${horn}&quot;}</metaTag>`;
+  await writeFile(path, saved.replace('<metaTag', `${choice}<metaTag`));
   return path;
 }
 
 describe.skipIf(!HOST_3.isInstalled)('two open scores of one name', () => {
-  it('are listed each for itself', async () => {
-    const first = await scoreNamed('Morning', [[stopped('C5'), stopped('Eb4'), open('G4'), open('E4')]]);
-    const other = await scoreNamed('Evening', [[stopped('C5'), open('E4'), open('G4'), open('E4')]]);
-    const { results } = await HOST_3.run(first, [{ do: 'switch', path: other }]);
-    const [one, two] = ['2 stopped notes: 2 sure', '1 stopped note: 1 sure'];
+  it.each(['Evening', 'Morning'])('are listed each for its own horn: Morning and %s', async (title) => {
+    const path = await scoreFor('double', 'Morning');
+    const { results } = await HOST_3.run(path, [
+      { do: 'switch', path: await scoreFor('single-bflat', title) },
+    ]);
+    const [one, two] = ['2 stopped notes: 2 sure', '2 stopped notes: 1 sure, 1 impossible'];
     expect(results[0]).toEqual([one, two, one]);
   });
 });

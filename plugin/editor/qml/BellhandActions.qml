@@ -49,13 +49,14 @@ ColumnLayout {
         }
     }
 
-    // Room for two lines, so that nothing below moves when something is said.
+    // Room for two lines, so that nothing below moves when something is said. Where little room is the counts stand here.
     BellhandText {
         id: sentence
         objectName: "sentence"
         Layout.fillWidth: true
         Layout.minimumHeight: Math.ceil(2 * lineHeightOf.height)
-        text: actions.owner && actions.owner.failure !== "" ? actions.owner.failure : actions.view ? actions.view.sentence : ""
+        text: actions.owner && actions.owner.failure !== "" ? actions.owner.failure : !actions.view ? ""
+            : actions.view.sentence === "" && actions.owner.isShort ? actions.view.counts : actions.view.sentence
         verticalAlignment: Text.AlignTop
         FontMetrics { id: lineHeightOf; font: sentence.font }
     }

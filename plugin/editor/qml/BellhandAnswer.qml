@@ -13,7 +13,7 @@ Rectangle {
     readonly property var answer: view ? view.answer : null
 
     objectName: "answer"
-    readonly property int wantedLines: width < 360 ? 9 : 7
+    readonly property int wantedLines: owner && owner.isShort ? 4 : width < 360 ? 9 : 7
     readonly property int roomFor: owner ? Math.floor(owner.height * 0.22 / metrics.height) : 3
     implicitHeight: Math.ceil(Math.max(3, Math.min(wantedLines, roomFor)) * metrics.height) + 2 * theme.gap
     color: theme.listGround

@@ -22,18 +22,10 @@ ColumnLayout {
         }
     }
 
-    BellhandButton {
-        id: etude
-        objectName: "etude"
-        property bool isOpen: false
-        Layout.fillWidth: true
-        isQuiet: true
-        text: (isOpen ? "\u25be " : "\u25b8 ") + (form.view ? form.view.words.etude : "")
-        onClicked: isOpen = !isOpen
-    }
+    property bool isOpen: false
 
     GridLayout {
-        visible: etude.isOpen
+        visible: form.isOpen
         columns: form.width < 300 ? 1 : 2
         columnSpacing: 10
         rowSpacing: 4

@@ -59,6 +59,7 @@ ColumnLayout {
     BellhandText {
         objectName: "counts"
         Layout.fillWidth: true
+        visible: !findings.owner || !findings.owner.isShort
         text: findings.view ? findings.view.counts : ""
     }
 

@@ -93,6 +93,9 @@ Pane {
 
     function word(name) { return view ? view.words[name] : "" }
 
+    // Where little room is the list gets what there is: what is said elsewhere too, or can be scrolled, takes less.
+    readonly property bool isShort: keepsSize && height < 620
+
     Keys.onEscapePressed: function (event) {
         event.accepted = keepsSize
         if (keepsSize)
@@ -168,13 +171,29 @@ Pane {
                 owner: pane
                 Layout.fillWidth: true
             }
+            RowLayout {
+                Layout.fillWidth: true
+                BellhandFold {
+                    id: options
+                    objectName: "options"
+                    Layout.fillWidth: true
+                    label: pane.word("print")
+                }
+                BellhandFold {
+                    id: etude
+                    objectName: "etude"
+                    label: pane.word("etude")
+                }
+            }
             BellhandSettings {
                 owner: pane
+                visible: options.isOpen
                 Layout.fillWidth: true
             }
             BellhandEtudeForm {
-                id: etudeForm
                 owner: pane
+                isOpen: etude.isOpen
+                visible: isOpen || (pane.view !== null && pane.view.etudePath !== "")
                 Layout.fillWidth: true
             }
             BellhandFindings {

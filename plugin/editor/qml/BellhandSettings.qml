@@ -1,4 +1,4 @@
-// What is shown over the notes, and how exact a player is: folded away until it is asked for.
+// What is shown over the notes, and how exact a player is.
 import QtQuick 2.9
 import QtQuick.Controls 2.3
 import QtQuick.Layouts 1.3
@@ -11,18 +11,7 @@ ColumnLayout {
     function word(name) { return view ? view.words[name] : "" }
     spacing: 4
 
-    BellhandButton {
-        id: options
-        objectName: "options"
-        property bool areOpen: false
-        Layout.fillWidth: true
-        isQuiet: true
-        text: (areOpen ? "\u25be " : "\u25b8 ") + settings.word("print")
-        onClicked: areOpen = !areOpen
-    }
-
     GridLayout {
-        visible: options.areOpen
         columns: settings.width < 380 ? 1 : 2
         columnSpacing: 10
         rowSpacing: 0
@@ -46,7 +35,6 @@ ColumnLayout {
     }
 
     GridLayout {
-        visible: options.areOpen
         columns: settings.width < 300 ? 1 : 2
         columnSpacing: 10
         rowSpacing: 4
