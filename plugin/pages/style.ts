@@ -47,7 +47,7 @@ svg.outlines { position: absolute; width: 0; height: 0; }
 details { margin: 0 0 .75rem; } summary { cursor: pointer; padding: .25rem 0; color: var(--faint); } details[open] summary { margin-bottom: .5rem; }
 .system > .paper { padding: .5rem .75rem; position: sticky; top: .5rem; }
 .box { max-width: 46rem; margin: 1rem 0; padding: .6rem 1rem; background: var(--sheet); border: 1px solid var(--rule); border-left: 6px solid var(--faint); }
-.box.alarm { border-left-color: var(--mark-no); } .box .lead { font-size: 1.15rem; margin: .15rem 0; } .box .counts { margin: .35rem 0 .1rem; }
+.box.alarm { border-left-color: var(--mark-no); } .box .lead { font-size: 1.15rem; margin: .15rem 0; } .box .place { display: block; font-size: 1rem; } .box .counts { margin: .35rem 0 .1rem; }
 .entries { list-style: none; margin: .75rem 0; padding: 0; max-width: 46rem; } .entry { border-left: 3px solid var(--rule); padding: .1rem 0 .2rem .75rem; margin: 0 0 .8rem; }
 .entry.no { border-color: var(--mark-no); color: inherit; } .entry.doubt { border-color: var(--mark-doubt); color: inherit; }
 .entry p, .remark p { margin: .15rem 0 0; } .remedy::before { content: "→ "; } .entry details { margin: .1rem 0 0; }

@@ -31,7 +31,7 @@ function line(wanted: Verdict, text: string, examinations: readonly Examination[
   return html`<p class="lead"><span class="${className}"><span class="sign" aria-hidden="true">${sign}</span>${text}</span>: ${placesOf(wanted, examinations, reader)}</p>`;
 }
 
-/** `bars 3, 7`; with several parts `Horn 1, bar 3; Horn 2, bar 9`. */
+/** `bars 3, 7`; with several parts a line for each that has some, `Horn 1, bar 3`. */
 function placesOf(wanted: Verdict, examinations: readonly Examination[], reader: Reader): Html {
   const pieces = examinations.flatMap(({ passage, notes }, part) => {
     const bars = barsOfNotes(notes.filter(({ verdict }) => verdict === wanted).map(({ note }) => note));
@@ -39,5 +39,7 @@ function placesOf(wanted: Verdict, examinations: readonly Examination[], reader:
     const name = examinations.length > 1 ? `${passage.name}, ` : '';
     return [html`${name}${reportWords(reader).bars(bars.length)} ${barLinks(part, bars)}`];
   });
-  return html`${pieces.map((piece, i) => html`${i > 0 ? '; ' : ''}${piece}`)}`;
+  return pieces.length > 1
+    ? html`${pieces.map((piece) => html`<span class="place">${piece}</span> `)}`
+    : html`${pieces}`;
 }

@@ -1,4 +1,8 @@
-/** The look of the stand, beyond that of all pages: a part on its desk, written over in pencil. */
+/**
+ * The look of the stand, beyond that of all pages: a part on its desk, written over in pencil. A page of exercises prints
+ * on one sheet, A4 or US letter: its systems, `--systems` of them and together `--height` times as high as wide, become as
+ * wide as they may, and lie over the 2.5 mm that are empty above each.
+ */
 export const STAND_STYLE = `
 #stand { max-width: 84rem; margin: 0 auto; padding: 0 1.25rem; }
 #stand header { padding: 1.5rem 0 0; } #stand main { margin: 0; max-width: none; padding: 1.25rem 1.5rem 2rem; background: var(--sheet); border: 1px solid var(--rule); border-bottom: 0; min-height: 60vh; }
@@ -33,7 +37,7 @@ input[type=radio], input[type=checkbox] { width: .9rem; height: .9rem; } input[t
 .legend { display: flex; flex-wrap: wrap; gap: .2rem 2rem; max-width: none; font-size: .95rem; } .legend .pulled { border-left: 6px solid var(--mark-no); padding-left: .5rem; } .legend .below { border-left: 6px solid var(--mark-doubt); padding-left: .5rem; }
 .note-sheet h2 .verdict { font-size: 1rem; color: var(--faint); } .note-sheet h2 .impossible { color: var(--no); } .note-sheet h2 .risky { color: var(--doubt); }
 .ways { border: 0; border-top: 1px solid var(--rule); margin: 1.5rem 0 0; padding: .5rem 0 0; min-width: 0; } .ways label { display: block; padding: .3rem 0; } .ways legend { font-size: 1.15rem; padding-right: .75rem; }
-.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; }
+.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; } .page svg.music:has(.tempo) .mNum { display: none; }
 @media screen and (max-width: 36rem) { #stand { padding: 0 .5rem; } #stand main { padding: .75rem .75rem 1.5rem; } .ledge { margin: 0 -4px; } .part-sheet .on-narrow { display: block; } }
 .steps { position: sticky; top: 0; z-index: 1; display: flex; align-items: center; gap: .5rem; padding: .4rem 0; background: var(--sheet); border-bottom: 1px solid var(--rule); } .steps span { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; } .steps button { min-width: 2.75rem; min-height: 2.75rem; justify-content: center; font-size: 1.25rem; }
 .part-sheet .system, .part-sheet .remark, .part-sheet [id] { scroll-margin-top: 3.75rem; } @media screen and (min-width: 60rem) { .part-sheet .system > .paper { top: 3.75rem; } }
@@ -42,5 +46,5 @@ body { font-size: 1rem; }
 @media screen and (min-width: 120rem) { html { font-size: 20px; } }
 @media screen and (min-width: 200rem) { html { font-size: 28px; } }
 @media (forced-colors: active) { .ladder .drawn, .ladder .tone { stroke: Highlight; } }
-@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose, .steps { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } input[type=range] { display: none; } }
+@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose, .steps { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } .page p { margin: 0; font-size: 8.5pt; } .page svg.music { width: min(100%, (228mm + var(--systems) * 2.5mm) / var(--height)); margin: -2.5mm auto 0; } input[type=range] { display: none; } }
 `;

@@ -9,6 +9,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { bellhand } from '../batch/bellhand.ts';
 import { sharedFolder } from '../musicxml/corpus.ts';
 import { brokenAccessRules, closeBrowser, describeInBrowser, withPage } from './browser.ts';
+import { PAPERS, sheetsOf } from './paper.ts';
 
 const PAGE = readFileSync(new URL('../../dist/bellhand.html', import.meta.url), 'utf8');
 const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
@@ -161,6 +162,7 @@ describeInBrowser('the stand', () => {
   it('composes a lesson and a course that are the command line’s, byte for byte', async () => {
     await onSheet('lesson', async (page) => {
       await page.locator('.page svg.music').first().waitFor();
+      for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name]);
       const file = await taken(page, '#take');
       const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
       const output = join(folder, 'lesson.musicxml');

@@ -78,7 +78,14 @@ export function LessonSheet() {
         </button>
       </p>
       {made?.ok ? (
-        <section class="paper page" aria-labelledby="sheet-title">
+        <section
+          class="paper page"
+          aria-labelledby="sheet-title"
+          style={{
+            '--systems': systems.value.length,
+            '--height': systems.value.reduce((sum, { width, height }) => sum + height / width, 0),
+          }}
+        >
           <h2 id="sheet-title">{made.page.title}</h2>
           {made.page.lines.map((line) => (
             <p key={line}>{line}</p>
