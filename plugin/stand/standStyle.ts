@@ -46,5 +46,5 @@ body { font-size: 1rem; }
 @media screen and (min-width: 120rem) { html { font-size: 20px; } }
 @media screen and (min-width: 200rem) { html { font-size: 28px; } }
 @media (forced-colors: active) { .ladder .drawn, .ladder .tone { stroke: Highlight; } }
-@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose, .steps { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } .page p { margin: 0; font-size: 8.5pt; } .page svg.music { width: min(100%, (228mm + var(--systems) * 2.5mm) / var(--height)); margin: -2.5mm auto 0; } input[type=range] { display: none; } }
+@media print { #stand header, #stand footer, .ledge, .fields, .buttons, .choose, .steps { display: none; } #stand, #stand main { padding: 0; border: 0; max-width: none; } .page svg.music { break-inside: avoid; } .paper.page { padding: 0; } .page p { margin: 0; font-size: 8.5pt; } .page svg.music { width: min(100%, (228mm + var(--systems) * 2.5mm) / var(--height)); margin: -2.5mm auto 0; } .page svg.music:first-of-type { margin-top: 0; } input[type=range] { display: none; } }
 `;
