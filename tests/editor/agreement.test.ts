@@ -43,8 +43,15 @@ inEveryHost('both doors agree', (host) => {
     expect(result).toEqual(fromFile(exported));
   });
 
-  it('on a pickup, repeats and rests drawn as one', async () => {
-    const bars = [[stopped('G4')], [stopped('C5', 4)], [rest(4)], [rest(4)], [rest(4)], [stopped('Eb4', 4)]];
+  it('on a pickup, repeats and rests drawn as one, and on fingerings of the player’s own', async () => {
+    const bars = [
+      [stopped('G4')],
+      [{ ...stopped('C5', 4), words: 'B 2' }],
+      [rest(4)],
+      [rest(4)],
+      [rest(4)],
+      [{ ...stopped('Ab3', 4), fingering: '13' }],
+    ];
     const score = hornScore(bars)
       .replace(/<measure number="(\d)">/g, (_, number) =>
         number === '1' ? '<measure number="0" implicit="yes">' : `<measure number="${Number(number) - 1}">`,
@@ -67,6 +74,7 @@ inEveryHost('both doors agree', (host) => {
     expect(await drawn.text('one.mscx')).toContain('<createMultiMeasureRests>1</createMultiMeasureRests>');
     expect((await fromHost(host, asOne)).result).toEqual(result);
     expect(result.parts[0]!.notes.map(({ measure }) => measure)).toEqual(['0', '1', '5']);
+    expect(result.parts[0]!.notes.map(({ chosen }) => chosen)).toEqual([null, 'B 2', '13']);
   });
 
   it.each([

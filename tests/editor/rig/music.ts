@@ -6,6 +6,8 @@ export interface Played {
   readonly pitch: string | readonly string[] | null;
   readonly quarters?: number;
   readonly sign?: 'stopped' | 'open-string';
+  /** A fingering at the note, at the lowest of a chord. */
+  readonly fingering?: string;
   readonly grace?: boolean;
   /** Words printed above, before the note. */
   readonly words?: string;
@@ -109,7 +111,19 @@ function measure(bar: readonly Played[], options: PartOptions, index: number): s
 }
 
 function note(played: Played, voice: number): string {
-  const { pitch, quarters = 1, sign, grace, words, slur, glissando, tie, colour, triplet } = played;
+  const {
+    pitch,
+    quarters = 1,
+    sign,
+    fingering,
+    grace,
+    words,
+    slur,
+    glissando,
+    tie,
+    colour,
+    triplet,
+  } = played;
   const direction = words
     ? `<direction placement="above"><direction-type><words>${words}</words></direction-type></direction>`
     : '';
@@ -118,6 +132,7 @@ function note(played: Played, voice: number): string {
   const type = `<type>${{ 4: 'whole', 3: 'half', 2: 'half', 1.5: 'quarter', 1: 'quarter', 0.5: 'eighth', 0.25: '16th' }[quarters] ?? 'quarter'}</type>${quarters === 3 || quarters === 1.5 ? '<dot/>' : ''}${triplet ? '<time-modification><actual-notes>3</actual-notes><normal-notes>2</normal-notes></time-modification>' : ''}`;
   if (pitch === null) return `${direction}<note><rest/>${duration}<voice>${voice}</voice>${type}</note>`;
   const pitches = typeof pitch === 'string' ? [pitch] : pitch;
+  const technical = (sign ? `<${sign}/>` : '') + (fingering ? `<fingering>${fingering}</fingering>` : '');
   const ends = (name: string, end: '+' | '-' | undefined) =>
     end ? `<${name} type="${end === '+' ? 'start' : 'stop'}"${name === 'tied' ? '' : ' number="1"'}/>` : '';
   return (
@@ -126,7 +141,7 @@ function note(played: Played, voice: number): string {
       .map((name, i) => {
         const [, step, alter, octave] = /^([A-G])([#b]?)(\d)$/.exec(name)!;
         const sounds = tie ? `<tie type="${tie === '+' ? 'start' : 'stop'}"/>` : '';
-        const notations = `${ends('tied', tie)}${i === 0 ? ends('slur', slur) + ends('glissando', glissando) + (sign ? `<technical><${sign}/></technical>` : '') : ''}`;
+        const notations = `${ends('tied', tie)}${i === 0 ? ends('slur', slur) + ends('glissando', glissando) + (technical ? `<technical>${technical}</technical>` : '') : ''}`;
         return `<note${colour ? ` color="${colour}"` : ''}>${grace ? '<grace/>' : ''}${i > 0 ? '<chord/>' : ''}<pitch><step>${step}</step>${alter ? `<alter>${alter === '#' ? 1 : -1}</alter>` : ''}<octave>${octave}</octave></pitch>${duration}${sounds}<voice>${voice}</voice>${type}${notations ? `<notations>${notations}</notations>` : ''}</note>`;
       })
       .join('')
