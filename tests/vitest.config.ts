@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import LongestFirst from './longestFirst.ts';
 
 export default defineConfig({
   test: {
@@ -6,8 +7,9 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // Ends what hangs. A busy machine takes its time, and that is no fault.
     testTimeout: 120_000,
-    // Most files wait for editors and browsers, so two at once pay even on two cores.
-    maxWorkers: 2,
+    // Some files mostly wait for editors, so three at once keep two cores at work.
+    maxWorkers: 3,
+    sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
   },

@@ -324,18 +324,20 @@ inEveryHost('annotating', (host) => {
     }
   });
 
-  it('brings the editor down in none of twenty rounds: annotate, clear, undo, save, quit, reopen', async () => {
+  it('brings the editor down in none of twenty rounds: annotate, clear, undo; save, quit, reopen after every fourth', async () => {
     let score = PART;
-    for (let round = 0; round < 20; round++) {
+    const round: readonly Step[] = [{ do: 'annotate' }, { do: 'clear' }, { do: 'undo' }];
+    for (let sitting = 0; sitting < 5; sitting++) {
       // A run that does not end with exit status 0 throws.
       const run = await host.run(score, [
-        { do: 'annotate' },
-        { do: 'clear' },
-        { do: 'undo' },
+        ...Array.from({ length: 4 }, () => round).flat(),
         { do: 'save', as: 'score.mscz' },
       ]);
-      expect(run.results[0]).toMatch(round === 0 ? /^Annotated\.$/ : /^The annotations are up to date/);
-      expect(run.results[1]).toBe('Cleared: 5 notes.');
+      for (let i = 0; i < 4; i++) {
+        const isFirst = sitting === 0 && i === 0;
+        expect(run.results[3 * i]).toMatch(isFirst ? /^Annotated\.$/ : /^The annotations are up to date/);
+        expect(run.results[3 * i + 1]).toBe('Cleared: 5 notes.');
+      }
       score = run.path('score.mscz');
     }
   }, 60_000);

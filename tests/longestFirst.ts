@@ -1,0 +1,38 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+
+/** The test files that take longest, longest first. */
+const LONGEST = [
+  'editor/inTheMiddle',
+  'pages/report',
+  'pages/slides',
+  'editor/annotate',
+  'editor/window',
+  'editor/agreement',
+  'batch/commands',
+  'pages/stand',
+  'batch/replacing',
+  'pages/chart',
+  'core/repairs',
+  'pages/widths',
+  'editor/markRows',
+  'core/etudeSeedsValves',
+  'core/etudeSeedsDouble',
+  'core/etude',
+].map((name) => `tests/${name}.test.ts`);
+
+/** Starts the longest test files first, so that none of them runs on alone at the end; the others as ever. */
+export default class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const { root } = this.ctx.config;
+    for (const name of LONGEST)
+      if (!existsSync(join(root, name)))
+        console.warn(`tests/longestFirst.ts names ${name}, which is not there`);
+    const rank = ({ moduleId }: TestSpecification) => {
+      const place = LONGEST.findIndex((name) => moduleId === join(root, name));
+      return place < 0 ? LONGEST.length : place;
+    };
+    return (await super.sort(files)).sort((one, other) => rank(one) - rank(other));
+  }
+}
