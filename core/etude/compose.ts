@@ -33,9 +33,11 @@ import { isGapped, reachable, type Tone } from './tone.ts';
 import { transpositionOf } from './transposition.ts';
 
 /** What is unplayable counts more than all that is wrong, and that more than what is dull. */
-const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1 } as const;
+const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1, forgiven: 0.1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
 const ATTEMPTS = 40;
+/** So often where nothing but what such a horn is forgiven is wrong. */
+const SCANT_ATTEMPTS = 16;
 /** In the first of them, levels that allow risky notes use some. */
 const DARING_ATTEMPTS = 6;
 
@@ -97,13 +99,16 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   }
 
   const wanders = plan.isMixed && !player.horn.natural && !isGapped(sure);
-  const isScant = found(range) < MANY[kind.needs] || isGapped(sure);
+  const isFew = found(range) < MANY[kind.needs];
+  const isScant = isGapped(sure);
   let best: { readonly it: Case; readonly faults: number; readonly tempo: number } | null = null;
-  for (let attempt = 0; attempt < ATTEMPTS && best?.faults !== 0; attempt++) {
+  const isGood = (faults: number, attempt: number) =>
+    faults === 0 || (attempt >= SCANT_ATTEMPTS && faults < WEIGHTS.dull);
+  for (let attempt = 0; attempt < ATTEMPTS && !(best && isGood(best.faults, attempt)); attempt++) {
     const random = drawFrom(seed + 7919 * attempt);
     const meter = pick(random, meters);
     const tempo = request.tempo ?? tempoIn(kind, level, meter);
-    const isDaring = plan.riskyShare > 0 && attempt < (isScant ? 1 : DARING_ATTEMPTS);
+    const isDaring = plan.riskyShare > 0 && attempt < (isFew ? 1 : DARING_ATTEMPTS);
     const tones = isDaring ? tonesIn(range, true) : sure;
     const made = kind.compose({
       random,
@@ -170,7 +175,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
 function faultsOf(it: Case, most: number): number {
   let faults = 0;
   for (const law of LAWS) {
-    if (!law.keeps(it)) faults += WEIGHTS[law.fault];
+    if (!law.keeps(it)) faults += WEIGHTS[it.isScant && law.forgivesScant ? 'forgiven' : law.fault];
     if (faults >= most) return faults;
   }
   return faults;

@@ -106,9 +106,11 @@ export function composeLesson(request: LessonRequest): LessonResult {
     const home = keys[(at + k) % keys.length]!;
     // The second half may go to the relative key: two are enough to think about, and the signs stay.
     const relative = keys.filter((each) => each.fifths === home.fifths && each !== home)[0];
-    for (let i = 0; i < pages.length && (!best || best.lines < FULL_LINES); i++) {
+    // A horn may have one of the two alone.
+    const seconds = isRelative && relative ? [relative, home] : [home];
+    for (let i = 0; i < seconds.length * pages.length && (!best || best.lines < FULL_LINES); i++) {
       const page = pages[(first + i) % pages.length]!;
-      const made = exercisesOf(request, page, meter, home, (isRelative && relative) || home);
+      const made = exercisesOf(request, page, meter, home, seconds[Math.floor(i / pages.length)]!);
       reason = reason || made.reason;
       const isLesson = made.etudes.length >= FEWEST_EXERCISES && made.lines <= PAGE_LINES;
       if (isLesson && (!best || made.lines > best.lines)) best = made;
