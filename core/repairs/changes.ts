@@ -1,7 +1,13 @@
 /** The changes that repairs are made of, each with everything that has to change with it. */
 import { isHandState } from '../part/handStates.ts';
-import { linesOf } from '../part/lines.ts';
-import { HAND_SIGNS, type HandSign, type JoinKind, lineNameOf, type Passage } from '../part/passage.ts';
+import {
+  HAND_SIGNS,
+  type HandSign,
+  type JoinKind,
+  lineNameOf,
+  type Passage,
+  type PassageNote,
+} from '../part/passage.ts';
 import type { Pitch } from '../pitch/pitch.ts';
 import type { ExaminedNote } from '../plan/examinedNote.ts';
 import type { Fingering, HandState } from '../stopping/fingering.ts';
@@ -39,7 +45,7 @@ export function unslurred(notes: Notes, from: number, to: number): Repair[] {
   const steps: RepairStep[] = [];
   for (const { note } of notes) {
     if (note.index > from) break;
-    if (note.staff !== staff || note.voice !== voice) continue;
+    if (note.joins.length === 0 || note.staff !== staff || note.voice !== voice) continue;
     for (const join of note.joins)
       if (join.kind === 'slur' && join.to >= notes[to]!.note.chordHead)
         steps.push({ change: 'join', noteIndex: note.index, toIndex: join.to, kind: 'slur' });
@@ -116,16 +122,25 @@ export function underStoppingMute(passage: Passage, notes: Notes, noteIndex: num
   const { note, reading } = notes[noteIndex]!;
   if (reading.state === 'stopping-mute' || reading.mute === 'stopping') return [];
   const steps: RepairStep[] = [{ change: 'word', noteIndex, text: muteWord(passage, 'stopping-mute') }];
-  const line = linesOf(passage).filter((one) => one.indexOf(noteIndex) >= 0)[0]!;
-  const next = line.filter((index) => notes[index]!.note.onsetQuarters > note.onsetQuarters)[0];
-  if (next !== undefined) {
+  const next = nextOnset(notes, note);
+  if (next) {
     const after = muteWord(passage, reading.mute === 'straight' ? 'straight-mute' : 'mute-out');
     // A mute takes the hand out: a word that held has to be said again.
-    const held = notes[next]!.reading.word;
+    const held = next.reading.word;
     const text = held && isHandState(held.state) ? `${after}, ${held.text}` : after;
-    steps.push({ change: 'word', noteIndex: next, text });
+    steps.push({ change: 'word', noteIndex: next.note.index, text });
   }
   return [{ kind: 'stopping-mute', steps }];
+}
+
+/** The player's next note, `null` at the end of the line. */
+function nextOnset(notes: Notes, before: PassageNote): ExaminedNote | null {
+  const line = lineNameOf(before);
+  for (let i = before.index + 1; i < notes.length; i++) {
+    const { note } = notes[i]!;
+    if (note.onsetQuarters > before.onsetQuarters && lineNameOf(note) === line) return notes[i]!;
+  }
+  return null;
 }
 
 /** The note and every note tied to it, before and after. */

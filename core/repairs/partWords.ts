@@ -25,17 +25,36 @@ export function muteWord(passage: Passage, effect: 'stopping-mute' | 'straight-m
 }
 
 /** How this part itself says it, where it does so in a word that says nothing else. */
-function ownWord({ words }: Passage, wanted: WordEffect): string | null {
-  const own = words.filter(({ text }) => {
-    const { effects, player, namesEcho } = readHandText(text);
-    return player === null && !namesEcho && effects.length === 1 && effects[0]!.effect === wanted;
-  })[0];
-  return own ? own.text.trim() : null;
+function ownWord(passage: Passage, wanted: WordEffect): string | null {
+  return usageOf(passage).own[wanted] ?? null;
 }
 
 /** The language of the first word for hand or mute that has one. */
-function languageOf({ words }: Passage): WordLanguage | null {
-  for (const { text } of words)
-    for (const { language } of readHandText(text).effects) if (language) return language;
-  return null;
+function languageOf(passage: Passage): WordLanguage | null {
+  return usageOf(passage).language;
+}
+
+/** How a part speaks to the hand. */
+interface Usage {
+  readonly own: { [effect in WordEffect]?: string };
+  language: WordLanguage | null;
+}
+
+/** Every finding asks, and a part has many words. */
+const USAGE = new WeakMap<Passage, Usage>();
+
+function usageOf(passage: Passage): Usage {
+  const known = USAGE.get(passage);
+  if (known) return known;
+  const usage: Usage = { own: {}, language: null };
+  for (const { text } of passage.words) {
+    const { effects, player, namesEcho } = readHandText(text);
+    for (const { effect, language } of effects) {
+      usage.language = usage.language ?? language;
+      if (effects.length === 1 && player === null && !namesEcho)
+        usage.own[effect] = usage.own[effect] ?? text.trim();
+    }
+  }
+  USAGE.set(passage, usage);
+  return usage;
 }

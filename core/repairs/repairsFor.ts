@@ -6,7 +6,7 @@ import type { Finding } from '../rules/rules.ts';
 import { proposalsFor } from './proposals.ts';
 import type { Repair, RepairKind, RepairStep } from './repair.ts';
 import { repaired } from './repaired.ts';
-import { surroundingsOf } from './surroundings.ts';
+import { type Stretch, surroundingsIn } from './surroundings.ts';
 
 /**
  * What can be done about a finding by changing the part. Each was tried: the finding goes, no other as grave comes, and
@@ -37,34 +37,52 @@ const GRAVITY: { readonly [severity in Severity]: number } = { advice: 0, risky:
 /** These change the hand at notes after the finding's, and are meant to. */
 const REACH_ON: readonly RepairKind[] = ['opening-word', 'closing-word', 'mute-out'];
 
-/** Tries repairs on the surroundings of the finding, or on the whole part where that may matter. */
+/** Tries repairs on the surroundings of the finding, as far on either side as each may matter. */
 function trialOf(examination: Examination, finding: Finding): (repair: Repair) => boolean {
-  const { settings } = examination;
+  const { near, far } = surroundingsIn(examination);
   return (repair) => {
     const { steps } = repair;
     const touched = steps
       .map(({ noteIndex }) => noteIndex)
       .concat(finding.noteIndex, finding.otherIndex ?? []);
-    const addsWords = steps.some(({ change }) => change === 'word');
-    const around = surroundingsOf(examination, touched, addsWords);
-    const before = around ? examine(around.passage, settings) : examination;
-    const shift = around ? around.firstIndex : 0;
-    const after = examine(repaired(before.passage, moved(steps, shift)), settings);
-    const found = shifted(finding, shift);
-    const known = byNote(before);
-    return (
-      !after.findings.some((other) => isSame(other, found)) &&
-      after.findings.every((other) =>
-        isNoWorse(
-          other,
-          known.get(other.noteIndex) ?? [],
-          found,
-          touched.indexOf(other.noteIndex + shift) >= 0,
-        ),
-      ) &&
-      (REACH_ON.indexOf(repair.kind) >= 0 || keepsHands(before, after, touched, shift))
-    );
+    const helps = (stretch: Stretch) => tried(repair, touched, finding, stretch);
+    const around = near(touched) ?? far(touched);
+    // Another note may make the bass clef be read in another way throughout the part.
+    const isClefOpen = around.examination.settings !== examination.settings && steps[0]!.change === 'note';
+    const first = helps(isClefOpen ? { examination, firstIndex: 0, isNear: false } : around);
+    return first ?? helps(far(touched)) === true;
   };
+}
+
+/** Whether a repair helps in a stretch; `null` in a near one that ends while a word that it adds still holds. */
+function tried(
+  { kind, steps }: Repair,
+  touched: readonly number[],
+  finding: Finding,
+  { examination: before, firstIndex: shift, isNear }: Stretch,
+): boolean | null {
+  const after = examine(repaired(before.passage, moved(steps, shift)), before.settings);
+  const last = steps[steps.length - 1]!;
+  if (
+    isNear &&
+    last.change === 'word' &&
+    after.notes.slice(last.noteIndex - shift).some(({ reading }) => reading.word)
+  )
+    return null;
+  const found = shifted(finding, shift);
+  const known = byNote(before);
+  return (
+    !after.findings.some((other) => isSame(other, found)) &&
+    after.findings.every((other) =>
+      isNoWorse(
+        other,
+        known.get(other.noteIndex) ?? [],
+        found,
+        touched.indexOf(other.noteIndex + shift) >= 0,
+      ),
+    ) &&
+    (REACH_ON.indexOf(kind) >= 0 || keepsHands(before, after, touched, shift))
+  );
 }
 
 type Place = Pick<Finding, 'id' | 'noteIndex' | 'otherIndex' | 'severity'>;

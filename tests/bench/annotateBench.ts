@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { SaxesParser } from 'saxes';
 import { marksFor } from '../../core/marks/marks.ts';
+import { resultOf } from '../../core/marks/result.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
 import { markedPieces, readScore } from '../../plugin/musicxml/index.ts';
@@ -27,6 +28,8 @@ const MOST_TIMES_THE_PARSE = new Map<number, number>([
 const MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA = 1.25;
 const PARTS = 25;
 const HORNS = 4;
+/** Every finding's repairs are tried on the notes around it. */
+const MOST_TIMES_ANNOTATE = 5;
 const MOST_GROWTH = 11;
 /** A part of 30 MB, and the most megabytes it may take. */
 const PEAK_NOTES = 88_700;
@@ -40,6 +43,7 @@ export function annotateBench(): BenchRow[] {
     ...SIZES.map((notes) => againstParse(notes, DENSE)),
     againstParse(LARGEST, STUDY),
     orchestra(),
+    repairs(),
     growth(),
     ...[SIZES[0], SIZES[1], PEAK_NOTES].map(peakMemory),
   ];
@@ -58,6 +62,22 @@ function orchestra(): BenchRow {
     ratio,
     limit: `ratio at most ${MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA}`,
     ok: ratio <= MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA,
+  };
+}
+
+/** What `check --format json` does, against annotate of the same part: the repairs of every finding are its greatest piece. */
+function repairs(): BenchRow {
+  const bytes = partOf(LARGEST, DENSE);
+  const [repairing, annotating] = medianMilliseconds([() => results(bytes), () => annotate(bytes)], 3);
+  const ratio = repairing! / annotating!;
+  return {
+    name: `findings with their repairs, ${inThousands(LARGEST)}, ${DENSE} % stopped`,
+    value: repairing!,
+    unit: 'ms',
+    baseline: `annotate, ${annotating!.toFixed(0)} ms`,
+    ratio,
+    limit: `ratio at most ${MOST_TIMES_ANNOTATE}`,
+    ok: ratio <= MOST_TIMES_ANNOTATE,
   };
 }
 
@@ -106,6 +126,11 @@ export function annotate(bytes: Uint8Array): Uint8Array {
   const score = readScore(file.text);
   const parts = score.horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) }));
   return file.withText(markedPieces(score, parts));
+}
+
+function results(bytes: Uint8Array): string {
+  const { horns } = readScore(openScoreFile(bytes).text);
+  return JSON.stringify(resultOf(horns.map(({ passage }) => examine(passage))));
 }
 
 function parse(bytes: Uint8Array): void {

@@ -161,10 +161,21 @@ describe('for every passage', () => {
     expect([...kinds].sort()).toEqual([...REPAIR_KINDS].sort());
   });
 
-  test('in a long part too, where a repair was tried on its surroundings alone', () => {
+  test.each([
+    ['with signs alone', (token: string) => token],
+    [
+      'with a mute for a while',
+      (token: string, i: number) =>
+        i % 40 === 9 ? `"con sord." ${token}` : i % 40 === 21 ? `"senza sord." ${token}` : token,
+    ],
+    [
+      'that changes its clef',
+      (token: string, i: number) => (i % 25 === 9 ? `bass: ${token} G2+ treble:` : token),
+    ],
+  ])('in a long part %s too, where a repair was tried on its surroundings alone', (_, at) => {
     const figure = ['C5+', 'Eb4+', 'E4~', 'F4+', '(E4', 'A4+)', 'G4', 'C3+', 'F2+', 'D5/0.25+', 'E5/0.25'];
     const tokens = Array.from({ length: 132 }, (_, i) => figure[(i * 7 + (i % 5)) % figure.length]!);
-    const text = tokens.map((token) => token.replace(/[()]/g, '')).join(' ');
+    const text = tokens.map((token, i) => at(token.replace(/[()]/g, ''), i)).join(' ');
     let count = 0;
     everyRepair(passageOf(`${text} C4`), DEFAULT_SETTINGS, (before, finding, _, after) => {
       count += 1;
