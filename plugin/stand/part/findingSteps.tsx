@@ -23,7 +23,7 @@ export function FindingSteps({ ending }: { ending: '' | 'n' }) {
   const { labels, nthOf } = panelWords(reader.value);
   return (
     <section class="steps" aria-label={labels.findings}>
-      <Step label={labels.previous} sign="‹" to={Math.max(1, at.value - 1)} ending={ending} />
+      <Step label={labels.previous} sign="‹" to={at.value - 1} ending={ending} />
       <Step label={labels.next} sign="›" to={at.value + 1} ending={ending} />
       <span role="status">
         {nthOf(at.value, count.value)}
@@ -39,7 +39,7 @@ function Step({ label, sign, to, ending }: { label: string; sign: string; to: nu
       type="button"
       aria-label={label}
       title={label}
-      disabled={to > count.value || to === at.value}
+      disabled={to < 1 || to > count.value}
       onClick={() => show(to, ending)}
     >
       {sign}
