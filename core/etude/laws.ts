@@ -110,6 +110,7 @@ export const LAWS: readonly Law[] = [
   {
     id: 'moves-on',
     fault: 'dull',
+    forgivesScant: true,
     keeps: ({ kind, bars, isNatural }) =>
       (kind.kind !== 'scale' && !kind.isByPairs) || movesOn(bars, !kind.isByPairs, isNatural),
   },
