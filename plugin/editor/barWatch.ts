@@ -2,10 +2,12 @@
 import { type BarCopy, copyBar } from './barCopy.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostElement, HostMeasure, HostPart, HostScore } from './hostApi.ts';
-import type { PartWalk, ScoreChord, ScoreRest, ScoreText } from './scoreWalk.ts';
+import { type PartWalk, walkFrom } from './scoreWalk.ts';
 
 /** How many bars from the selection on are looked at every time. */
 const BARS_AT_WORK = 3;
+/** So many bars are looked at in a stride, however slow the machine is. */
+const LEAST_BARS = 4;
 
 /** What a stride saw. */
 export interface Stride {
@@ -34,6 +36,10 @@ export class BarWatch {
     return this.parts;
   }
 
+  get barCount(): number {
+    return this.bars.length;
+  }
+
   /** How much of the score was read, 0 to 1. */
   get share(): number {
     return this.isWhole ? 1 : this.next / Math.max(1, this.bars.length + 1);
@@ -41,9 +47,10 @@ export class BarWatch {
 
   /**
    * Reads for as long as it may, at most once round the score.
-   * @param milliseconds at least one bar is read; 0 for the bars at the selection alone, once all were read
+   * @param milliseconds at least a few bars are read; 0 for the bars at the selection alone, once all were read
+   * @param places where somebody wrote since the last stride, in ticks
    */
-  stride(score: HostScore, milliseconds: number): Stride {
+  stride(score: HostScore, milliseconds: number, places: readonly number[] = []): Stride {
     const until = Date.now() + milliseconds;
     const changed = new Set<number>();
     const isOther = this.takeShape(score);
@@ -53,6 +60,7 @@ export class BarWatch {
     }
     if (this.isWhole) {
       this.lookAtSelection(score, changed);
+      this.lookAtPlaces(score, places, changed);
       if (milliseconds === 0) return { changed, isOther };
     }
     let measure = measureAt(score, this.next);
@@ -67,7 +75,7 @@ export class BarWatch {
       this.lookAt(measure, this.next, changed);
       this.next += 1;
       measure = measure.nextMeasure;
-      if (Date.now() >= until) break;
+      if (bars >= LEAST_BARS && Date.now() >= until) break;
     }
     if (!measure) {
       this.isWhole = true;
@@ -84,32 +92,18 @@ export class BarWatch {
   /** A part as it was last seen, with copies in the places of the host's objects. */
   walkOf(index: number): PartWalk {
     const { bars } = this;
-    const here = bars.map(({ parts }) => parts[index]!);
-    return {
-      part: this.parts[index]!,
-      measures: bars.map(({ measure }) => measure),
-      chords: ([] as ScoreChord[]).concat(...here.map(({ chords }) => chords as ScoreChord[])),
-      rests: ([] as ScoreRest[]).concat(...here.map(({ rests }) => rests as ScoreRest[])),
-      texts: ([] as ScoreText[]).concat(...here.map(({ texts }) => texts as ScoreText[])),
-    };
+    return walkFrom(
+      this.parts[index]!,
+      bars.map(({ measure }) => measure),
+      bars.map(({ parts }) => parts[index]!),
+    );
   }
 
   private takeShape(score: HostScore): boolean {
-    const parts = hornParts(score);
-    const copies = parts.map(
-      ({ startTrack, endTrack, instrumentId, midiProgram, partName, longName }): HostPart => ({
-        startTrack,
-        endTrack,
-        instrumentId,
-        midiProgram,
-        partName,
-        longName,
-      }),
-    );
-    const shape = JSON.stringify([score.nmeasures, copies]);
+    const { shape, parts } = shapeOf(score);
     if (shape === this.shape) return false;
     this.shape = shape;
-    this.parts = copies;
+    this.parts = parts;
     this.bars = [];
     this.next = 0;
     this.isWhole = false;
@@ -136,8 +130,41 @@ export class BarWatch {
       measure = measure.nextMeasure;
     }
   }
+
+  private lookAtPlaces(score: HostScore, places: readonly number[], changed: Set<number>): void {
+    const wanted = new Set<number>();
+    // The last one is where the selection is.
+    for (const tick of places.slice(0, -1)) {
+      const first = this.bars.findIndex(({ measure }) => tick >= measure.tick && tick < measure.endTick);
+      for (let bar = 0; first >= 0 && bar < BARS_AT_WORK; bar++) wanted.add(first + bar);
+    }
+    if (wanted.size === 0) return;
+    const indexes = Array.from(wanted);
+    const last = Math.max(...indexes);
+    let index = Math.min(...indexes);
+    for (let measure = measureAt(score, index); measure && index <= last; index++) {
+      if (wanted.has(index)) this.lookAt(measure, index, changed);
+      measure = measure.nextMeasure;
+    }
+  }
 }
 
+/** The horn parts, copied, and a text that is the same as long as the score has the same bars and horns. */
+function shapeOf(score: HostScore): { readonly shape: string; readonly parts: readonly HostPart[] } {
+  const parts = hornParts(score).map(
+    ({ startTrack, endTrack, instrumentId, midiProgram, partName, longName }): HostPart => ({
+      startTrack,
+      endTrack,
+      instrumentId,
+      midiProgram,
+      partName,
+      longName,
+    }),
+  );
+  return { shape: JSON.stringify([score.nmeasures, parts]), parts };
+}
+
+/** A measure by its place in the score, from 0. */
 function measureAt(score: HostScore, index: number): HostMeasure | null {
   let measure = score.firstMeasure;
   for (let i = 0; measure && i < index; i++) measure = measure.nextMeasure;

@@ -17,7 +17,7 @@ import {
   type Severity,
   severityText,
 } from '../../core/index.ts';
-import type { ListedPart } from './liveReading.ts';
+import type { ListedPart } from './listedPart.ts';
 import type { NoteAddress } from './noteAddress.ts';
 
 /** One line of the list: a finding, or several with one cause and one remedy. */

@@ -2,7 +2,7 @@
 import { panelWords, type Reader, type Repair, repairText } from '../../core/index.ts';
 import { type Chosen, FindingList, type FindingRow } from './findingList.ts';
 import type { HostScore } from './hostApi.ts';
-import type { ListedPart } from './liveReading.ts';
+import type { ListedPart } from './listedPart.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import type { ChosenView } from './panelView.ts';
 import { selectionTick } from './selectedHorns.ts';

@@ -38,6 +38,11 @@ export class LiveList {
     return this.standsInTheWay;
   }
 
+  /** True while keys come in. */
+  get isTyping(): boolean {
+    return this.reading.isTyping;
+  }
+
   get passages(): readonly Passage[] {
     return this.reading.listed.map(({ passage }) => passage);
   }

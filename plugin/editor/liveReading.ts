@@ -5,29 +5,26 @@
 import { type Examination, examineInPieces, type Passage, type Pieces } from '../../core/index.ts';
 import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
-import { AT_WORK_MS, type Doing, type EvidenceSource, WRITING_MS } from './evidenceSource.ts';
-import type { Host, HostElement, HostPart, HostScore, HostSegment } from './hostApi.ts';
+import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
+import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { ListedEvidence } from './listedEvidence.ts';
+import type { ListedPart } from './listedPart.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { passageInPieces } from './passageFromScore.ts';
 import { isReadAsText } from './readPassages.ts';
+import { WriterWatch } from './writerWatch.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 
 /** How long a look at the bars may take, in milliseconds: while all is read, while somebody writes or works, and otherwise. */
 const STRIDE_MS = { reading: 40, writing: 0, atWork: 10, atRest: 5 } as const;
+/** In a long score, while nobody works, how often and how long: finding the place there takes as long again. */
+const LONG_BARS = 100;
+const LONG_AT_REST = { everyMs: 850, strideMs: 10 } as const;
 /** How long one slice may make what has to be made, in milliseconds; what took longer waits until nobody writes. */
 const MAKING_MS = 30;
 /** How long after a look the next one may be while somebody writes, in milliseconds, however often the panel asks. */
 const WRITING_EVERY_MS = 250;
-/** A part as it is listed. */
-export interface ListedPart {
-  readonly passage: Passage;
-  readonly examination: Examination;
-  /** By note index. */
-  readonly addresses: readonly NoteAddress[];
-}
-
 /** What was made of a part; `null` for what has to be made anew. */
 interface Made {
   passage: Passage | null;
@@ -47,10 +44,11 @@ export class LiveReading {
   private readonly source: EvidenceSource;
   private choice: Choice;
   private made: Made[] = [];
-  private selection: string | null = null;
-  private movedAt = 0;
-  private changedAt = 0;
+  private readonly writer = new WriterWatch();
   private lookedAt = 0;
+  private strodeAt = 0;
+  /** True while the writer types: nothing else is looked at then. */
+  isTyping = false;
 
   constructor(host: Host, choice: Choice) {
     this.host = host;
@@ -96,9 +94,7 @@ export class LiveReading {
   readAgain(): void {
     this.watch.forget();
     this.source.readAgain();
-    this.selection = null;
-    this.movedAt = 0;
-    this.changedAt = 0;
+    this.writer.forget();
   }
 
   /** Other settings: the music is the same. */
@@ -116,16 +112,17 @@ export class LiveReading {
    * @returns true when the list is new
    */
   step(score: HostScore, isAsked: boolean): boolean {
-    if (this.isBetweenKeys()) return false;
-    const doing = this.lookAtWriter(score, isAsked);
+    this.isTyping = this.writer.follow(score);
+    if (this.isTyping || this.isBetweenKeys()) return false;
+    const doing = this.writer.doing(isAsked);
     const wasWhole = this.watch.isWhole;
-    const { changed, isOther } = this.watch.stride(score, STRIDE_MS[wasWhole ? paceOf(doing) : 'reading']);
+    const { changed, isOther } = this.watch.stride(score, this.strideFor(doing), this.writer.takePlaces());
     if (isOther) this.startOver();
     changed.forEach((index) => {
       this.unmake(index);
     });
     const hasNews = wasWhole && changed.size > 0;
-    if (hasNews) this.changedAt = doing.now;
+    if (hasNews) this.writer.noteChange(doing.now);
     if (!this.watch.isWhole || hasNews) return false;
     const index = this.source.step(score, this.watch, doing);
     if (index !== null) {
@@ -148,32 +145,19 @@ export class LiveReading {
 
   private isBetweenKeys(): boolean {
     const now = Date.now();
-    const isWriting = now - Math.max(this.movedAt, this.changedAt) < WRITING_MS;
-    if (isWriting && now - this.lookedAt < WRITING_EVERY_MS) return true;
+    if (this.writer.isWriting && now - this.lookedAt < WRITING_EVERY_MS) return true;
     this.lookedAt = now;
     return false;
   }
 
-  private lookAtWriter(score: HostScore, isWaitedFor: boolean): Doing {
-    const now = Date.now();
-    const selection = selectionNow(score);
-    const hasMoved = selection !== this.selection;
-    if (hasMoved) {
-      // What is selected when the panel opens was not moved.
-      if (this.selection !== null) this.movedAt = now;
-      this.selection = selection;
-    }
-    const stillFor = now - Math.max(this.movedAt, this.changedAt);
-    const isWriting = stillFor < WRITING_MS;
-    const isAsked = isWaitedFor && !isWriting;
-    return {
-      now,
-      stillFor,
-      isWriting,
-      isStill: isAsked || !hasMoved,
-      mayBeDragging: !isAsked && this.changedAt >= this.movedAt && this.changedAt > 0,
-      isAsked,
-    };
+  private strideFor({ isWriting, stillFor, now }: Doing): number {
+    if (!this.watch.isWhole) return STRIDE_MS.reading;
+    if (isWriting) return STRIDE_MS.writing;
+    if (stillFor < AT_WORK_MS) return STRIDE_MS.atWork;
+    if (this.watch.barCount < LONG_BARS) return STRIDE_MS.atRest;
+    if (now - this.strodeAt < LONG_AT_REST.everyMs) return 0;
+    this.strodeAt = now;
+    return LONG_AT_REST.strideMs;
   }
 
   private startOver(): void {
@@ -223,23 +207,4 @@ export class LiveReading {
     made.listed = { passage, addresses, examination };
     made.work = null;
   }
-}
-
-function paceOf({ isWriting, stillFor }: Doing): keyof typeof STRIDE_MS {
-  return isWriting ? 'writing' : stillFor < AT_WORK_MS ? 'atWork' : 'atRest';
-}
-
-/** The selection as a text to compare. */
-function selectionNow({ selection }: HostScore): string {
-  const elements = selection?.elements;
-  const count = elements ? elements.length : 0;
-  if (!elements || count === 0) return '';
-  const place = (element: HostElement) => `${element.type}/${element.track}/${tickOf(element)}`;
-  return `${count}/${place(elements[0]!)}/${place(elements[count - 1]!)}`;
-}
-
-function tickOf(element: HostElement): number {
-  for (let holder: HostElement | null = element; holder; holder = holder.parent)
-    if (typeof (holder as HostSegment).tick === 'number') return (holder as HostSegment).tick;
-  return -1;
 }

@@ -4,15 +4,9 @@ import type { Host } from './hostApi.ts';
 import type { AnswerView } from './panelView.ts';
 import { askedNote } from './selectedHorns.ts';
 
-/** How soon after the last one another note is selected by somebody who types, and reads no answers, in milliseconds. */
-const TYPED_MS = 600;
-
 /** Follows the selection; reads one note of it and exports nothing. */
 export class NoteQuestion {
   private asked = '';
-  private seen = '';
-  private seenAt = 0;
-  private isTyped = false;
   private current: AnswerView | null = null;
 
   /** `null` while no horn note is selected. */
@@ -25,14 +19,11 @@ export class NoteQuestion {
     const score = host.root.curScore;
     const note = score && askedNote(host, score);
     const { horn, toleranceCents, handOffsetCents } = settings;
-    const key = note ? JSON.stringify([note, horn.id, toleranceCents, handOffsetCents, reader]) : '';
-    const now = Date.now();
-    if (key !== this.seen) {
-      this.isTyped = now - this.seenAt < TYPED_MS;
-      this.seen = key;
-      this.seenAt = now;
-    }
-    if (key === this.asked || (this.isTyped && now - this.seenAt < TYPED_MS)) return false;
+    const { language, noteNaming } = reader;
+    const key = note
+      ? JSON.stringify([note, horn.id, toleranceCents, handOffsetCents, language, noteNaming])
+      : '';
+    if (key === this.asked) return false;
     this.asked = key;
     this.current = null;
     if (!note) return true;

@@ -1,7 +1,15 @@
 /** Our own marks in the score: which texts are ours, which colours they claim, and which colours are the user's. */
 
 import { claimedChordRank, isOurMark, VERDICT_COLOURS } from '../../core/index.ts';
-import type { Host, HostNote } from './hostApi.ts';
+import {
+  type Host,
+  type HostElement,
+  type HostMeasure,
+  type HostNote,
+  type HostPart,
+  type HostText,
+  listOf,
+} from './hostApi.ts';
 import { VOICES } from './place.ts';
 import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
 
@@ -15,6 +23,20 @@ export interface MarkedPlace {
   /** The chord and its graces in the order of the walk. */
   readonly chords: ScoreChord[];
   readonly marks: ScoreText[];
+}
+
+/** Tells of a measure whether any mark of ours stands on the staves of a part. */
+export function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) => boolean {
+  const isMark = (element: HostElement) => {
+    const { text } = element as HostText;
+    const { track } = element;
+    return typeof text === 'string' && track >= startTrack && track < endTrack && isOurMark(plainText(text));
+  };
+  return (measure) => {
+    for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
+      if (listOf(segment.annotations).some(isMark)) return true;
+    return false;
+  };
 }
 
 /** Every place of a part that has a chord, in the order of the walk, with the marks of ours that stand there. */
@@ -91,6 +113,7 @@ export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => bo
 
 /** A text without the host's formatting and with its signs as they print. */
 export function plainText(text: string): string {
+  if (text.indexOf('<') < 0 && text.indexOf('&') < 0) return text;
   return text
     .replace(/<[^>]*>/g, '')
     .replace(/&lt;/g, '<')

@@ -54,6 +54,7 @@ export class Panel {
       return true;
     }
     const isRead = score?.firstMeasure ? this.list.readOn(score) : false;
+    if (this.list.isTyping) return isRead;
     const hasMoved = this.followSelection();
     return this.actions.noticeMarks() || hasMoved || isRead;
   }

@@ -67,10 +67,11 @@ function planned(
 ): PlannedPart {
   const plans: PlannedPlace[] = [];
   for (const place of places) {
+    // Most places of a part have no mark and get none.
+    if (place.marks.length === 0 && !isToBeMarked(place, wanted)) continue;
     const notes = notesAt(place);
     if (!notes.some(({ note }) => scope(note))) continue;
     const marks = notes.map(({ note }) => wanted.mark(note));
-    if (place.marks.length === 0 && marks.every((mark) => mark === null)) continue;
     const claimed = claimedNotes(host, place);
     const written: { readonly text: string; readonly chord: ScoreChord }[] = [];
     const isBelow = isLowerVoice(voiceOf(place.track));
@@ -90,6 +91,10 @@ function planned(
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
   return { places: plans, bars: plans.length > 0 ? barsToSet(walk, places, plans) : [] };
+}
+
+function isToBeMarked({ chords }: MarkedPlace, { mark }: Wanted): boolean {
+  return chords.some(({ notes }) => notes.some((note) => mark(note) !== null));
 }
 
 function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: readonly RankedNote[]): boolean {

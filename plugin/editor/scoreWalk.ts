@@ -60,21 +60,38 @@ export interface PartWalk {
   readonly texts: readonly ScoreText[];
 }
 
-/** Walks one part. Reads only; the time goes with the part's measures and not with the size of the score. */
-export function walkPart(root: HostRoot, score: HostScore, part: HostPart): PartWalk {
+/**
+ * Walks one part. Reads only; the time goes with the part's measures and not with the size of the score.
+ * @param isWanted leaves out what other measures hold
+ */
+export function walkPart(
+  root: HostRoot,
+  score: HostScore,
+  part: HostPart,
+  isWanted: (measure: HostMeasure) => boolean = () => true,
+): PartWalk {
   const measures: ScoreMeasure[] = [];
   const bars: BarWalk[] = [];
   for (let measure = score.firstMeasure; measure; measure = measure.nextMeasure) {
     const measureIndex = measures.length;
     measures.push(measureOf(measure));
-    bars.push(walkBar(root, measure, measureIndex, part));
+    if (isWanted(measure)) bars.push(walkBar(root, measure, measureIndex, part));
   }
+  return walkFrom(part, measures, bars);
+}
+
+/** A walk of bars that were walked one by one. */
+export function walkFrom(
+  part: HostPart,
+  measures: readonly ScoreMeasure[],
+  bars: readonly BarWalk[],
+): PartWalk {
   return {
     part,
     measures,
-    chords: ([] as ScoreChord[]).concat(...bars.map(({ chords }) => chords)),
-    rests: ([] as ScoreRest[]).concat(...bars.map(({ rests }) => rests)),
-    texts: ([] as ScoreText[]).concat(...bars.map(({ texts }) => texts)),
+    chords: ([] as ScoreChord[]).concat(...bars.map(({ chords }) => chords as ScoreChord[])),
+    rests: ([] as ScoreRest[]).concat(...bars.map(({ rests }) => rests as ScoreRest[])),
+    texts: ([] as ScoreText[]).concat(...bars.map(({ texts }) => texts as ScoreText[])),
   };
 }
 

@@ -1,6 +1,7 @@
 /**
  * What the panel costs in a whole score, in the processor's time of the thread that draws and takes keys, against the
- * same thing in one of its horn parts alone, and against the editor's own export.
+ * same thing in one of its horn parts alone, against as many plain texts, which is the editor's own laying out, and
+ * against its export.
  */
 import { HOSTS, type Host } from '../editor/rig/host.ts';
 import { skipLoudly } from '../editor/rig/programs.ts';
@@ -50,6 +51,10 @@ async function rowsOf(host: Host, score: WholeScore): Promise<BenchRow[]> {
     limit: `under ${limit.toLocaleString('en')} ${unit}`,
     ok: value < limit,
   });
+  const against = (name: string, value: number, floor: number, limit: number): BenchRow => ({
+    ...row(name, value, floor, limit),
+    baseline: `as many plain texts${name === 'annotate' && whole.write !== null ? ' and writing the score once' : ''}, ${floor.toFixed(0)} ms`,
+  });
   const rows = [
     row('open the panel', whole.open + (whole.write ?? 0), part.open + (part.write ?? 0), LIMITS_MS.open),
     row(
@@ -67,8 +72,8 @@ async function rowsOf(host: Host, score: WholeScore): Promise<BenchRow[]> {
       part.click,
       LIMITS_MS.click,
     ),
-    row('annotate', whole.annotate, part.annotate, LIMITS_MS.annotate),
-    row('clear', whole.clear, part.clear, LIMITS_MS.clear),
+    against('annotate', whole.annotate, whole.addPlain + (whole.write ?? 0), LIMITS_MS.annotate),
+    against('clear', whole.clear, whole.removePlain, LIMITS_MS.clear),
     row(`annotate ${SELECTED} selected notes`, whole.selection, part.selection, LIMITS_MS.selection),
     {
       name: `editor ${host.version}, ${score.name}: the editor takes annotating back`,
@@ -104,6 +109,9 @@ interface Costs {
   readonly undo: number;
   readonly clear: number;
   readonly selection: number;
+  /** Adding as many plain texts as there were marks, and taking them away. */
+  readonly addPlain: number;
+  readonly removePlain: number;
   /** The editor's laying out anew when one text is added. */
   readonly text: number;
   /** Version 4 lets no plugin write. */
@@ -125,6 +133,7 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
       { do: 'redo' },
       { do: 'deselect' },
       { do: 'cost', what: 'clear' },
+      { do: 'plain' },
       { do: 'select-stretch', staff, length: SELECTED },
       { do: 'cost', what: 'annotate' },
       { do: 'cost', what: 'text' },
@@ -138,9 +147,8 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
     MOST_MS,
   );
   const [slices, looks, clicked] = results as [number[], number[], number[]];
-  const [annotate, undo, , , clear, selected, selection, text, write = null, exported = null] = results.slice(
-    4,
-  ) as [number, number, null, null, number, number, number, number, number?, number?];
+  const [annotate, undo, , , clear, plain, selected, selection, text, write = null, exported = null] =
+    results.slice(4) as [number, number, null, null, number, Plain, number, number, number, number?, number?];
   if (selected !== SELECTED) throw new Error(`${selected} notes selected instead of ${SELECTED}`);
   // The writing is one slice, which the editor does not let be cut.
   const ours = write === null ? slices : withoutLargest(slices);
@@ -153,10 +161,17 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
     undo,
     clear,
     selection,
+    addPlain: plain.add,
+    removePlain: plain.remove,
     text,
     write,
     export: exported,
   };
+}
+
+interface Plain {
+  readonly add: number;
+  readonly remove: number;
 }
 
 function withoutLargest(values: readonly number[]): number[] {

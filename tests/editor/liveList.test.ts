@@ -9,8 +9,11 @@ const PART = hornScore([
   [{ ...stopped('C#4'), glissando: '-' }, open('A4'), open('A4', 2)],
 ]);
 
-/** A look comes every 0.3 s, all is compared every 0.7 s, and the list waits for one look without news. */
-const MOST_LOOKS = 5;
+/**
+ * A look comes every 0.3 s, all is compared every 0.7 s, and the list waits for one look without news; edits that follow
+ * at once are somebody typing, and wait for a pause of 0.6 s.
+ */
+const MOST_LOOKS = 7;
 
 inEveryHost('the live list', (host) => {
   const edits = [

@@ -108,6 +108,20 @@ MuseScore {
         return Math.round(10 * (now() - start)) / 10
     }
 
+    // Where the last annotating left marks, track by track.
+    property var marked: []
+
+    function markedPlaces() {
+        var places = []
+        for (var measure = curScore.firstMeasure; measure; measure = measure.nextMeasure)
+            for (var segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
+                for (var i = 0; i < segment.annotations.length; i++) {
+                    var text = segment.annotations[i]
+                    if (text.type === Element.STAFF_TEXT && text.text.indexOf("\u2060\u2063\u200b\u2063\u2060") >= 0) places.push({ track: text.track, tick: segment.tick })
+                }
+        return places.sort(function (a, b) { return a.track - b.track || a.tick - b.tick })
+    }
+
     function trackOfSelection() {
         var elements = curScore.selection.elements
         return elements.length > 0 ? elements[0].track : -1
@@ -327,14 +341,41 @@ MuseScore {
             if (step.what === "rest") wait(8500)
             if (step.what === "click") { selectClef(); return looks(6) }
             if (step.what === "rest" || step.what === "work") return looks(20)
+            if (step.what === "annotate") {
+                var annotating = processorTime(function () { kept.annotate() })
+                marked = markedPlaces()
+                return annotating
+            }
             return processorTime(function () {
-                if (step.what === "annotate") kept.annotate()
-                else if (step.what === "clear") kept.clear()
+                if (step.what === "clear") kept.clear()
                 else if (step.what === "undo") cmd("undo")
                 else if (step.what === "text") addAt(0, Element.STAFF_TEXT, function (text) { text.text = "x" })
                 else if (step.what === "write") writeScore(curScore, folder + "/cost.mscx", "mscx")
                 else writeScore(curScore, folder + "/cost.musicxml", "musicxml")
             })
+        },
+        // As many plain texts as annotating wrote marks, at the same places, and their removal: what the editor takes for itself.
+        "plain": function () {
+            var texts = []
+            var add = processorTime(function () {
+                curScore.startCmd()
+                var cursor = curScore.newCursor()
+                marked.forEach(function (place, i) {
+                    if (i === 0 || cursor.track !== place.track) { cursor.track = place.track; cursor.rewind(0) }
+                    while (cursor.tick < place.tick) cursor.next()
+                    var text = newElement(Element.STAFF_TEXT)
+                    text.text = "x"
+                    cursor.add(text)
+                    texts.push(text)
+                })
+                curScore.endCmd()
+            })
+            var remove = processorTime(function () {
+                curScore.startCmd()
+                texts.forEach(function (text) { removeElement(text) })
+                curScore.endCmd()
+            })
+            return { texts: texts.length, add: add, remove: remove }
         },
         // Selects a stretch of a staff, from its n-th bar with notes on; returns how many notes.
         "select-stretch": function (step) {
@@ -379,7 +420,7 @@ MuseScore {
                 // What an edit left to be looked at is no news of what comes after it.
                 if (name === "nothing") for (var rest = 0; rest < 4; rest++) { wait(300); panel.tick() }
                 edits[name]()
-                for (var looks = 1; looks <= 6; looks++) { wait(300); if (panel.tick()) return looks }
+                for (var looks = 1; looks <= 8; looks++) { wait(300); if (panel.tick()) return looks }
                 return -1
             })
         },

@@ -62,6 +62,8 @@ export type Step =
         | 'write'
         | 'export';
     }
+  /** What as many plain texts cost as the annotating before left marks, at the same places, and taking them away again. */
+  | { readonly do: 'plain' }
   /** Selects so many notes of a staff, from its first on. */
   | { readonly do: 'select-stretch'; readonly staff: number; readonly length: number }
   | { readonly do: 'follow'; readonly name: string }
