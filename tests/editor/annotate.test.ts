@@ -324,20 +324,18 @@ inEveryHost('annotating', (host) => {
     }
   });
 
-  it('brings the editor down in none of twenty rounds: annotate, clear, undo; save, quit, reopen after every fourth', async () => {
+  it('brings the editor down in none of twenty rounds: annotate, clear, undo, save, quit, reopen', async () => {
     let score = PART;
-    const round: readonly Step[] = [{ do: 'annotate' }, { do: 'clear' }, { do: 'undo' }];
-    for (let sitting = 0; sitting < 5; sitting++) {
+    for (let round = 0; round < 20; round++) {
       // A run that does not end with exit status 0 throws.
       const run = await host.run(score, [
-        ...Array.from({ length: 4 }, () => round).flat(),
+        { do: 'annotate' },
+        { do: 'clear' },
+        { do: 'undo' },
         { do: 'save', as: 'score.mscz' },
       ]);
-      for (let i = 0; i < 4; i++) {
-        const isFirst = sitting === 0 && i === 0;
-        expect(run.results[3 * i]).toMatch(isFirst ? /^Annotated\.$/ : /^The annotations are up to date/);
-        expect(run.results[3 * i + 1]).toBe('Cleared: 5 notes.');
-      }
+      expect(run.results[0]).toMatch(round === 0 ? /^Annotated\.$/ : /^The annotations are up to date/);
+      expect(run.results[1]).toBe('Cleared: 5 notes.');
       score = run.path('score.mscz');
     }
   }, 60_000);
