@@ -89,7 +89,7 @@ inEveryHost(
         string,
       ];
       editor.picture(unchosen, panel);
-      editor.click(panel.x + 150, panel.y + 300);
+      editor.click(panel.x + 150, panel.y + 260);
       expect(await editor.pictureWhere(first, panel, unlike(unchosen))).toBe(true);
       await editor.still(first, panel);
       // What stands above the list: a score that came to the front would cover it.
