@@ -1,6 +1,5 @@
 /** What the functions of the door are given: every type that stands in their parameters, as it can be told at run time. */
 import type { ClosingCurve, HandMoment, HornBore, ToneCurve } from '../acoustics/index.ts';
-import type { Bar } from '../etude/bar.ts';
 import type { CourseRequest } from '../etude/course.ts';
 import type { Etude, EtudeRequest } from '../etude/etude.ts';
 import type { Key } from '../etude/key.ts';
@@ -50,7 +49,6 @@ export const KINDS: ReadonlyMap<string, Kind> = new Map<string, Kind>([
   ['Verdict', oneOf<Verdict>(['sure', 'risky', 'impossible'])],
   ["'sharp' | 'flat'", oneOf(['sharp', 'flat'])],
 
-  ['Bar', object<Bar>('a bar of an étude', 'meter', 'notes')],
   ['ChosenBecause', object<ChosenBecause>('the `chosenBecause` of an examined note', 'kind', 'insteadOf')],
   ['ClosingCurve', object<ClosingCurve>('a curve, as closingCurve makes one', 'closings', 'harmonics')],
   ['Counts', object<Counts>('counts, as countNotes makes them', 'stopped', 'open')],

@@ -133,7 +133,7 @@ export function repeated(bars: readonly Bar[], times: number): readonly Bar[] {
 }
 
 /** A bar by all that is played in it. */
-export function barText({ notes, meter }: Bar): string {
+export function barAsPlayed({ notes, meter }: Bar): string {
   const texts = notes.map(
     ({ written, quarters, hand }) =>
       `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
@@ -144,6 +144,6 @@ export function barText({ notes, meter }: Bar): string {
 /** How often the commonest bar comes. */
 export function mostOfOneBar(bars: readonly Bar[]): number {
   const counts = new Map<string, number>();
-  for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+  for (const text of bars.map(barAsPlayed)) counts.set(text, (counts.get(text) ?? 0) + 1);
   return Math.max(...counts.values());
 }

@@ -5,7 +5,7 @@ import type { Pitch } from '../pitch/pitch.ts';
 import { examine } from '../rules/examine.ts';
 import { headTexts, instrumentText, kindWords, lessonTitle } from '../words/etudes.ts';
 import { ENGLISH_READER, type Reader } from '../words/language.ts';
-import { barText, type Meter } from './bar.ts';
+import { barAsPlayed, type Meter } from './bar.ts';
 import { composeEtude } from './compose.ts';
 import type { Etude } from './etude.ts';
 import { etudePassage } from './etudePassage.ts';
@@ -191,7 +191,7 @@ function saysAgain(etudes: readonly Etude[]): boolean {
   for (const { kind, bars } of etudes) {
     const isRepetition = ETUDE_KINDS.some((each) => each.kind === kind && each.isRepetition);
     if (isRepetition) continue;
-    for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+    for (const text of bars.map(barAsPlayed)) counts.set(text, (counts.get(text) ?? 0) + 1);
   }
   return Math.max(0, ...counts.values()) > 2;
 }
@@ -199,8 +199,8 @@ function saysAgain(etudes: readonly Etude[]): boolean {
 /** True when more than half of an étude's bars are those of another of its kind. */
 function isMuchAlike(earlier: Etude, { kind, bars }: Etude): boolean {
   if (earlier.kind !== kind) return false;
-  const heard = earlier.bars.map(barText);
-  return bars.filter((each) => heard.indexOf(barText(each)) >= 0).length > bars.length / 2;
+  const heard = earlier.bars.map(barAsPlayed);
+  return bars.filter((each) => heard.indexOf(barAsPlayed(each)) >= 0).length > bars.length / 2;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** Lessons and courses: what stands on a page, and how pages grow. */
 import { describe, expect, test } from 'vitest';
-import { type Bar, barText, printMeter } from '../../core/etude/bar.ts';
+import { type Bar, barAsPlayed, printMeter } from '../../core/etude/bar.ts';
 import { composeCourse } from '../../core/etude/course.ts';
 import type { Etude } from '../../core/etude/etude.ts';
 import { printKey } from '../../core/etude/key.ts';
@@ -61,7 +61,7 @@ describe('a lesson', () => {
         const counts = new Map<string, number>();
         for (const { kind, bars } of etudes) {
           if (isRepetition(kind)) continue;
-          for (const text of bars.map(barText)) counts.set(text, (counts.get(text) ?? 0) + 1);
+          for (const text of bars.map(barAsPlayed)) counts.set(text, (counts.get(text) ?? 0) + 1);
         }
         expect(Math.max(...counts.values())).toBeLessThanOrEqual(2);
         expect(lines[0]).toMatch(
@@ -204,9 +204,9 @@ describe('a course', () => {
           for (const { kind, bars } of etudes.filter((each) => !isRepetition(each.kind)))
             for (let before = 0; before < week - 1; before++) {
               const heard = sheets[before]!.etudes.filter((each) => each.kind === kind).flatMap((each) =>
-                each.bars.map(barText),
+                each.bars.map(barAsPlayed),
               );
-              const shared = bars.filter((each) => heard.includes(barText(each))).length;
+              const shared = bars.filter((each) => heard.includes(barAsPlayed(each))).length;
               const isBack = sheets[week - 1]!.etudes.some((each) => each.bars === bars);
               if (!isBack && shared > bars.length / 2)
                 old.push(`${kind} of week ${before + 1} in week ${week + 1}`);

@@ -48,8 +48,8 @@ describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('the panel in version 
     const window = await opened();
     const panel = await openPanel(window);
     expect(await brightness(window, panel)).toBeGreaterThan(0.8);
-    // From Annotate past Clear, + and o to what is shown over the notes, which opens; then to its first box.
-    for (const key of ['Tab', 'Tab', 'Tab', 'Tab', 'space', 'Tab', 'space']) {
+    // From Annotate past Clear, + and o to what is shown over the notes, which opens; then past études to its first box.
+    for (const key of ['Tab', 'Tab', 'Tab', 'Tab', 'space', 'Tab', 'Tab', 'space']) {
       window.press(key);
       await sleep(150);
     }

@@ -53,7 +53,6 @@ const SAMPLES: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['number', 4],
   ['string', 'C5'],
   ['=>', () => true],
-  ['Bar', etude.bars[0]],
   ['ChosenBecause', { kind: 'one-tube', insteadOf: fingering, neighbourIndex: 0, neighbour: pitch }],
   ['ClosingCurve', closingCurve(tube)],
   ['Counts', counts],
