@@ -15,12 +15,13 @@ const NOTE_KEYS = [
   'natural',
   'dropCents',
   'deviationCents',
+  'chosen',
   'reasons',
   'alternatives',
 ];
 const FINDING_KEYS = ['id', 'severity', 'part', 'measure', 'beat', 'written', 'message', 'remedy', 'repairs'];
 const FINGERING_KEYS = NOTE_KEYS.filter(
-  (key) => !['measure', 'beat', 'written', 'state', 'alternatives'].includes(key),
+  (key) => !['measure', 'beat', 'written', 'state', 'chosen', 'alternatives'].includes(key),
 );
 
 test('check prints parts with their notes, and findings', () => {
