@@ -30,6 +30,7 @@ import {
   stop,
   tubesOf,
 } from '../../core/index.ts';
+import { request as usualRequest } from './etude/composed.ts';
 
 /** As from plain JavaScript, where no compiler has looked. */
 // biome-ignore lint/suspicious/noExplicitAny: that is what is tested
@@ -50,18 +51,7 @@ function withSettings(changes: object): Anything {
 }
 
 function request(changes: object): EtudeRequest {
-  const usual: EtudeRequest = {
-    kind: 'match',
-    key: parseKey('C'),
-    level: 1,
-    bars: 16,
-    tempo: null,
-    low: null,
-    high: null,
-    seed: 1,
-    player: DEFAULT_SETTINGS,
-  };
-  return { ...usual, ...changes };
+  return usualRequest(changes as Anything);
 }
 
 const MISTAKES: readonly (readonly [call: string, run: () => unknown, message: string])[] = [
