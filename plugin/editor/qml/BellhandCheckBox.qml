@@ -20,7 +20,7 @@ CheckBox {
         radius: 2
         color: box.theme.fieldGround
         border.width: 1
-        border.color: box.hovered || box.theme.isHighContrast ? box.theme.text : box.theme.line
+        border.color: box.hovered || box.theme.isHighContrast || box.theme.isDark ? box.theme.text : box.theme.line
         Text {
             anchors.centerIn: parent
             visible: box.checked
