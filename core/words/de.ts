@@ -21,6 +21,9 @@ import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, '.', 5);
 
+/** Names of parts, in quotation marks; a dash for none. */
+const quoted = (names: readonly string[]) => names.map((name) => `„${name}“`).join(', ') || '–';
+
 /** `1 Ton`, `0 Töne`, `5 Töne`. */
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
@@ -498,7 +501,7 @@ const scores: ScoreWords = {
     `die Stimme „${part}“ steht hier zweimal: eine davon behalten, oder einer eine andere Id geben`,
   idTwice: (id) => `zwei Stimmen haben die Id „${id}“: jeder Stimme eine eigene geben`,
   noPart: (request, parts) =>
-    `es gibt keine Stimme „${request}“: eine der Stimmen dieser Partitur wählen (${parts.length > 0 ? parts.map((part) => `„${part}“`).join(', ') : 'keine'})`,
+    `es gibt keine Stimme „${request}“: eine der Stimmen dieser Partitur wählen (${parts.length > 0 ? quoted(parts) : 'keine'})`,
   tooMuchMusic: (most) =>
     `die zu lesenden Stimmen haben mehr als ${grouped(most)} Noten, Pausen und Wörter, mehr als es gibt: prüfen, woher die Datei kommt`,
   chordTooLarge: (most) => `ein Akkord hat mehr als ${grouped(most)} Noten: prüfen, woher die Datei kommt`,
@@ -796,7 +799,8 @@ export const commandLine: CommandLineWords = {
     twoOntoOne: (output, one, other) =>
       `${output}: hierher würden ${one} und ${other} geschrieben: eine umbenennen oder einzeln bearbeiten`,
     noParts: (name) => `${name}: die Partitur hat keine Stimmen: noch einmal exportieren`,
-    noHorn: (name, parts) => `${name}: keine Stimme ist ein Horn; es gibt ${parts}: mit --part wählen`,
+    noHorn: (name, parts) =>
+      `${name}: keine Stimme ist ein Horn; es gibt ${quoted(parts)}: mit --part wählen`,
     partWithoutMusic: (name, part) =>
       `${name}: die Stimme „${part}“ ist aufgeführt, hat aber keine Noten: mit --part eine andere wählen oder noch einmal exportieren`,
     orNameKey: (name, why) => `${name}: ${why}; oder mit --key die Stimmung nennen`,
@@ -1023,7 +1027,7 @@ const stand: StandWords = {
   tooLarge: (name, megabytes) =>
     `${name} ist größer als ${megabytes} MB: die Stimme statt der Partitur wählen.`,
   noHorn: (name, parts) =>
-    `${name}: keine Stimme ist ein Horn; es gibt ${parts}. Sagen, welche eines sein soll.`,
+    `${name}: keine Stimme ist ein Horn; es gibt ${quoted(parts)}. Sagen, welche eines sein soll.`,
   noKey: (name) => `${name}: Die Stimme sagt nicht, wie sie transponiert. Ihre Stimmung wählen.`,
   hornPart: 'Gelesene Stimme',
   findThem: 'alle Hörner',

@@ -21,6 +21,9 @@ import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ',', 4);
 
+/** Names of parts, in quotation marks; a dash for none. */
+const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(', ') || '–';
+
 /** `1 cent`, `0 cents`, `5 cents`. */
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
@@ -469,7 +472,7 @@ const scores: ScoreWords = {
   partTwice: (part) => `the part "${part}" stands here twice: keep one of the two, or give one another id`,
   idTwice: (id) => `two parts have the id "${id}": give each part an id of its own`,
   noPart: (request, parts) =>
-    `there is no part "${request}": choose one of the parts of this score (${parts.length > 0 ? parts.map((part) => `"${part}"`).join(', ') : 'none'})`,
+    `there is no part "${request}": choose one of the parts of this score (${parts.length > 0 ? quoted(parts) : 'none'})`,
   tooMuchMusic: (most) =>
     `there are more than ${grouped(most)} notes, rests and words in the parts to read, more than any parts have: check where the file comes from`,
   chordTooLarge: (most) => `a chord has more than ${grouped(most)} notes: check where the file comes from`,
@@ -750,7 +753,7 @@ export const commandLine: CommandLineWords = {
     twoOntoOne: (output, one, other) =>
       `${output}: both ${one} and ${other} would be written here: rename one, or run them apart`,
     noParts: (name) => `${name}: the score has no parts: export it again`,
-    noHorn: (name, parts) => `${name}: no part is a horn; there is ${parts}: choose with --part`,
+    noHorn: (name, parts) => `${name}: no part is a horn; there is ${quoted(parts)}: choose with --part`,
     partWithoutMusic: (name, part) =>
       `${name}: the part "${part}" is listed but has no music: choose another with --part, or export it again`,
     orNameKey: (name, why) => `${name}: ${why}; or name its key with --key`,
@@ -970,7 +973,8 @@ const stand: StandWords = {
   notRead: (name, reason) => `${name}: ${reason}.`,
   tooLarge: (name, megabytes) =>
     `${name} is larger than ${megabytes} MB: choose the part instead of the score.`,
-  noHorn: (name, parts) => `${name}: no part is a horn; there is ${parts}. Say which part to take for one.`,
+  noHorn: (name, parts) =>
+    `${name}: no part is a horn; there is ${quoted(parts)}. Say which part to take for one.`,
   noKey: (name) => `${name}: the part does not say how it transposes. Choose its key.`,
   hornPart: 'Part to read',
   findThem: 'all horns',

@@ -21,6 +21,9 @@ import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ' ', 5);
 
+/** Names of parts, in quotation marks; a dash for none. */
+const quoted = (names: readonly string[]) => names.map((name) => `«${name}»`).join(', ') || '–';
+
 /** `1 nota`, `0 notas`, `2 notas`. */
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
@@ -488,7 +491,7 @@ const scores: ScoreWords = {
   partTwice: (part) => `la parte «${part}» está aquí dos veces: dejar una de las dos, o dar a una otro id`,
   idTwice: (id) => `dos partes tienen el id «${id}»: dar a cada parte el suyo`,
   noPart: (request, parts) =>
-    `no hay ninguna parte «${request}»: elegir una de las partes de esta partitura (${parts.length > 0 ? parts.map((part) => `«${part}»`).join(', ') : 'ninguna'})`,
+    `no hay ninguna parte «${request}»: elegir una de las partes de esta partitura (${parts.length > 0 ? quoted(parts) : 'ninguna'})`,
   tooMuchMusic: (most) =>
     `las partes por leer tienen más de ${grouped(most)} notas, silencios y palabras, más que parte alguna: comprobar de dónde viene el archivo`,
   chordTooLarge: (most) =>
@@ -778,7 +781,7 @@ export const commandLine: CommandLineWords = {
     twoOntoOne: (output, one, other) =>
       `${output}: aquí se escribirían ${one} y ${other}: cambiar el nombre de uno, o tratarlos por separado`,
     noParts: (name) => `${name}: la partitura no tiene partes: exportarla de nuevo`,
-    noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${parts}: elegir con --part`,
+    noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${quoted(parts)}: elegir con --part`,
     partWithoutMusic: (name, part) =>
       `${name}: la parte «${part}» figura en la lista pero no tiene música: elegir otra con --part, o exportar de nuevo`,
     orNameKey: (name, why) => `${name}: ${why}; o nombrar su tono con --key`,
@@ -1001,7 +1004,8 @@ const stand: StandWords = {
   notEngraved: 'La música de esta parte no se puede dibujar; lo que se encontró está aquí de todos modos.',
   notRead: (name, reason) => `${name}: ${reason}.`,
   tooLarge: (name, megabytes) => `${name} pasa de ${megabytes} MB: elegir la parte en lugar de la partitura.`,
-  noHorn: (name, parts) => `${name}: ninguna parte es una trompa; hay ${parts}. Decir cuál tomar por tal.`,
+  noHorn: (name, parts) =>
+    `${name}: ninguna parte es una trompa; hay ${quoted(parts)}. Decir cuál tomar por tal.`,
   noKey: (name) => `${name}: la parte no dice cómo transporta. Elegir su tono.`,
   hornPart: 'Parte leída',
   findThem: 'todas las trompas',

@@ -21,6 +21,9 @@ import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, ' ', 5);
 
+/** Names of parts, in quotation marks; a dash for none. */
+const quoted = (names: readonly string[]) => names.map((name) => `« ${name} »`).join(', ') || '–';
+
 /** `0 note`, `1 note`, `2 notes`: in French nothing is singular too. */
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count < 2 ? one : many}`;
@@ -499,7 +502,7 @@ const scores: ScoreWords = {
     `la partie « ${part} » se trouve ici deux fois : en garder une, ou donner un autre id à l’une d’elles`,
   idTwice: (id) => `deux parties ont l’id « ${id} » : donner à chacune le sien`,
   noPart: (request, parts) =>
-    `il n’y a pas de partie « ${request} » : choisir une des parties de cette partition (${parts.length > 0 ? parts.map((part) => `« ${part} »`).join(', ') : 'aucune'})`,
+    `il n’y a pas de partie « ${request} » : choisir une des parties de cette partition (${parts.length > 0 ? quoted(parts) : 'aucune'})`,
   tooMuchMusic: (most) =>
     `les parties à lire ont plus de ${grouped(most)} notes, silences et mots, plus qu’aucune partie n’en a : vérifier d’où vient le fichier`,
   chordTooLarge: (most) => `un accord a plus de ${grouped(most)} notes : vérifier d’où vient le fichier`,
@@ -798,7 +801,8 @@ export const commandLine: CommandLineWords = {
     twoOntoOne: (output, one, other) =>
       `${output} : ${one} et ${other} seraient écrits ici tous les deux : renommer l’un, ou les traiter séparément`,
     noParts: (name) => `${name} : la partition n’a pas de parties : l’exporter de nouveau`,
-    noHorn: (name, parts) => `${name} : aucune partie n’est un cor ; il y a ${parts} : choisir avec --part`,
+    noHorn: (name, parts) =>
+      `${name} : aucune partie n’est un cor ; il y a ${quoted(parts)} : choisir avec --part`,
     partWithoutMusic: (name, part) =>
       `${name} : la partie « ${part} » est annoncée mais n’a pas de musique : en choisir une autre avec --part, ou exporter de nouveau`,
     orNameKey: (name, why) => `${name} : ${why} ; ou nommer son ton avec --key`,
@@ -1024,7 +1028,7 @@ const stand: StandWords = {
   tooLarge: (name, megabytes) =>
     `${name} dépasse ${megabytes} Mo : choisir la partie au lieu de la partition.`,
   noHorn: (name, parts) =>
-    `${name} : aucune partie n’est un cor ; il y a ${parts}. Dire laquelle prendre pour tel.`,
+    `${name} : aucune partie n’est un cor ; il y a ${quoted(parts)}. Dire laquelle prendre pour tel.`,
   noKey: (name) => `${name} : la partie ne dit pas comment elle transpose. Choisir son ton.`,
   hornPart: 'Partie lue',
   findThem: 'tous les cors',

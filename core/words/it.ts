@@ -21,6 +21,9 @@ import { SYLLABLES } from './noteNaming.ts';
 
 const grouped = (value: number) => groupedBy(value, '.', 5);
 
+/** Names of parts, in quotation marks; a dash for none. */
+const quoted = (names: readonly string[]) => names.map((name) => `«${name}»`).join(', ') || '–';
+
 /** `1 nota`, `0 note`, `5 note`. */
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
@@ -497,7 +500,7 @@ const scores: ScoreWords = {
   partTwice: (part) => `la parte «${part}» sta qui due volte: tenerne una, o dare a una un altro id`,
   idTwice: (id) => `due parti hanno l’id «${id}»: dare a ogni parte il suo`,
   noPart: (request, parts) =>
-    `non c’è una parte «${request}»: scegliere una delle parti di questa partitura (${parts.length > 0 ? parts.map((part) => `«${part}»`).join(', ') : 'nessuna'})`,
+    `non c’è una parte «${request}»: scegliere una delle parti di questa partitura (${parts.length > 0 ? quoted(parts) : 'nessuna'})`,
   tooMuchMusic: (most) =>
     `le parti da leggere hanno più di ${grouped(most)} note, pause e parole, più di quante ne abbia qualsiasi parte: controllare da dove viene il file`,
   chordTooLarge: (most) => `un accordo ha più di ${grouped(most)} note: controllare da dove viene il file`,
@@ -787,7 +790,8 @@ export const commandLine: CommandLineWords = {
     twoOntoOne: (output, one, other) =>
       `${output}: qui si scriverebbero sia ${one} sia ${other}: rinominarne uno, o lavorarli separatamente`,
     noParts: (name) => `${name}: la partitura non ha parti: esportarla di nuovo`,
-    noHorn: (name, parts) => `${name}: nessuna parte è un corno; ci sono ${parts}: scegliere con --part`,
+    noHorn: (name, parts) =>
+      `${name}: nessuna parte è un corno; ci sono ${quoted(parts)}: scegliere con --part`,
     partWithoutMusic: (name, part) =>
       `${name}: la parte «${part}» è elencata ma non ha musica: sceglierne un’altra con --part, o esportare di nuovo`,
     orNameKey: (name, why) => `${name}: ${why}; o nominare il taglio con --key`,
@@ -1009,7 +1013,8 @@ const stand: StandWords = {
   notEngraved: 'La musica di questa parte non si può disegnare; ciò che è stato trovato sta comunque qui.',
   notRead: (name, reason) => `${name}: ${reason}.`,
   tooLarge: (name, megabytes) => `${name} supera ${megabytes} MB: scegliere la parte invece della partitura.`,
-  noHorn: (name, parts) => `${name}: nessuna parte è un corno; c’è ${parts}. Dire quale prendere per tale.`,
+  noHorn: (name, parts) =>
+    `${name}: nessuna parte è un corno; c’è ${quoted(parts)}. Dire quale prendere per tale.`,
   noKey: (name) => `${name}: la parte non dice come traspone. Scegliere il suo tono.`,
   hornPart: 'Parte letta',
   findThem: 'tutti i corni',

@@ -217,6 +217,15 @@ describe.each(FOREIGN)('the words in %s', (language) => {
         );
   });
 
+  test('quote as the language does, never with a typewriter’s marks', () => {
+    const others = { de: /[«»"]/, fr: /[„“"]/, it: /[„“"]/, es: /[„“"]/ }[language];
+    // What is typed in a horn file or as an option keeps its marks.
+    const said = Object.entries(own).filter(
+      ([name]) => !/^commandLine\.(?:hornFile|options|usage)/.test(name),
+    );
+    for (const [name, text] of said) expect(text, name).not.toMatch(others);
+  });
+
   test('name every horn, each otherwise', () => {
     const reader = readerOf(language);
     const names = HORNS.map((horn) => hornText(horn, reader));

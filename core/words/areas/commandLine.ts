@@ -156,7 +156,7 @@ export interface CommandLineWords {
     outputIntoInput(target: string): string;
     twoOntoOne(output: string, one: string, other: string): string;
     noParts(name: string): string;
-    noHorn(name: string, parts: string): string;
+    noHorn(name: string, parts: readonly string[]): string;
     /** Of a part that was asked for. */
     partWithoutMusic(name: string, part: string): string;
     orNameKey(name: string, why: string): string;

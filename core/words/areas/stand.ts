@@ -51,7 +51,7 @@ export interface StandWords {
   /** @param reason without a full stop */
   notRead(name: string, reason: string): string;
   tooLarge(name: string, megabytes: number): string;
-  noHorn(name: string, parts: string): string;
+  noHorn(name: string, parts: readonly string[]): string;
   noKey(name: string): string;
   readonly hornPart: string;
   readonly findThem: string;

@@ -37,9 +37,9 @@ export interface ExaminedScore {
 export function examineText(text: string, name: string, reading: Reading): ExaminedScore {
   const score = named(name, () => readScore(text, reading.parts ? { parts: reading.parts } : {}));
   if (score.horns.length === 0) {
-    const parts = score.parts.map((part) => `"${part.name}"`).join(', ');
+    const parts = score.parts.map((part) => part.name);
     throw new Failure(({ faults }) => {
-      if (parts === '') return faults.noParts(name);
+      if (parts.length === 0) return faults.noParts(name);
       return reading.parts ? faults.partWithoutMusic(name, reading.parts[0]!) : faults.noHorn(name, parts);
     });
   }

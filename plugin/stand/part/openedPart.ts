@@ -71,7 +71,10 @@ export const obstacle = computed<string | null>(() => {
   if (!value.ok) return value.fault;
   const { name, score } = value;
   if (score.horns.length === 0)
-    return words.value.noHorn(name, score.parts.map((part) => `“${part.name}”`).join(', ') || '–');
+    return words.value.noHorn(
+      name,
+      score.parts.map((part) => part.name),
+    );
   return key.value === null && score.horns.every(isWithoutKey) ? words.value.noKey(name) : null;
 });
 
