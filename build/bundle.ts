@@ -2,13 +2,14 @@
  * Builds what is shipped: the editor's plugin folder `dist/bellhand/`, the command line `dist/bellhand.js`, the page
  * `dist/bellhand.html` and the core for programs, `dist/core.js`.
  */
-import { chmod, cp, mkdir, readdir, rm, stat, writeFile } from 'node:fs/promises';
+import { chmod, cp, mkdir, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
 import { ENGLISH_READER, LANGUAGES, type Language } from '../core/index.ts';
 import { buildCore, buildCoreTypes } from './coreModule.ts';
 import { forEditorEngine } from './engineScript.ts';
+import { licencesOf, packagesIn } from './licences.ts';
 import { buildStandPage } from './standPage.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -22,7 +23,8 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   const script = join(folder, 'bellhand.js');
-  await writeFile(script, await editorScript(join(EDITOR, 'main.ts')));
+  const { code, packages } = await scriptOf(exportsOf(join(EDITOR, 'main.ts')));
+  await writeFile(script, code);
   const { size } = await stat(script);
   if (size > PLUGIN_SCRIPT_LIMIT) {
     throw new Error(
@@ -30,34 +32,45 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
     );
   }
   for (const language of LANGUAGES.filter((one) => one !== ENGLISH_READER.language))
-    await writeFile(join(folder, `bellhand-${language}.js`), await languageScript(language));
-  await writeFile(join(folder, 'bellhand-etude.js'), await composerScript());
+    await writeFile(join(folder, `bellhand-${language}.js`), (await languageScript(language)).code);
+  await writeFile(join(folder, 'bellhand-etude.js'), (await composerScript()).code);
   for (const name of await readdir(join(EDITOR, 'qml')))
     await cp(join(EDITOR, 'qml', name), join(folder, name));
-  await cp(join(ROOT, 'LICENSE'), join(folder, 'LICENSE.txt'));
+  const ours = await readFile(join(ROOT, 'LICENSE'), 'utf8');
+  await writeFile(join(folder, 'LICENSE.txt'), `${ours}\nIt carries:\n\n${licencesOf(packages)}`);
   return folder;
 }
 
 /** One script in ECMAScript 2016, from a module whose bundle has `stableSort` in its scope; its exports are `Bellhand`'s. */
-export function editorScript(entryPoint: string): Promise<string> {
-  return scriptOf(`export * from ${JSON.stringify(entryPoint)};`);
+export async function editorScript(entryPoint: string): Promise<string> {
+  return (await scriptOf(exportsOf(entryPoint))).code;
+}
+
+function exportsOf(entryPoint: string): string {
+  return `export * from ${JSON.stringify(entryPoint)};`;
 }
 
 /** What one language says in the editor; plugin/editor/reader.ts takes it in. Of the core's door it needs no more than this one file. */
-function languageScript(language: Language): Promise<string> {
+function languageScript(language: Language): Promise<EditorScript> {
   return scriptOf(
     `export { words } from './core/words/${language}.ts'; export { stableSort } from './plugin/editor/engineSort.ts';`,
   );
 }
 
 /** What composes études in the editor; plugin/editor/composer.ts takes it in. */
-function composerScript(): Promise<string> {
+function composerScript(): Promise<EditorScript> {
   return scriptOf(
     `export { etudeOnWish } from './plugin/etude/etudeOnWish.ts'; export { stableSort } from './plugin/editor/engineSort.ts';`,
   );
 }
 
-async function scriptOf(module: string): Promise<string> {
+/** A script, and the names of the packages that it carries. */
+interface EditorScript {
+  readonly code: string;
+  readonly packages: readonly string[];
+}
+
+async function scriptOf(module: string): Promise<EditorScript> {
   const bundled = await build({
     stdin: { contents: module, resolveDir: ROOT, loader: 'ts' },
     bundle: true,
@@ -67,6 +80,7 @@ async function scriptOf(module: string): Promise<string> {
     inject: [join(EDITOR, 'engineWeakMap.ts')],
     legalComments: 'none',
     logLevel: 'warning',
+    metafile: true,
     write: false,
   });
   const { code } = await transform(forEditorEngine(bundled.outputFiles[0]!.text), {
@@ -75,16 +89,16 @@ async function scriptOf(module: string): Promise<string> {
     // The engine reads escapes everywhere; raw characters only where it guesses the file's encoding.
     charset: 'ascii',
   });
-  return code;
+  return { code, packages: packagesIn(bundled.metafile) };
 }
 
 /**
- * The command line and its worker, for Node. What they are written with comes along, which saves a third of every start;
- * what is optional, and large, is looked for when it is asked for.
+ * The command line and its worker, for Node. What they are written with comes along, which saves a third of every start,
+ * with its licences in a file beside them; what is optional, and large, is looked for when it is asked for.
  */
 export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<string> {
   const script = join(folder, 'bellhand.js');
-  await build({
+  const { metafile } = await build({
     entryPoints: {
       bellhand: join(ROOT, 'plugin/batch/main.ts'),
       'bellhand-worker': join(ROOT, 'plugin/batch/files/worker.ts'),
@@ -101,7 +115,9 @@ export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<str
     },
     legalComments: 'none',
     logLevel: 'warning',
+    metafile: true,
   });
+  await writeFile(join(folder, 'licences.txt'), licencesOf(packagesIn(metafile)));
   await chmod(script, 0o755);
   return script;
 }

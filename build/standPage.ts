@@ -9,6 +9,7 @@ import { build } from 'esbuild';
 import { PAGE_STYLE } from '../plugin/pages/style.ts';
 import { textFaces } from '../plugin/pages/textFaces.ts';
 import { STAND_STYLE } from '../plugin/stand/standStyle.ts';
+import { licencesOf, packagesIn } from './licences.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
@@ -22,7 +23,7 @@ export async function buildStandPage(folder = join(ROOT, 'dist')): Promise<strin
     browserScript('plugin/stand/stand.tsx'),
     browserScript('plugin/stand/engraver/worker.ts'),
   ]);
-  const hash = createHash('sha256').update(script).digest('base64');
+  const hash = createHash('sha256').update(script.text).digest('base64');
   // Nothing may be fetched from anywhere: what is not named is forbidden.
   const policy = [
     "default-src 'none'",
@@ -50,10 +51,12 @@ export async function buildStandPage(folder = join(ROOT, 'dist')): Promise<strin
 <body>
 <svg class="outlines" aria-hidden="true" focusable="false"><defs id="outlines"></defs></svg>
 <div id="stand"><noscript>This page works by its script: allow it to run.</noscript></div>
-<script type="text/plain" id="engraver">${gzipSync(worker, { level: 9 }).toString('base64')}</script>
-<script>${script}</script>
+<script type="text/plain" id="engraver">${gzipSync(worker.text, { level: 9 }).toString('base64')}</script>
+<script>${script.text}</script>
 </body>
 </html>
+<!--
+${inComment(licencesOf([...new Set([...script.packages, ...worker.packages, '@fontsource/tinos'])].sort()))}-->
 `;
   if (page.length > PAGE_LIMIT)
     throw new Error(`the page has ${page.length} bytes, more than the ${PAGE_LIMIT} allowed`);
@@ -62,8 +65,14 @@ export async function buildStandPage(folder = join(ROOT, 'dist')): Promise<strin
   return file;
 }
 
-async function browserScript(entry: string): Promise<string> {
-  const { outputFiles } = await build({
+/** A comment ends where two hyphens and an angle meet. */
+function inComment(text: string): string {
+  return text.replace(/--/g, '- -');
+}
+
+/** A script, and the names of the packages that it carries. */
+async function browserScript(entry: string): Promise<{ text: string; packages: readonly string[] }> {
+  const { outputFiles, metafile } = await build({
     entryPoints: [join(ROOT, entry)],
     bundle: true,
     minify: true,
@@ -76,9 +85,13 @@ async function browserScript(entry: string): Promise<string> {
     loader: { '.musicxml': 'text' },
     // The engraver asks for it in Node alone.
     external: ['node:module', 'node:fs', 'node:path', 'node:crypto'],
-    legalComments: 'inline',
+    legalComments: 'none',
     logLevel: 'error',
+    metafile: true,
     write: false,
   });
-  return outputFiles[0]!.text.replace(/<\/script/gi, '<\\/script');
+  return {
+    text: outputFiles[0]!.text.replace(/<\/script/gi, '<\\/script'),
+    packages: packagesIn(metafile),
+  };
 }

@@ -1,6 +1,6 @@
 /** The package as its users get it: packed, installed in an empty folder without what is optional, run, imported, compiled. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -43,6 +43,27 @@ describe('what is in it', () => {
       expect(statSync(join(PACKAGE, path)).size).toBeGreaterThan(100);
     for (const path of ['tests', 'node_modules/verovio', 'plugin/batch/commands', 'tsconfig.json'])
       expect(existsSync(join(PACKAGE, path)), path).toBe(false);
+  });
+
+  test('nothing is installed beside it, and the licence of all that it carries is told', () => {
+    expect(readdirSync(join(folder, 'node_modules')).filter((name) => !name.startsWith('.'))).toEqual([
+      'bellhand',
+    ]);
+    const told = (file: string) =>
+      [...readFileSync(join(PACKAGE, file), 'utf8').matchAll(/^(\S+) [\d.]+\nLicence: (\S+)$/gm)].map(
+        (match) => match.slice(1).join(' '),
+      );
+    expect(told('dist/licences.txt')).toEqual([
+      '@xmldom/xmldom MIT',
+      'commander MIT',
+      'fflate MIT',
+      'saxes ISC',
+      'xmlchars MIT',
+    ]);
+    expect(told('dist/bellhand/LICENSE.txt')).toEqual(['saxes ISC', 'xmlchars MIT']);
+    expect(told('dist/bellhand.html')).toEqual(
+      expect.arrayContaining(['@fontsource/tinos OFL-1.1', 'preact MIT', 'verovio LGPL-3.0-or-later']),
+    );
   });
 
   test('metadata by which it is found and used', () => {
