@@ -38,21 +38,36 @@ export function lineDrawer<Note extends Degree>(
   notes: readonly Note[],
   places: readonly Place[],
 ): LineDrawer<Note> {
-  const steps = notes.map((note) => notes.map((next) => stepWeight(note, next)));
+  const steps = stepsBetween(notes);
   const firm = aheadOf(notes, places, steps);
   let loose: Ahead | null = null;
   return (random, from) => {
-    const line = drawn(random, notes, firm, from);
-    if (line.length > 0) return line;
+    const first = from && (steps[notes.indexOf(from)] ?? notes.map((note) => stepWeight(from, note)));
+    const line = drawn(random, firm, steps, first);
+    if (line) return line.map((at) => notes[at]!);
     if (!loose)
       loose = aheadOf(
         notes,
         places.map((place) => ({ ...place, firm: false })),
         steps,
       );
-    return drawn(random, notes, loose, from);
+    return (drawn(random, loose, steps, first) ?? []).map((at) => notes[at]!);
   };
 }
+
+/** How likely each note follows each, by their places among the notes. */
+type Steps = readonly (readonly number[])[];
+
+function stepsBetween(notes: readonly Degree[]): Steps {
+  const known = STEPS.get(notes);
+  if (known) return known;
+  const steps = notes.map((note) => notes.map((next) => stepWeight(note, next)));
+  STEPS.set(notes, steps);
+  return steps;
+}
+
+/** An étude draws line after line through the same notes. */
+const STEPS = new WeakMap<readonly Degree[], Steps>();
 
 /** Draws one line. @param from the note before it, or null at a beginning */
 export function drawLine<Note extends Degree>(
@@ -91,11 +106,7 @@ export function drawMovingLine<Note extends Degree>(
 /** How much all continuations weigh from each note on, place by place. */
 type Ahead = readonly (readonly number[])[];
 
-function aheadOf(
-  notes: readonly Degree[],
-  places: readonly Place[],
-  steps: readonly (readonly number[])[],
-): Ahead {
+function aheadOf(notes: readonly Degree[], places: readonly Place[], steps: Steps): Ahead {
   const ahead: number[][] = places.map(() => []);
   for (let i = places.length - 1; i >= 0; i--) {
     const after = ahead[i + 1];
@@ -109,30 +120,28 @@ function aheadOf(
   return ahead;
 }
 
-/** One line, or none where nothing weighs anything. */
-function drawn<Note extends Degree>(
+/**
+ * One line by the places of its notes among those at hand, or null where nothing weighs anything. It is drawn again and
+ * again until it sings, so it makes nothing but the line.
+ * @param first how likely each note follows the one before the line; null where it begins
+ */
+function drawn(
   random: Random,
-  notes: readonly Note[],
   ahead: Ahead,
-  from: Note | null,
-): readonly Note[] {
-  const line: Note[] = [];
-  for (const weights of ahead) {
-    const [third, second, last = from] = [
-      line[line.length - 3],
-      line[line.length - 2],
-      line[line.length - 1],
-    ];
-    const isTrill = (note: Note) => note === second && last === third;
-    const at = pickWeighted(
-      random,
-      weights.map((weight, j) => {
-        const note = notes[j]!;
-        return weight * (last ? stepWeight(last, note) : 1) * (isTrill(note) ? TRILL_WEIGHT : 1);
-      }),
-    );
-    if (at < 0) return [];
-    line.push(notes[at]!);
+  steps: Steps,
+  first: readonly number[] | null,
+): readonly number[] | null {
+  const line: number[] = [];
+  const weights: number[] = [];
+  for (let i = 0; i < ahead.length; i++) {
+    const onward = ahead[i]!;
+    const step = i > 0 ? steps[line[i - 1]!]! : first;
+    const back = i > 2 && line[i - 1] === line[i - 3] ? line[i - 2]! : -1;
+    for (let j = 0; j < onward.length; j++)
+      weights[j] = onward[j]! * (step ? step[j]! : 1) * (j === back ? TRILL_WEIGHT : 1);
+    const at = pickWeighted(random, weights);
+    if (at < 0) return null;
+    line.push(at);
   }
   return line;
 }

@@ -23,56 +23,96 @@ export type Fault =
 
 /** The last step of a phrase at most, in cents: a third, or it falls into its end. */
 const WIDEST_CADENCE = 300;
+/** From the lowest to the highest note of a melody at least, in cents. */
+const LEAST_COMPASS = 500;
 /** Leaps wider than a third, as a share of the notes, at most: with more a line is a broken chord. */
 const MOST_LEAPS = 0.25;
 
-/** A phrase of one bar or two has its high point where it can. */
-function isInLastBar(index: number, barLengths: readonly number[]): boolean {
-  const all = barLengths.reduce((sum, length) => sum + length, 0);
-  return barLengths.length > 2 && index >= all - barLengths[barLengths.length - 1]!;
+/** A melody as its measures look at it: its notes in cents. */
+interface Heard {
+  readonly melody: Melody;
+  readonly cents: readonly number[];
 }
 
-/** Everything that is wrong with a melody, by the trade's measures. @source commonPractice */
-export function melodyFaults({ notes, barLengths, ends, isGapped }: Melody): readonly Fault[] {
-  const cents = notes.map(({ written }) => pitchCents(written));
+/** Everything that can be wrong with a melody, by the trade's measures. @source commonPractice */
+const MEASURES: readonly { readonly fault: Fault; readonly isIn: (heard: Heard) => boolean }[] = [
+  { fault: 'no-high-point', isIn: lacksHighPoint },
+  { fault: 'no-cadence', isIn: lacksCadence },
+  { fault: 'stands-still', isIn: standsStill },
+  { fault: 'jumps-about', isIn: jumpsAbout },
+  { fault: 'leaps-on', isIn: leapsOn },
+  { fault: 'says-a-bar-again', isIn: saysBarAgain },
+];
+
+/** Everything that is wrong with a melody. @param most so many are looked for; all where absent */
+export function melodyFaults(melody: Melody, most: number = MEASURES.length): readonly Fault[] {
+  const heard = { melody, cents: melody.notes.map(({ written }) => pitchCents(written)) };
   const faults: Fault[] = [];
-  const top = Math.max(...cents);
+  for (let i = 0; i < MEASURES.length && faults.length < most; i++)
+    if (MEASURES[i]!.isIn(heard)) faults.push(MEASURES[i]!.fault);
+  return faults;
+}
+
+function lacksHighPoint({ melody: { isGapped, barLengths }, cents }: Heard): boolean {
   // Where the tonic is the highest note at hand a line may end on it.
-  const way = isGapped ? cents.slice(0, -1) : cents;
-  const high = Math.max(...way);
-  const tops = way.filter((each) => each === high).length;
-  const at = way.indexOf(high) / Math.max(1, cents.length - 1);
-  if (tops > 1 || at < 0.2 || at > 0.9 || isInLastBar(way.indexOf(high), barLengths))
-    faults.push('no-high-point');
+  const count = isGapped ? cents.length - 1 : cents.length;
+  let [at, tops] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    if (cents[i]! > cents[at]!) [at, tops] = [i, 1];
+    else if (cents[i] === cents[at]) tops += 1;
+  }
+  const place = at / Math.max(1, cents.length - 1);
+  return tops > 1 || place < 0.2 || place > 0.9 || isInLastBar(at, cents.length, barLengths);
+}
+
+/** A phrase of one bar or two has its high point where it can. */
+function isInLastBar(index: number, notes: number, barLengths: readonly number[]): boolean {
+  return barLengths.length > 2 && index >= notes - barLengths[barLengths.length - 1]!;
+}
+
+function lacksCadence({ melody: { notes, ends }, cents }: Heard): boolean {
   const last = cents.length - 1;
   const step = Math.abs(cents[last]! - cents[last - 1]!);
-  if (ends.indexOf(notes[last]!.degree) < 0 || step > WIDEST_CADENCE || step === 0) faults.push('no-cadence');
-  const repeats = repeatsIn(cents);
+  return ends.indexOf(notes[last]!.degree) < 0 || step > WIDEST_CADENCE || step === 0;
+}
+
+function standsStill({ melody: { isGapped }, cents }: Heard): boolean {
   // There and back and there again is a trill.
   const turns = cents.some((each, i) => i > 2 && each === cents[i - 2] && cents[i - 1] === cents[i - 3]);
-  if (repeats > (isGapped ? 1 : 0) || turns || top - Math.min(...cents) < 500) faults.push('stands-still');
-  const leaps = cents.filter(
-    (each, i) => i > 0 && Math.abs(each - cents[i - 1]!) > (isGapped ? 500 : 400),
-  ).length;
-  if (leaps > MOST_LEAPS * cents.length) faults.push('jumps-about');
-  // After a leap wider than a fourth the line turns back, or rests on the chord.
-  const leapsOn = cents.some((each, i) => {
+  return (
+    turns || repeatsIn(cents) > (isGapped ? 1 : 0) || Math.max(...cents) - Math.min(...cents) < LEAST_COMPASS
+  );
+}
+
+function jumpsAbout({ melody: { isGapped }, cents }: Heard): boolean {
+  const wide = isGapped ? 500 : 400;
+  let leaps = 0;
+  for (let i = 1; i < cents.length; i++) if (Math.abs(cents[i]! - cents[i - 1]!) > wide) leaps += 1;
+  return leaps > MOST_LEAPS * cents.length;
+}
+
+/** After a leap wider than a fourth the line turns back, or rests on the chord. */
+function leapsOn({ cents }: Heard): boolean {
+  return cents.some((each, i) => {
     const leap = i > 0 ? each - cents[i - 1]! : 0;
-    const next = i < last ? cents[i + 1]! - each : 0;
+    const next = i + 1 < cents.length ? cents[i + 1]! - each : 0;
     return Math.abs(leap) > 700 || (Math.abs(leap) > 500 && leap * next > 0 && Math.abs(next) > 200);
   });
-  if (leapsOn) faults.push('leaps-on');
+}
+
+function saysBarAgain({ melody: { barLengths }, cents }: Heard): boolean {
   const bars: string[] = [];
   let next = 0;
   for (const length of barLengths) {
     bars.push(cents.slice(next, next + length).join(' '));
     next += length;
   }
-  if (new Set(bars).size < bars.length) faults.push('says-a-bar-again');
-  return faults;
+  return new Set(bars).size < bars.length;
 }
 
 /** How often a note is said again at once. */
 export function repeatsIn(cents: readonly number[]): number {
-  return cents.filter((each, i) => i > 0 && each === cents[i - 1]).length;
+  let repeats = 0;
+  for (let i = 1; i < cents.length; i++) if (cents[i] === cents[i - 1]) repeats += 1;
+  return repeats;
 }

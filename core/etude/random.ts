@@ -38,7 +38,8 @@ export function pick<T>(random: Random, things: readonly T[]): T {
 
 /** The index of one of several weights, each as likely as it weighs; −1 when nothing weighs anything. */
 export function pickWeighted(random: Random, weights: readonly number[]): number {
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  let total = 0;
+  for (let i = 0; i < weights.length; i++) total += weights[i]!;
   if (!(total > 0)) return -1;
   let left = random() * total;
   for (let i = 0; i < weights.length; i++) {

@@ -94,6 +94,13 @@ function sungLine(
   const drawOn = lineDrawer(tones, places.slice(head.length));
   const isGap = isGapped(tones);
   const drafts = isGap ? DRAFTS_OF_FEW : DRAFTS;
+  const barLengths = wish.bars.map(({ rhythm }) => soundingIn(rhythm));
+  const melodyOf = (notes: readonly Tone[]): Melody => ({
+    notes,
+    barLengths,
+    ends: wish.ends,
+    isGapped: isGap,
+  });
   let best: readonly Tone[] = [];
   let fewest = Number.POSITIVE_INFINITY;
   for (let draft = 0; draft < drafts && fewest > 0; draft++) {
@@ -101,17 +108,13 @@ function sungLine(
       head.length > 0 && draft < ALIKE_DRAFTS
         ? [...head, ...drawOn(random, head[head.length - 1]!)]
         : draw(random, before);
-    const repeats = repeatsIn(line.map(({ written }) => pitchCents(written)));
-    const faults = melodyFaults(melodyOf(wish, line, isGap)).length;
+    // More faults than the best has are not counted.
+    const faults = melodyFaults(melodyOf(line), fewest).length;
     // Where none is without a fault, one that says no note twice.
-    const lack = faults > 0 ? faults + repeats : 0;
+    const lack = faults > 0 ? faults + repeatsIn(line.map(({ written }) => pitchCents(written))) : 0;
     if (lack < fewest) [best, fewest] = [line, lack];
   }
   return best;
-}
-
-function melodyOf({ bars, ends }: PhraseWish, notes: readonly Tone[], isGapped: boolean): Melody {
-  return { notes, barLengths: bars.map(({ rhythm }) => soundingIn(rhythm)), ends, isGapped };
 }
 
 /** A phrase in one of its voices: louder up to its high point, softer from there, a breath half way. */
