@@ -6,11 +6,12 @@ import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Zippable, zipSync } from 'fflate';
+import { ENGLISH_READER, LANGUAGES, type Language } from '../core/index.ts';
 import about from '../package.json' with { type: 'json' };
 import { manifestText } from './extensionManifest.ts';
 
 const DIST = fileURLToPath(new URL('../dist', import.meta.url));
-const GUIDE = new URL('guide.txt', import.meta.url);
+const GUIDES = new URL('guides/', import.meta.url);
 
 /** Every file carries this day by the local clock, which is how a zip counts, so that the same source gives the same bytes on any day. */
 const TIME = [2020, 0, 1] as const;
@@ -28,8 +29,8 @@ export async function packPlugin(
   built = join(DIST, 'bellhand'),
   into = join(DIST, 'packages'),
 ): Promise<{ readonly zip: string; readonly extension: string }> {
-  const guide = (await readFile(GUIDE, 'utf8')).replaceAll('{version}', about.version);
-  const files = new Map<string, Uint8Array>([['GUIDE.txt', windowsText(guide)]]);
+  const files = new Map<string, Uint8Array>();
+  for (const language of LANGUAGES) files.set(guideName(language), windowsText(await guide(language)));
   for (const name of await readdir(built)) files.set(name, await readFile(join(built, name)));
 
   const extensionFiles = new Map(files).set('manifest.json', Buffer.from(manifestText(about.version)));
@@ -42,6 +43,16 @@ export async function packPlugin(
   await writeFile(zip, packed(files, 'bellhand/'));
   await writeFile(extension, packed(extensionFiles, ''));
   return { zip, extension };
+}
+
+/** `GUIDE.txt`, and `GUIDE-de.txt` and so on beside it. */
+function guideName(language: Language): string {
+  return language === ENGLISH_READER.language ? 'GUIDE.txt' : `GUIDE-${language}.txt`;
+}
+
+async function guide(language: Language): Promise<string> {
+  const text = await readFile(new URL(`${language}.txt`, GUIDES), 'utf8');
+  return text.replaceAll('{version}', about.version);
 }
 
 function packed(files: ReadonlyMap<string, Uint8Array>, folder: string): Uint8Array {

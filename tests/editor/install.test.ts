@@ -8,7 +8,9 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildPlugin } from '../../build/bundle.ts';
 import { packPlugin } from '../../build/package.ts';
-import { LANGUAGES } from '../../core/words/language.ts';
+import { parsePitch } from '../../core/pitch/pitch.ts';
+import { LANGUAGES, readerOf } from '../../core/words/language.ts';
+import { noteClassName } from '../../core/words/noteNames.ts';
 import about from '../../package.json' with { type: 'json' };
 import { copyPlugin } from '../../plugin/batch/install/copyPlugin.ts';
 import {
@@ -104,22 +106,37 @@ describe('the built plugin', () => {
   });
 });
 
+const GUIDES = {
+  en: 'GUIDE.txt',
+  de: 'GUIDE-de.txt',
+  fr: 'GUIDE-fr.txt',
+  it: 'GUIDE-it.txt',
+  es: 'GUIDE-es.txt',
+};
+
 describe('what people download', () => {
   const packed = () => packPlugin(built, join(folder, 'packages'));
   const contents = async (path: string) => unzipSync(await readFile(path));
 
-  it('is a zip with one folder, the licence and a guide of one page that says the version', async () => {
+  it('is a zip with one folder, the licence and in every language a guide of one page that says the version', async () => {
     const { zip } = await packed();
     expect(basename(zip)).toBe(`bellhand-${about.version}.zip`);
     const files = await contents(zip);
     expect(Object.keys(files).sort()).toEqual(
-      [...FILES, 'GUIDE.txt'].map((name) => `bellhand/${name}`).sort(),
+      [...FILES, ...Object.values(GUIDES)].map((name) => `bellhand/${name}`).sort(),
     );
-    const guide = Buffer.from(files['bellhand/GUIDE.txt']!).toString();
-    expect(guide).toContain(`BELLHAND ${about.version}`);
-    expect(guide).not.toContain('{version}');
-    expect(guide.split('\r\n').length).toBeLessThan(60);
-    for (const line of guide.split('\r\n')) expect(line.length).toBeLessThanOrEqual(112);
+    for (const language of LANGUAGES) {
+      const guide = Buffer.from(files[`bellhand/${GUIDES[language]}`]!).toString();
+      expect(guide).toContain(`BELLHAND ${about.version}`);
+      expect(guide).not.toContain('{version}');
+      expect(guide.split('\r\n').length).toBeLessThan(60);
+      for (const line of guide.split('\r\n')) expect(line.length).toBeLessThanOrEqual(112);
+      // It calls the buttons what the panel calls them, and the notes what the marks do.
+      const { labels } = readerOf(language).words.panel;
+      for (const button of [labels.annotate, labels.clear]) expect(guide).toContain(button);
+      const fingered = noteClassName(parsePitch('B4')!, readerOf(language));
+      expect(guide).toMatch(new RegExp(`^    ${fingered} 2 `, 'm'));
+    }
     for (const name of FILES)
       expect(Buffer.compare(files[`bellhand/${name}`]!, await readFile(join(built, name))), name).toBe(0);
   });
