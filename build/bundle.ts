@@ -92,19 +92,28 @@ async function scriptOf(module: string): Promise<EditorScript> {
   return { code, packages: packagesIn(bundled.metafile) };
 }
 
+/** How the names of files begin that the command line and its worker share. */
+const SHARED = 'bellhand-shared-';
+
 /**
- * The command line and its worker, for Node. What they are written with comes along, which saves a third of every start,
- * with its licences in a file beside them; what is optional, and large, is looked for when it is asked for.
+ * The command line, the same as a function for tests, and its worker, for Node. What they are written with comes along,
+ * which saves a third of every start, with its licences in a file beside them; what is optional, and large, is looked for
+ * when it is asked for.
  */
 export async function buildCommandLine(folder = join(ROOT, 'dist')): Promise<string> {
   const script = join(folder, 'bellhand.js');
+  for (const name of await readdir(folder).catch(() => []))
+    if (name.startsWith(SHARED)) await rm(join(folder, name));
   const { metafile } = await build({
     entryPoints: {
       bellhand: join(ROOT, 'plugin/batch/main.ts'),
+      'bellhand-program': join(ROOT, 'plugin/batch/program.ts'),
       'bellhand-worker': join(ROOT, 'plugin/batch/files/worker.ts'),
     },
     outdir: folder,
     bundle: true,
+    splitting: true,
+    chunkNames: `${SHARED}[hash]`,
     platform: 'node',
     format: 'esm',
     target: 'node20',

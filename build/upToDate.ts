@@ -6,7 +6,10 @@ import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const MADE_OF = ['core', 'plugin', 'build', 'package.json', 'package-lock.json', 'tsconfig.json', 'LICENSE'];
-const MADE = ['bellhand', 'bellhand.js', 'bellhand-worker.js', 'core', 'core.d.ts', 'core.js'];
+const MADE = [
+  ...['bellhand', 'bellhand.js', 'bellhand-program.js', 'bellhand-worker.js'],
+  ...['core', 'core.d.ts', 'core.js'],
+];
 /** Not made where the engraver is not installed. */
 const PAGE = 'bellhand.html';
 

@@ -9,6 +9,8 @@ export default defineConfig({
     testTimeout: 120_000,
     // Some files mostly wait for editors, so three at once keep two cores at work.
     maxWorkers: 3,
+    // What is built runs as it is.
+    server: { deps: { external: [/\/dist\/bellhand/] } },
     sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { bellhand, folderWith, score } from './bellhand.ts';
+import { bellhandHere, folderWith, score } from './bellhand.ts';
 
 const GOOD = score(['C5+', 'E5']);
 
@@ -102,9 +102,9 @@ const BAD_FILES: readonly BadFile[] = [
 ];
 
 describe.each(['annotate', 'check'])('%s', (command) => {
-  test.each(BAD_FILES)('$what', ({ name, content, says }) => {
+  test.each(BAD_FILES)('$what', async ({ name, content, says }) => {
     const folder = folderWith({ [name]: content });
-    const { exit, stdout, stderr } = bellhand(folder, [command, name]);
+    const { exit, stdout, stderr } = await bellhandHere(folder, [command, name]);
     expect(stderr).toMatch(/^[^\n]+\n$/);
     expect(stderr.startsWith(`bellhand: ${name}: `), stderr).toBe(true);
     for (const words of says) expect(stderr).toContain(words);
@@ -221,9 +221,9 @@ test.each([
   },
   { what: 'an unknown command', args: ['stop'], says: ["'stop'", 'bellhand --help'] },
   { what: 'no file named', args: ['annotate'], says: ['files', 'bellhand annotate --help'] },
-])('$what', ({ args, says }) => {
+])('$what', async ({ args, says }) => {
   const folder = folderWith({ 'part.musicxml': GOOD });
-  const { exit, stdout, stderr } = bellhand(folder, args);
+  const { exit, stdout, stderr } = await bellhandHere(folder, args);
   expect(stderr).toMatch(/^bellhand: [^\n]+\n$/);
   for (const words of says) expect(stderr).toContain(words);
   expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
@@ -234,9 +234,9 @@ test.each([
   { what: 'no JSON', content: '{', says: ['not JSON'] },
   { what: 'no sides', content: '{}', says: ['sides'] },
   { what: 'a misspelt field', content: '{"sides":[{"name":"F","fundamentl":"F1"}]}', says: ['fundamentl'] },
-])('a horn file with $what', ({ content, says }) => {
+])('a horn file with $what', async ({ content, says }) => {
   const folder = folderWith({ 'mine.json': content });
-  const { exit, stdout, stderr } = bellhand(folder, ['explain', 'C5', '--horn', 'mine.json']);
+  const { exit, stdout, stderr } = await bellhandHere(folder, ['explain', 'C5', '--horn', 'mine.json']);
   expect(stderr).toMatch(/^bellhand: [^\n]*mine\.json: [^\n]+\n$/);
   for (const words of says) expect(stderr).toContain(words);
   expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });

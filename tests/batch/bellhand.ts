@@ -1,6 +1,6 @@
-/** Runs the built command as a user does, and makes the files a user would have. */
+/** Runs the built command, as a user does or within the tests' own process, and makes the files a user would have. */
 import { type ChildProcessWithoutNullStreams, spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -8,6 +8,9 @@ import { onTestFinished } from 'vitest';
 
 /** Path of the built command. */
 export const COMMAND = fileURLToPath(new URL('../../dist/bellhand.js', import.meta.url));
+
+/** The built command as a function. */
+const PROGRAM = new URL('../../dist/bellhand-program.js', import.meta.url).href;
 
 export interface Run {
   readonly exit: number | null;
@@ -18,7 +21,7 @@ export interface Run {
 /** Whoever runs the tests may read any language; what is told is told in English. */
 const inEnglish = (): NodeJS.ProcessEnv => ({ ...process.env, LC_ALL: 'C' });
 
-/** Runs `bellhand` with these arguments in a folder. */
+/** Runs `bellhand` with these arguments in a folder, as a process of its own. */
 export function bellhand(
   folder: string,
   args: readonly string[],
@@ -33,6 +36,40 @@ export function bellhand(
     maxBuffer: 2 ** 26,
   });
   return { exit: status, stdout, stderr };
+}
+
+/**
+ * Runs `bellhand` with these arguments in a folder, in this process: the same program, without what a start of Node costs.
+ * One run at a time.
+ */
+export async function bellhandHere(
+  folder: string,
+  args: readonly string[],
+  input = '',
+  env: NodeJS.ProcessEnv = inEnglish(),
+): Promise<Run> {
+  const { runProgram } = (await import(PROGRAM)) as typeof import('../../plugin/batch/program.ts');
+  const own = mkdtempSync(join(tmpdir(), 'bellhand-streams-'));
+  const [from, out, error] = ['input', 'output', 'error'].map((name) => join(own, name)) as [
+    string,
+    string,
+    string,
+  ];
+  writeFileSync(from, input);
+  const streams = { input: openSync(from, 'r'), output: openSync(out, 'w'), error: openSync(error, 'w') };
+  const [home, code] = [process.cwd(), process.exitCode];
+  try {
+    process.chdir(folder);
+    process.exitCode = undefined;
+    await runProgram(args, env, streams);
+    const exit = Number(process.exitCode ?? 0);
+    return { exit, stdout: readFileSync(out, 'utf8'), stderr: readFileSync(error, 'utf8') };
+  } finally {
+    process.chdir(home);
+    process.exitCode = code;
+    for (const stream of Object.values(streams)) closeSync(stream);
+    rmSync(own, { recursive: true });
+  }
 }
 
 /** Starts `bellhand` and does not wait for its end. */

@@ -1,7 +1,7 @@
 /** What each command does with good input, run as a user runs it. */
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { bellhand, folderWith, score, textOf } from './bellhand.ts';
+import { bellhand, bellhandHere, folderWith, score, textOf } from './bellhand.ts';
 
 /** Stopped C5 is fingered B with valve 2 over the natural C♯: smalley, row C5 of the F-horn chart. */
 const SURE = score(['C5+', 'E5']);
@@ -18,9 +18,9 @@ describe('annotate', () => {
     expect(readdirSync(folder).sort()).toEqual(['part.marked.musicxml', 'part.musicxml']);
   });
 
-  test('ends with 0 for an impossible note, and says so on standard error', () => {
+  test('ends with 0 for an impossible note, and says so on standard error', async () => {
     const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
-    const run = bellhand(folder, ['annotate', 'part.musicxml']);
+    const run = await bellhandHere(folder, ['annotate', 'part.musicxml']);
     expect(run.exit).toBe(0);
     expect(run.stdout).toBe('part.marked.musicxml: 2 stopped notes: 1 sure, 1 impossible\n');
     expect(run.stderr).toMatch(
@@ -33,9 +33,9 @@ describe('annotate', () => {
     { what: 'a file', output: 'out.xml', made: 'out.xml' },
     { what: 'a folder that exists', output: '.', made: null },
     { what: 'a folder that does not exist yet', output: 'new/deep/', made: 'new/deep/part.musicxml' },
-  ])('-o takes $what', ({ output, made }) => {
+  ])('-o takes $what', async ({ output, made }) => {
     const folder = folderWith({ 'part.musicxml': SURE });
-    const run = bellhand(folder, ['annotate', 'part.musicxml', '-o', output]);
+    const run = await bellhandHere(folder, ['annotate', 'part.musicxml', '-o', output]);
     if (made === null) {
       // The folder is the input's own, so the result would fall onto it.
       expect(run.exit).toBe(2);
@@ -72,15 +72,15 @@ describe('annotate', () => {
     // smalley: C5 is T23 on the B♭ side; a single B♭ horn has no thumb valve to name.
     { args: ['--horn', 'single-bflat'], has: ['(C♯)\nC♯ 23'], lacks: ['B 2'] },
     { args: ['--horn', 'double-stop-valve'], has: ['(C♯)\nC T0'], lacks: ['B 2'] },
-  ])('$args', ({ args, has, lacks }) => {
+  ])('$args', async ({ args, has, lacks }) => {
     const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
-    expect(bellhand(folder, ['annotate', 'part.musicxml', ...args]).exit).toBe(0);
+    expect((await bellhandHere(folder, ['annotate', 'part.musicxml', ...args])).exit).toBe(0);
     const marked = textOf(folder, 'part.marked.musicxml');
     for (const text of has) expect(marked).toContain(text);
     for (const text of lacks) expect(marked).not.toContain(text);
   });
 
-  test('--complete adds the signs and the cancelling word that are missing, and clear takes them out', () => {
+  test('--complete adds the signs and the cancelling word that are missing, and clear takes them out', async () => {
     const worded = score(['C5', 'D5', 'G4', 'G4', 'G4', 'G4'])
       .replace(
         '<note>',
@@ -89,34 +89,34 @@ describe('annotate', () => {
       // Two bars of rest, after which a horn player opens unless told otherwise; common practice, no source.
       .replace('<measure number="2">', `${restMeasure('1a')}${restMeasure('1b')}<measure number="2">`);
     const folder = folderWith({ 'part.musicxml': worded });
-    const run = bellhand(folder, ['annotate', 'part.musicxml', '--complete']);
+    const run = await bellhandHere(folder, ['annotate', 'part.musicxml', '--complete']);
     expect(run).toMatchObject({ exit: 0, stderr: '' });
     expect(run.stdout).toBe('part.marked.musicxml: 2 stopped notes: 2 sure; added 2 signs and 1 word\n');
     const marked = textOf(folder, 'part.marked.musicxml');
     expect(marked.match(/<stopped\/>/g)).toHaveLength(2);
     expect(marked.match(/aperto<\/words>/g)).toHaveLength(1);
     expect(marked.indexOf('aperto')).toBeGreaterThan(marked.indexOf('1b'));
-    bellhand(folder, ['annotate', 'part.marked.musicxml', '--complete', '-o', 'again.musicxml']);
+    await bellhandHere(folder, ['annotate', 'part.marked.musicxml', '--complete', '-o', 'again.musicxml']);
     expect(textOf(folder, 'again.musicxml')).toBe(marked);
-    bellhand(folder, ['clear', 'part.marked.musicxml']);
+    await bellhandHere(folder, ['clear', 'part.marked.musicxml']);
     expect(textOf(folder, 'part.cleared.musicxml')).toBe(worded);
   });
 
-  test('repeats are left out unless they are asked for', () => {
+  test('repeats are left out unless they are asked for', async () => {
     const folder = folderWith({ 'part.musicxml': score(['C5+', 'C5+', 'C5+', 'B4+']) });
-    const texts = (...args: string[]) => {
-      bellhand(folder, ['annotate', 'part.musicxml', ...args]);
+    const texts = async (...args: string[]) => {
+      await bellhandHere(folder, ['annotate', 'part.musicxml', ...args]);
       return textOf(folder, 'part.marked.musicxml').match(/<words/g);
     };
     // A bar says anew what the bar before said.
-    expect(texts()).toHaveLength(3);
-    expect(texts('--repeat', 'all')).toHaveLength(4);
+    expect(await texts()).toHaveLength(3);
+    expect(await texts('--repeat', 'all')).toHaveLength(4);
   });
 
-  test('annotating twice changes nothing more', () => {
+  test('annotating twice changes nothing more', async () => {
     const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
-    bellhand(folder, ['annotate', 'part.musicxml', '-o', 'once.musicxml']);
-    bellhand(folder, ['annotate', 'once.musicxml', '-o', 'twice.musicxml']);
+    await bellhandHere(folder, ['annotate', 'part.musicxml', '-o', 'once.musicxml']);
+    await bellhandHere(folder, ['annotate', 'once.musicxml', '-o', 'twice.musicxml']);
     expect(textOf(folder, 'twice.musicxml')).toBe(textOf(folder, 'once.musicxml'));
   });
 });
@@ -130,9 +130,9 @@ describe('clear', () => {
     expect(textOf(folder, 'part.cleared.musicxml')).toBe(IMPOSSIBLE);
   });
 
-  test('says so when there was nothing to take out', () => {
+  test('says so when there was nothing to take out', async () => {
     const folder = folderWith({ 'part.musicxml': SURE });
-    const run = bellhand(folder, ['clear', 'part.musicxml']);
+    const run = await bellhandHere(folder, ['clear', 'part.musicxml']);
     expect(run.stdout).toBe('part.cleared.musicxml: there were no marks to take out\n');
     expect(textOf(folder, 'part.cleared.musicxml')).toBe(SURE);
   });
@@ -150,9 +150,9 @@ describe('check', () => {
     expect(readdirSync(folder)).toEqual(['part.musicxml']);
   });
 
-  test('prints a table of the notes, then each finding with its remedy', () => {
+  test('prints a table of the notes, then each finding with its remedy', async () => {
     const folder = folderWith({ 'part.musicxml': IMPOSSIBLE });
-    const lines = bellhand(folder, ['check', 'part.musicxml']).stdout.split('\n');
+    const lines = (await bellhandHere(folder, ['check', 'part.musicxml'])).stdout.split('\n');
     expect(lines[0]).toBe('part.musicxml');
     expect(lines[2]).toBe('  Horn in F, sounding 7 semitones lower: 2 stopped notes: 1 sure, 1 impossible');
     const [head, first, second] = lines.slice(4, 7);
@@ -187,75 +187,89 @@ describe('check', () => {
     expect(lines[10]).toMatch(/^ {6}\S/);
   });
 
-  test('--part takes any part for a horn, by name, id or place', () => {
+  test('--part takes any part for a horn, by name, id or place', async () => {
     const folder = folderWith({ 'part.musicxml': score(['C5+', 'E5'], { name: 'Tin Whistle' }) });
     for (const part of ['Tin Whistle', 'tin whistle', 'P1', '1']) {
-      const run = bellhand(folder, ['check', 'part.musicxml', '--part', part]);
+      const run = await bellhandHere(folder, ['check', 'part.musicxml', '--part', part]);
       expect(run, part).toMatchObject({ exit: 0, stderr: '' });
       expect(run.stdout, part).toContain('Tin Whistle, sounding 7 semitones lower: 1 stopped note: 1 sure');
     }
   });
 
-  test('--part takes a part that the part list does not name; one without music is told', () => {
+  test('--part takes a part that the part list does not name; one without music is told', async () => {
     const unlisted = score(['C5+', 'E5'])
       .replace('<score-part id="P1"><part-name>Horn in F', '<score-part id="P9"><part-name>Viola')
       .replace('</part-list>', '<score-part id="P8"><part-name>Flute</part-name></score-part></part-list>');
     const folder = folderWith({ 'part.musicxml': unlisted });
-    const check = (...args: string[]) => bellhand(folder, ['check', 'part.musicxml', ...args]);
+    const check = async (...args: string[]) =>
+      await bellhandHere(folder, ['check', 'part.musicxml', ...args]);
     for (const part of ['P1', 'p1', '3'])
-      expect(check('--part', part).stdout, part).toContain('P1, sounding 7 semitones lower: 1 stopped note');
-    expect(check()).toMatchObject({ exit: 2 });
-    expect(check().stderr).toContain('no part is a horn; there is "Viola", "Flute", "P1"');
-    expect(check('--part', 'tuba').stderr).toContain('"tuba": choose one of the parts');
-    expect(check('--part', 'tuba').stderr).toContain('("Viola", "Flute", "P1")');
-    expect(check('--part', 'Flute').stderr).toContain('the part "Flute" is listed but has no music');
+      expect((await check('--part', part)).stdout, part).toContain(
+        'P1, sounding 7 semitones lower: 1 stopped note',
+      );
+    expect(await check()).toMatchObject({ exit: 2 });
+    expect((await check()).stderr).toContain('no part is a horn; there is "Viola", "Flute", "P1"');
+    expect((await check('--part', 'tuba')).stderr).toContain('"tuba": choose one of the parts');
+    expect((await check('--part', 'tuba')).stderr).toContain('("Viola", "Flute", "P1")');
+    expect((await check('--part', 'Flute')).stderr).toContain('the part "Flute" is listed but has no music');
   });
 
-  test('--key gives a part the key it does not state, and no other', () => {
+  test('--key gives a part the key it does not state, and no other', async () => {
     const silent = score(['C5+', 'E5'], { name: 'Horn', transpose: null });
     const folder = folderWith({ 'silent.musicxml': silent, 'stated.musicxml': SURE });
-    const run = bellhand(folder, ['check', 'silent.musicxml', '--key', 'Eb']);
+    const run = await bellhandHere(folder, ['check', 'silent.musicxml', '--key', 'Eb']);
     expect(run.stderr).toBe('');
     expect(run.stdout).toContain('sounding 9 semitones lower');
-    expect(bellhand(folder, ['check', 'stated.musicxml', '--key', 'Eb']).stdout).toContain(
+    expect((await bellhandHere(folder, ['check', 'stated.musicxml', '--key', 'Eb'])).stdout).toContain(
       'sounding 7 semitones',
     );
   });
 
-  test('--bass-clef says how notes in the bass clef are meant', () => {
+  test('--bass-clef says how notes in the bass clef are meant', async () => {
     const bass = score(['C3+', 'E3']).replace(
       '<transpose>',
       '<clef><sign>F</sign><line>4</line></clef><transpose>',
     );
     const folder = folderWith({ 'part.musicxml': bass });
-    const harmonic = (notation: string) =>
+    const harmonic = async (notation: string) =>
       JSON.parse(
-        bellhand(folder, [
-          'check',
-          'part.musicxml',
-          '--format',
-          'json',
-          '--horn',
-          'single-f',
-          '--bass-clef',
-          notation,
-        ]).stdout,
+        (
+          await bellhandHere(folder, [
+            'check',
+            'part.musicxml',
+            '--format',
+            'json',
+            '--horn',
+            'single-f',
+            '--bass-clef',
+            notation,
+          ])
+        ).stdout,
       ).parts[0].notes[0];
     // Old notation is written an octave low (grove1879, p. 750): C3 is then C4, fingered 2 (smalley).
-    expect(harmonic('old')).toMatchObject({ written: 'C3', valves: '2', harmonic: 5, verdict: 'sure' });
-    expect(harmonic('new').harmonic).toBeLessThan(5);
+    expect(await harmonic('old')).toMatchObject({ written: 'C3', valves: '2', harmonic: 5, verdict: 'sure' });
+    expect((await harmonic('new')).harmonic).toBeLessThan(5);
   });
 
-  test('--hand-offset and --tolerance move what is in tune', () => {
+  test('--hand-offset and --tolerance move what is in tune', async () => {
     const folder = folderWith({ 'part.musicxml': SURE });
-    const noteWith = (...args: string[]) =>
+    const noteWith = async (...args: string[]) =>
       JSON.parse(
-        bellhand(folder, ['check', 'part.musicxml', '--format', 'json', '--horn', 'single-f', ...args])
-          .stdout,
+        (
+          await bellhandHere(folder, [
+            'check',
+            'part.musicxml',
+            '--format',
+            'json',
+            '--horn',
+            'single-f',
+            ...args,
+          ])
+        ).stdout,
       ).parts[0].notes[0];
-    expect(noteWith()).toMatchObject({ deviationCents: 0, verdict: 'sure' });
-    expect(noteWith('--hand-offset', '-10')).toMatchObject({ verdict: 'sure' });
-    expect(noteWith('--hand-offset', '60', '--tolerance', '0')).toMatchObject({
+    expect(await noteWith()).toMatchObject({ deviationCents: 0, verdict: 'sure' });
+    expect(await noteWith('--hand-offset', '-10')).toMatchObject({ verdict: 'sure' });
+    expect(await noteWith('--hand-offset', '60', '--tolerance', '0')).toMatchObject({
       verdict: 'impossible',
       valves: null,
     });
@@ -263,12 +277,13 @@ describe('check', () => {
 });
 
 describe('explain', () => {
-  test('says what a stopping valve does, and what to finger with it', () => {
-    const said = (horn: string) => bellhand(folderWith(), ['explain', 'C5', '--horn', horn]).stdout;
-    expect(said('double-stop-valve')).toMatch(
+  test('says what a stopping valve does, and what to finger with it', async () => {
+    const said = async (horn: string) =>
+      (await bellhandHere(folderWith(), ['explain', 'C5', '--horn', horn])).stdout;
+    expect(await said('double-stop-valve')).toMatch(
       /\n {2}stopping valve {3}pressed: it lowers the horn by 150 cents, .*finger the note as written\n/,
     );
-    expect(said('double')).not.toContain('stopping valve');
+    expect(await said('double')).not.toContain('stopping valve');
   });
 
   // smalley: the F-horn chart, all 18 rows; fingered a semitone below on the F side: common practice, no source.
@@ -291,8 +306,8 @@ describe('explain', () => {
     ['D4', '12', 'C#4'],
     ['Db4', '0', 'C4'],
     ['C4', '2', 'B3'],
-  ])('%s on the F side: %s', (note, valves, fingered) => {
-    const run = bellhand(folderWith(), ['explain', note, '--horn', 'single-f', '--format', 'json']);
+  ])('%s on the F side: %s', async (note, valves, fingered) => {
+    const run = await bellhandHere(folderWith(), ['explain', note, '--horn', 'single-f', '--format', 'json']);
     expect(run).toMatchObject({ exit: 0, stderr: '' });
     expect(JSON.parse(run.stdout)).toMatchObject({
       written: note,
@@ -303,8 +318,8 @@ describe('explain', () => {
     });
   });
 
-  test('tells fingering, natural pitch, drop and the other ways', () => {
-    const { exit, stdout } = bellhand(folderWith(), ['explain', 'C5']);
+  test('tells fingering, natural pitch, drop and the other ways', async () => {
+    const { exit, stdout } = await bellhandHere(folderWith(), ['explain', 'C5']);
     expect(exit).toBe(0);
     expect(stdout).toContain('C5 stopped, on a double horn in F and B♭: sure');
     expect(stdout).toMatch(/finger +B4, F horn 2/);
@@ -314,9 +329,9 @@ describe('explain', () => {
     expect(stdout).toMatch(/^ +\S+ +T23 +B♭ +8 /m);
   });
 
-  test('--key reads the note in another key', () => {
+  test('--key reads the note in another key', async () => {
     // Written C5 for horn in E♭ sounds as written B♭4 for horn in F, which is 12: smalley.
-    const run = bellhand(folderWith(), [
+    const run = await bellhandHere(folderWith(), [
       'explain',
       'C5',
       '--key',
@@ -334,15 +349,15 @@ describe('explain', () => {
     ['C♯5', 'C#5'],
     ['Db5', 'Db5'],
     ['D♭5', 'Db5'],
-  ])('reads the name %s', (name, written) => {
-    expect(JSON.parse(bellhand(folderWith(), ['explain', name, '--format', 'json']).stdout).written).toBe(
-      written,
-    );
+  ])('reads the name %s', async (name, written) => {
+    expect(
+      JSON.parse((await bellhandHere(folderWith(), ['explain', name, '--format', 'json'])).stdout).written,
+    ).toBe(written);
   });
 
-  test('--curve shows the pitch as the hand closes, as text and as a picture', () => {
+  test('--curve shows the pitch as the hand closes, as text and as a picture', async () => {
     const folder = folderWith();
-    const run = bellhand(folder, ['explain', 'B4', '--curve']);
+    const run = await bellhandHere(folder, ['explain', 'B4', '--curve']);
     expect(run.exit).toBe(0);
     const cents = [...run.stdout.matchAll(/^ +(\d+) % +(\S+) /gm)].map(([, , value]) =>
       Number(value!.replace('−', '-')),
@@ -351,23 +366,26 @@ describe('explain', () => {
     // Closing lowers the tone all the way: common practice, no source.
     expect(cents).toEqual([...cents].sort((a, b) => b - a));
     expect(cents[0]).toBe(0);
-    expect(bellhand(folder, ['explain', 'B4', '--curve', 'b4.svg'])).toMatchObject({ exit: 0, stderr: '' });
+    expect(await bellhandHere(folder, ['explain', 'B4', '--curve', 'b4.svg'])).toMatchObject({
+      exit: 0,
+      stderr: '',
+    });
     expect(textOf(folder, 'b4.svg')).toMatch(
       /^<svg [\s\S]*B4 from C5[\s\S]*<\/svg>\n<!-- bellhand curve [0-9a-f]{8} -->\n$/,
     );
   });
 
-  test('--horn takes a file that describes a horn', () => {
+  test('--horn takes a file that describes a horn', async () => {
     const horn = { label: 'horn in E♭', sides: [{ name: 'Eb', fundamental: 'Eb1' }] };
     const folder = folderWith({ 'mine.json': JSON.stringify(horn) });
-    const run = bellhand(folder, ['explain', 'C5', '--key', 'Eb', '--horn', 'mine.json']);
+    const run = await bellhandHere(folder, ['explain', 'C5', '--key', 'Eb', '--horn', 'mine.json']);
     expect(run).toMatchObject({ exit: 0, stderr: '' });
     // On its own length a horn is fingered as the F horn is: smalley, row C5.
     expect(run.stdout).toMatch(/on a horn in E♭: sure[\s\S]*B4, E♭ horn 2/);
   });
 
-  test('--names f-horn names notes as a player of the F horn reads them', () => {
-    const run = bellhand(folderWith(), [
+  test('--names f-horn names notes as a player of the F horn reads them', async () => {
+    const run = await bellhandHere(folderWith(), [
       'explain',
       'C5',
       '--key',
@@ -382,8 +400,8 @@ describe('explain', () => {
   });
 
   // Hand positions on one fingering: smalley. Echo sounds a semitone below the fingered note.
-  test('--hand echo fingers a semitone higher', () => {
-    const run = bellhand(folderWith(), [
+  test('--hand echo fingers a semitone higher', async () => {
+    const run = await bellhandHere(folderWith(), [
       'explain',
       'F#4',
       '--hand',

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ENGLISH_READER } from '../../core/words/language.ts';
 import { countText } from '../../core/words/summary.ts';
 import { generatePart } from '../musicxml/generate.ts';
-import { bellhand, folderWith, score, textOf } from './bellhand.ts';
+import { bellhandHere, folderWith, score, textOf } from './bellhand.ts';
 
 const NONE = { sure: 0, risky: 0, impossible: 0 };
 
@@ -15,21 +15,22 @@ const PARTS: { readonly [name: string]: () => string } = {
 };
 
 describe.each(Object.entries(PARTS))('%s', (_, part) => {
-  test('is counted the same everywhere', () => {
+  test('is counted the same everywhere', async () => {
     const folder = folderWith({ 'part.musicxml': part() });
-    const check = (format: string) => bellhand(folder, ['check', 'part.musicxml', '--format', format]);
-    const { notes } = JSON.parse(check('json').stdout).parts[0];
+    const check = async (format: string) =>
+      await bellhandHere(folder, ['check', 'part.musicxml', '--format', format]);
+    const { notes } = JSON.parse((await check('json')).stdout).parts[0];
     const stopped: { [verdict: string]: number } = { ...NONE };
     const open: { [verdict: string]: number } = { ...NONE };
     for (const { state, verdict } of notes) (state === 'open' ? open : stopped)[verdict]! += 1;
     const told = countText({ stopped, open } as unknown as Parameters<typeof countText>[0], ENGLISH_READER);
-    expect(check('table').stdout).toContain(told);
-    const line = JSON.parse(check('json-lines').stdout);
+    expect((await check('table')).stdout).toContain(told);
+    const line = JSON.parse((await check('json-lines')).stdout);
     expect(line.parts[0]).toMatchObject({
       stopped,
       open: { risky: open.risky, impossible: open.impossible },
     });
-    expect(bellhand(folder, ['report', 'part.musicxml']).exit).toBe(0);
+    expect((await bellhandHere(folder, ['report', 'part.musicxml'])).exit).toBe(0);
     const page = textOf(folder, 'part.report.html');
     const total = (verdict: string) => stopped[verdict]! + open[verdict]!;
     if (notes.length === 0) expect(page).toContain('Nothing is stopped in this part.');

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { CROOKS, HORNS } from '../../core/index.ts';
-import { bellhand, folderWith } from './bellhand.ts';
+import { bellhandHere, folderWith } from './bellhand.ts';
 
 const ROOT = new URL('../../', import.meta.url);
 const { scripts } = JSON.parse(readFileSync(new URL('package.json', ROOT), 'utf8'));
@@ -21,14 +21,14 @@ test.each(DOCUMENTS)('%s names only scripts that exist', (name) => {
   expect(named.filter((word) => !(word in scripts) && !builtIn.includes(word))).toEqual([]);
 });
 
-test.each(DOCUMENTS)('%s names only commands and options that exist', (name) => {
+test.each(DOCUMENTS)('%s names only commands and options that exist', async (name) => {
   const folder = folderWith();
   const helps = new Map<string, string>();
   const wrong: string[] = [];
   for (const code of codeOf(readFileSync(new URL(name, ROOT), 'utf8'))) {
     const command = /\bbellhand(?:\.js)? ([a-z]+)/.exec(code)?.[1];
     if (!command) continue;
-    if (!helps.has(command)) helps.set(command, bellhand(folder, [command, '--help']).stdout);
+    if (!helps.has(command)) helps.set(command, (await bellhandHere(folder, [command, '--help'])).stdout);
     const help = helps.get(command)!;
     if (help === '') wrong.push(command);
     for (const [option] of code.matchAll(/(?<=\s)--?[a-z][a-z-]*/g)) {

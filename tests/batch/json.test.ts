@@ -1,6 +1,6 @@
 /** What other programs read: the shape of `--format json`, key by key. */
 import { expect, test } from 'vitest';
-import { bellhand, folderWith, score } from './bellhand.ts';
+import { bellhand, bellhandHere, folderWith, score } from './bellhand.ts';
 
 const NOTE_KEYS = [
   'measure',
@@ -74,8 +74,8 @@ test('check prints parts with their notes, and findings', () => {
   });
 });
 
-test('explain prints one such note, without a place', () => {
-  const { exit, stdout } = bellhand(folderWith(), ['explain', 'C5', '--format', 'json']);
+test('explain prints one such note, without a place', async () => {
+  const { exit, stdout } = await bellhandHere(folderWith(), ['explain', 'C5', '--format', 'json']);
   expect(exit).toBe(0);
   expect(Object.keys(JSON.parse(stdout))).toEqual([
     ...NOTE_KEYS.filter((key) => key !== 'measure' && key !== 'beat'),

@@ -15,7 +15,7 @@ import {
 import { join } from 'node:path';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { bellhand, COMMAND, folderWith, score, textOf } from './bellhand.ts';
+import { bellhand, bellhandHere, COMMAND, folderWith, score, textOf } from './bellhand.ts';
 
 const PART = score(['C5+', 'E5']);
 const REVISED = score(['B4+', 'E5']);
@@ -36,28 +36,31 @@ const WRITERS: readonly { readonly what: string; readonly args: (target: string)
 const QUICK_WRITERS = WRITERS.filter(({ what }) => what !== 'report');
 
 describe.each(WRITERS)('$what', ({ args }) => {
-  test("does not replace somebody's file, and does with --force", () => {
+  test("does not replace somebody's file, and does with --force", async () => {
     const folder = folderWith({ 'part.musicxml': PART, 'mine.musicxml': REVISED });
-    const { exit, stderr, stdout } = bellhand(folder, args('mine.musicxml'));
+    const { exit, stderr, stdout } = await bellhandHere(folder, args('mine.musicxml'));
     expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
     expect(stderr).toMatch(/^bellhand: mine\.musicxml: this file is there already[^\n]+--force\n$/);
     expect(textOf(folder, 'mine.musicxml')).toBe(REVISED);
-    expect(bellhand(folder, [...args('mine.musicxml'), '--force'])).toMatchObject({ exit: 0, stderr: '' });
+    expect(await bellhandHere(folder, [...args('mine.musicxml'), '--force'])).toMatchObject({
+      exit: 0,
+      stderr: '',
+    });
     expect(textOf(folder, 'mine.musicxml')).not.toBe(REVISED);
     expect(readdirSync(folder).sort()).toEqual(['mine.musicxml', 'part.musicxml']);
   });
 });
 
 describe.each(QUICK_WRITERS)('$what', ({ what, args }) => {
-  test('replaces an empty file, and its own work again and again', () => {
+  test('replaces an empty file, and its own work again and again', async () => {
     const folder = folderWith({ 'part.musicxml': PART, 'new.xml': '' });
     for (let run = 0; run < 2; run++)
-      expect(bellhand(folder, args('new.xml'))).toMatchObject({ exit: 0, stderr: '' });
+      expect(await bellhandHere(folder, args('new.xml'))).toMatchObject({ exit: 0, stderr: '' });
   });
 
-  test('does not replace its own work once it was changed, nor what another command made', () => {
+  test('does not replace its own work once it was changed, nor what another command made', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
-    bellhand(folder, args('new.xml'));
+    await bellhandHere(folder, args('new.xml'));
     const own = textOf(folder, 'new.xml');
     if (what !== 'clear') {
       for (const changed of [
@@ -66,20 +69,20 @@ describe.each(QUICK_WRITERS)('$what', ({ what, args }) => {
         own.replace(/<!-- bellhand .*\n$/, ''),
       ]) {
         writeFileSync(join(folder, 'new.xml'), changed);
-        expect(bellhand(folder, args('new.xml')).exit, changed.slice(-60)).toBe(2);
+        expect((await bellhandHere(folder, args('new.xml'))).exit, changed.slice(-60)).toBe(2);
         expect(textOf(folder, 'new.xml')).toBe(changed);
       }
       writeFileSync(join(folder, 'new.xml'), own);
     }
     const other = what === 'annotate' ? WRITERS[5]! : WRITERS[0]!;
-    bellhand(folder, other.args('other.xml'));
-    expect(bellhand(folder, args('other.xml')).exit, other.what).toBe(2);
+    await bellhandHere(folder, other.args('other.xml'));
+    expect((await bellhandHere(folder, args('other.xml'))).exit, other.what).toBe(2);
   });
 
-  test('refuses a link to nothing and what may only be read', () => {
+  test('refuses a link to nothing and what may only be read', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
     symlinkSync('gone.xml', join(folder, 'link.xml'));
-    const dangling = bellhand(folder, args('link.xml'));
+    const dangling = await bellhandHere(folder, args('link.xml'));
     expect(dangling.exit).toBe(2);
     expect(dangling.stderr).toMatch(
       /^bellhand: link\.xml: a link to gone\.xml, which is not there: [^\n]+\n$/,
@@ -87,10 +90,10 @@ describe.each(QUICK_WRITERS)('$what', ({ what, args }) => {
     expect(readdirSync(folder).sort()).toEqual(['link.xml', 'part.musicxml']);
     writeFileSync(join(folder, 'locked.xml'), '');
     chmodSync(join(folder, 'locked.xml'), 0o444);
-    const locked = bellhand(folder, args('locked.xml'));
+    const locked = await bellhandHere(folder, args('locked.xml'));
     expect(locked.exit).toBe(2);
     expect(locked.stderr).toMatch(/^bellhand: locked\.xml: may only be read: [^\n]+--force\n$/);
-    expect(bellhand(folder, [...args('locked.xml'), '--force']).exit).toBe(0);
+    expect((await bellhandHere(folder, [...args('locked.xml'), '--force'])).exit).toBe(0);
     expect(statSync(join(folder, 'locked.xml')).mode & 0o777).toBe(0o444);
   });
 });
@@ -98,13 +101,19 @@ describe.each(QUICK_WRITERS)('$what', ({ what, args }) => {
 describe('an input', () => {
   test.each(['part.musicxml', './part.musicxml', 'link.musicxml', 'hard.musicxml'])(
     'is no output by the name %s',
-    (name) => {
+    async (name) => {
       const folder = folderWith({ 'part.musicxml': PART });
       symlinkSync('part.musicxml', join(folder, 'link.musicxml'));
       linkSync(join(folder, 'part.musicxml'), join(folder, 'hard.musicxml'));
       for (const command of ['report', 'annotate', 'clear']) {
         for (const force of [[], ['--force']]) {
-          const { exit, stderr } = bellhand(folder, [command, 'part.musicxml', '-o', name, ...force]);
+          const { exit, stderr } = await bellhandHere(folder, [
+            command,
+            'part.musicxml',
+            '-o',
+            name,
+            ...force,
+          ]);
           expect(exit, command).toBe(2);
           expect(stderr).toMatch(/^bellhand: [^\n]+ would overwrite an input: [^\n]+\n$/);
           expect(textOf(folder, 'part.musicxml')).toBe(PART);
@@ -115,7 +124,7 @@ describe('an input', () => {
 });
 
 describe('a marked file', () => {
-  test.each(['musicxml', 'mxl'])('is made anew when the part was revised (%s)', (kind) => {
+  test.each(['musicxml', 'mxl'])('is made anew when the part was revised (%s)', async (kind) => {
     const pack = (text: string) =>
       kind === 'mxl'
         ? zipSync(
@@ -124,66 +133,66 @@ describe('a marked file', () => {
           )
         : text;
     const folder = folderWith({ [`part.${kind}`]: pack(PART) });
-    bellhand(folder, ['annotate', `part.${kind}`]);
+    await bellhandHere(folder, ['annotate', `part.${kind}`]);
     writeFileSync(join(folder, `part.${kind}`), pack(REVISED));
-    expect(bellhand(folder, ['annotate', `part.${kind}`])).toMatchObject({ exit: 0, stderr: '' });
-    const { stdout } = bellhand(folder, ['clear', `part.marked.${kind}`, '-o', `back.${kind}`]);
+    expect(await bellhandHere(folder, ['annotate', `part.${kind}`])).toMatchObject({ exit: 0, stderr: '' });
+    const { stdout } = await bellhandHere(folder, ['clear', `part.marked.${kind}`, '-o', `back.${kind}`]);
     expect(stdout).toBe(`back.${kind}: marks taken out\n`);
     expect(readFileSync(join(folder, `back.${kind}`))).toEqual(Buffer.from(pack(REVISED)));
   });
 
-  test("that was changed is the user's", () => {
+  test("that was changed is the user's", async () => {
     const folder = folderWith({ 'part.musicxml': PART });
-    bellhand(folder, ['annotate', 'part.musicxml']);
+    await bellhandHere(folder, ['annotate', 'part.musicxml']);
     const changed = textOf(folder, 'part.marked.musicxml').replace('B 2', 'B 2, gently');
     writeFileSync(join(folder, 'part.marked.musicxml'), changed);
-    expect(bellhand(folder, ['annotate', 'part.musicxml']).exit).toBe(2);
+    expect((await bellhandHere(folder, ['annotate', 'part.musicxml'])).exit).toBe(2);
     expect(textOf(folder, 'part.marked.musicxml')).toBe(changed);
-    expect(bellhand(folder, ['clear', 'part.marked.musicxml', '-o', '-']).stdout).toBe(PART);
+    expect((await bellhandHere(folder, ['clear', 'part.marked.musicxml', '-o', '-'])).stdout).toBe(PART);
   });
 
-  test("in an archive whose other entries were changed is the user's", () => {
+  test("in an archive whose other entries were changed is the user's", async () => {
     const folder = folderWith({
       'part.mxl': zipSync({ 'a.musicxml': strToU8(PART), 'a.txt': strToU8('one') }),
     });
-    bellhand(folder, ['annotate', 'part.mxl']);
+    await bellhandHere(folder, ['annotate', 'part.mxl']);
     const entries = unzipSync(readFileSync(join(folder, 'part.marked.mxl')));
     writeFileSync(join(folder, 'part.marked.mxl'), zipSync({ ...entries, 'a.txt': strToU8('two') }));
-    expect(bellhand(folder, ['annotate', 'part.mxl']).exit).toBe(2);
+    expect((await bellhandHere(folder, ['annotate', 'part.mxl'])).exit).toBe(2);
   });
 
-  test('annotated in place stays known, and an unmarked file in place gets no seal', () => {
+  test('annotated in place stays known, and an unmarked file in place gets no seal', async () => {
     const folder = folderWith({ 'part.musicxml': PART, 'own.musicxml': PART });
-    bellhand(folder, ['annotate', 'part.musicxml']);
-    bellhand(folder, ['annotate', 'part.marked.musicxml', '--in-place', '--show', 'natural']);
-    expect(bellhand(folder, ['annotate', 'part.musicxml']).exit).toBe(0);
-    bellhand(folder, ['annotate', 'own.musicxml', '--in-place']);
+    await bellhandHere(folder, ['annotate', 'part.musicxml']);
+    await bellhandHere(folder, ['annotate', 'part.marked.musicxml', '--in-place', '--show', 'natural']);
+    expect((await bellhandHere(folder, ['annotate', 'part.musicxml'])).exit).toBe(0);
+    await bellhandHere(folder, ['annotate', 'own.musicxml', '--in-place']);
     expect(textOf(folder, 'own.musicxml')).not.toContain('<!-- bellhand');
-    bellhand(folder, ['clear', 'part.marked.musicxml', '--in-place']);
+    await bellhandHere(folder, ['clear', 'part.marked.musicxml', '--in-place']);
     expect(textOf(folder, 'part.marked.musicxml')).toBe(PART);
   });
 
-  test.each(['UTF-16', 'ISO-8859-1', 'windows-1252'])('in %s is known again', (encoding) => {
+  test.each(['UTF-16', 'ISO-8859-1', 'windows-1252'])('in %s is known again', async (encoding) => {
     const text = PART.replace('UTF-8', encoding);
     const content =
       encoding === 'UTF-16' ? Buffer.from(`\ufeff${text}`, 'utf16le') : Buffer.from(text, 'latin1');
     const folder = folderWith({ 'part.musicxml': content });
     for (let run = 0; run < 2; run++)
       expect(
-        bellhand(folder, ['annotate', 'part.musicxml', '--show', run ? 'natural' : 'fingered']),
+        await bellhandHere(folder, ['annotate', 'part.musicxml', '--show', run ? 'natural' : 'fingered']),
       ).toMatchObject({ exit: 0, stderr: '' });
-    bellhand(folder, ['clear', 'part.marked.musicxml', '--in-place']);
+    await bellhandHere(folder, ['clear', 'part.marked.musicxml', '--in-place']);
     expect(readFileSync(join(folder, 'part.marked.musicxml'))).toEqual(content);
   });
 });
 
 describe('in place', () => {
-  test('a file that is already as it should be is not written', () => {
+  test('a file that is already as it should be is not written', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
-    bellhand(folder, ['annotate', 'part.musicxml', '--in-place']);
+    await bellhandHere(folder, ['annotate', 'part.musicxml', '--in-place']);
     utimesSync(join(folder, 'part.musicxml'), 1, 1);
     chmodSync(join(folder, 'part.musicxml'), 0o444);
-    expect(bellhand(folder, ['annotate', 'part.musicxml', '--in-place']).exit).toBe(0);
+    expect((await bellhandHere(folder, ['annotate', 'part.musicxml', '--in-place'])).exit).toBe(0);
     expect(statSync(join(folder, 'part.musicxml')).mtimeMs).toBe(1000);
   });
 
@@ -212,11 +221,11 @@ describe('in place', () => {
     expect(readdirSync(folder).sort()).toEqual(['archive.musicxml', 'part.musicxml']);
   });
 
-  test.each(['annotate', 'clear'])('a score with two parts of one id stays as it is: %s', (command) => {
+  test.each(['annotate', 'clear'])('a score with two parts of one id stays as it is: %s', async (command) => {
     const [listed] = /<score-part.*<\/score-part>/.exec(PART)!;
     const twice = PART.replace(listed, `${listed}\n${listed}`);
     const folder = folderWith({ 'part.musicxml': twice });
-    expect(bellhand(folder, [command, 'part.musicxml', '--in-place', '--force'])).toMatchObject({
+    expect(await bellhandHere(folder, [command, 'part.musicxml', '--in-place', '--force'])).toMatchObject({
       exit: 2,
       stdout: '',
       stderr: expect.stringMatching(
@@ -227,19 +236,22 @@ describe('in place', () => {
     expect(readdirSync(folder)).toEqual(['part.musicxml']);
   });
 
-  test('a name of 255 bytes works', () => {
+  test('a name of 255 bytes works', async () => {
     const name = `${'é'.repeat(122)}.musicxml`;
     expect(Buffer.byteLength(name)).toBe(253);
     const folder = folderWith({ [name]: PART });
-    expect(bellhand(folder, ['annotate', name, '--in-place'])).toMatchObject({ exit: 0, stderr: '' });
+    expect(await bellhandHere(folder, ['annotate', name, '--in-place'])).toMatchObject({
+      exit: 0,
+      stderr: '',
+    });
     expect(readdirSync(folder)).toEqual([name]);
   });
 
-  test.skipIf(!isRoot)('owner and group stay', () => {
+  test.skipIf(!isRoot)('owner and group stay', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
     chownSync(join(folder, 'part.musicxml'), 1234, 2345);
     chmodSync(join(folder, 'part.musicxml'), 0o660);
-    expect(bellhand(folder, ['annotate', 'part.musicxml', '--in-place'])).toMatchObject({
+    expect(await bellhandHere(folder, ['annotate', 'part.musicxml', '--in-place'])).toMatchObject({
       exit: 0,
       stderr: '',
     });
@@ -281,27 +293,27 @@ describe('a cleared archive', () => {
     'notes.txt': strToU8('keep me'),
   });
 
-  test('is the same archive byte for byte, however often it was marked', () => {
+  test('is the same archive byte for byte, however often it was marked', async () => {
     const folder = folderWith({ 'part.mxl': packed });
-    bellhand(folder, ['annotate', 'part.mxl']);
-    bellhand(folder, ['annotate', 'part.marked.mxl', '-o', 'twice.mxl', '--show', 'natural']);
-    bellhand(folder, ['annotate', 'twice.mxl', '--in-place', '--complete']);
+    await bellhandHere(folder, ['annotate', 'part.mxl']);
+    await bellhandHere(folder, ['annotate', 'part.marked.mxl', '-o', 'twice.mxl', '--show', 'natural']);
+    await bellhandHere(folder, ['annotate', 'twice.mxl', '--in-place', '--complete']);
     for (const marked of ['part.marked.mxl', 'twice.mxl']) {
-      bellhand(folder, ['clear', marked, '-o', 'back.mxl', '--force']);
+      await bellhandHere(folder, ['clear', marked, '-o', 'back.mxl', '--force']);
       expect(readFileSync(join(folder, 'back.mxl')), marked).toEqual(Buffer.from(packed));
     }
-    bellhand(folder, ['annotate', 'part.mxl', '--in-place']);
-    bellhand(folder, ['clear', 'part.mxl', '--in-place']);
+    await bellhandHere(folder, ['annotate', 'part.mxl', '--in-place']);
+    await bellhandHere(folder, ['clear', 'part.mxl', '--in-place']);
     expect(readFileSync(join(folder, 'part.mxl'))).toEqual(Buffer.from(packed));
   });
 
-  test('keeps nothing of before when the score was changed meanwhile', () => {
+  test('keeps nothing of before when the score was changed meanwhile', async () => {
     const folder = folderWith({ 'part.mxl': packed });
-    bellhand(folder, ['annotate', 'part.mxl', '--in-place']);
+    await bellhandHere(folder, ['annotate', 'part.mxl', '--in-place']);
     const entries = unzipSync(readFileSync(join(folder, 'part.mxl')));
     const changed = strFromU8(entries['in/score.xml']!).replace('Horn in F', 'Horn 2 in F');
     writeFileSync(join(folder, 'part.mxl'), zipSync({ ...entries, 'in/score.xml': strToU8(changed) }));
-    bellhand(folder, ['clear', 'part.mxl', '--in-place']);
+    await bellhandHere(folder, ['clear', 'part.mxl', '--in-place']);
     const cleared = unzipSync(readFileSync(join(folder, 'part.mxl')));
     expect(Object.keys(cleared)).toEqual(['mimetype', 'META-INF/container.xml', 'in/score.xml', 'notes.txt']);
     expect(strFromU8(cleared['in/score.xml']!)).toBe(PART.replace('Horn in F', 'Horn 2 in F'));

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { PitchDetector } from 'pitchy';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { closingCurve, waveFile } from '../../core/acoustics/index.ts';
-import { bellhand, folderWith, textOf } from './bellhand.ts';
+import { bellhandHere, folderWith, textOf } from './bellhand.ts';
 
 interface Sound {
   readonly samples: Float32Array;
@@ -68,10 +68,10 @@ function centroidAt(sound: Sound, seconds: number): number {
 const cents = (a: number, b: number) => 1200 * Math.log2(a / b);
 
 /** The sound that the command writes for a note. */
-function soundOf(args: readonly string[]): Sound {
+async function soundOf(args: readonly string[]): Promise<Sound> {
   const folder = mkdtempSync(join(tmpdir(), 'bellhand-sound-'));
   try {
-    expect(bellhand(folder, ['explain', ...args, '--sound', 'stop.wav'])).toMatchObject({
+    expect(await bellhandHere(folder, ['explain', ...args, '--sound', 'stop.wav'])).toMatchObject({
       exit: 0,
       stderr: '',
     });
@@ -88,8 +88,8 @@ describe.each([
   { note: 'E5', horn: 'single-bflat', fundamentalCents: 3400, harmonic: 8 },
 ])('explain $note --sound on a $horn', ({ note, horn, fundamentalCents, harmonic }) => {
   let sound: Sound;
-  beforeAll(() => {
-    sound = soundOf([note, '--horn', horn]);
+  beforeAll(async () => {
+    sound = await soundOf([note, '--horn', horn]);
   });
 
   test('is open, then sealed, within 5 cents of the closing curve', () => {
@@ -115,20 +115,20 @@ describe.each([
 });
 
 describe('the file of a sound', () => {
-  test('is replaced when it is our own, never when somebody changed it, unless asked', () => {
+  test('is replaced when it is our own, never when somebody changed it, unless asked', async () => {
     const folder = folderWith({ 'mine.wav': 'not yours' });
-    const write = (note: string, file: string, ...more: string[]) =>
-      bellhand(folder, ['explain', note, '--sound', file, ...more]);
-    const refused = write('C5', 'mine.wav');
+    const write = async (note: string, file: string, ...more: string[]) =>
+      await bellhandHere(folder, ['explain', note, '--sound', file, ...more]);
+    const refused = await write('C5', 'mine.wav');
     expect(refused).toMatchObject({ exit: 2, stdout: '' });
     expect(refused.stderr).toMatch(/^bellhand: mine\.wav: this file is there already[^\n]+--force\n$/);
     expect(textOf(folder, 'mine.wav')).toBe('not yours');
-    expect(write('C5', 'mine.wav', '--force').exit).toBe(0);
-    expect(write('D5', 'mine.wav').exit).toBe(0);
+    expect((await write('C5', 'mine.wav', '--force')).exit).toBe(0);
+    expect((await write('D5', 'mine.wav')).exit).toBe(0);
     const changed = readFileSync(join(folder, 'mine.wav'));
     changed[1000]! ^= 1;
     writeFileSync(join(folder, 'mine.wav'), changed);
-    expect(write('C5', 'mine.wav').exit).toBe(2);
+    expect((await write('C5', 'mine.wav')).exit).toBe(2);
     expect(readFileSync(join(folder, 'mine.wav'))).toEqual(changed);
   });
 
@@ -138,8 +138,8 @@ describe('the file of a sound', () => {
       /^bellhand: B2: no fingering, so no closing curve/,
     ],
     [['C5', '--sound', 'none/a.wav'], /its folder does not exist/],
-  ])('is refused in one line: %j', (args, why) => {
-    const run = bellhand(folderWith(), ['explain', ...args]);
+  ])('is refused in one line: %j', async (args, why) => {
+    const run = await bellhandHere(folderWith(), ['explain', ...args]);
     expect(run.exit).toBe(2);
     expect(run.stderr).toMatch(why);
     expect(run.stderr).toMatch(/^bellhand: [^\n]+\n$/);
@@ -152,11 +152,11 @@ describe('the file of a sound', () => {
 });
 
 describe('report --sound', () => {
-  test('lets a glissando be heard that the hand cannot make, and nothing else', () => {
+  test('lets a glissando be heard that the hand cannot make, and nothing else', async () => {
     const folder = folderWith({
       'part.musicxml': textOf(process.cwd(), 'plugin/batch/demo/low-water.musicxml'),
     });
-    bellhand(folder, ['report', 'part.musicxml', '--sound']);
+    await bellhandHere(folder, ['report', 'part.musicxml', '--sound']);
     const page = textOf(folder, 'part.report.html');
     const sounds = [
       ...page.matchAll(/<audio[^>]*aria-label="([^"]*)" src="data:audio\/wav;base64,([^"]*)"/g),
@@ -168,7 +168,7 @@ describe('report --sound', () => {
     expect(Math.abs(cents(pitchAt(sound, 0.5), 261.63))).toBeLessThan(10);
     expect(fall).toBeGreaterThan(150);
     expect(fall).toBeLessThan(250);
-    bellhand(folder, ['report', 'part.musicxml']);
+    await bellhandHere(folder, ['report', 'part.musicxml']);
     expect(textOf(folder, 'part.report.html')).not.toContain('<audio');
   });
 });

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { printable, printableJson } from '../../plugin/batch/output/printable.ts';
-import { bellhand, COMMAND, folderWith, score, textOf } from './bellhand.ts';
+import { bellhand, bellhandHere, COMMAND, folderWith, score, textOf } from './bellhand.ts';
 
 const PART = score(['C5+', 'F2+']);
 /** Far more than the 64 KB that a pipe holds. */
@@ -172,12 +172,12 @@ describe('terminals', () => {
     ['st\u001b[31mop'],
     ['check', 'part.musicxml', '--lo\u001b[31mud'],
   ];
-  test.each(commands.map((args) => ({ args })))('$args', ({ args }) => {
+  test.each(commands.map((args) => ({ args })))('$args', async ({ args }) => {
     const bad = score(['C5+', 'F2+', 'C5+', 'E4+'], { name: FOREIGN }).replace(
       'number="1"',
       'number="1&#x85;&#x202E;&#xA;x"',
     );
-    const { stdout, stderr } = bellhand(folderWith({ 'part.musicxml': bad }), args);
+    const { stdout, stderr } = await bellhandHere(folderWith({ 'part.musicxml': bad }), args);
     expect(stdout + stderr).not.toBe('');
     expect(stdout + stderr).not.toMatch(RAW);
     if (stderr !== '') expect(stderr).toMatch(/^(?:bellhand: [^\n]+\n)+$/);

@@ -6,7 +6,10 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { isUpToDate } from '../../build/upToDate.ts';
 
 const SOURCES = ['core/a/a.ts', 'plugin/b.ts', 'build/c.ts', 'package.json', 'package-lock.json'];
-const MADE = ['bellhand/bellhand.js', 'bellhand.js', 'bellhand-worker.js', 'core/a.d.ts', 'core.d.ts'];
+const MADE = [
+  ...['bellhand/bellhand.js', 'bellhand.js', 'bellhand-program.js', 'bellhand-worker.js'],
+  ...['core/a.d.ts', 'core.d.ts'],
+];
 const LONG_AGO = new Date(2020, 0, 1);
 
 let root = '';

@@ -3,7 +3,7 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import type { CommandLineWords } from '../../../core/index.ts';
 import { Failure, systemReason } from '../failure.ts';
-import { isNotReady, pause, STANDARD } from '../output/streams.ts';
+import { inputStream, isNotReady, pause, STANDARD } from '../output/streams.ts';
 
 /** The largest file that is read, in bytes: the largest symphonies stay under a sixth of it. */
 export const LARGEST_FILE = 128 * 1024 * 1024;
@@ -16,7 +16,7 @@ const PIECE = 65536;
  */
 export function readWhole(path: string): Uint8Array {
   try {
-    return path === STANDARD ? readAll(0, path) : readFrom(path);
+    return path === STANDARD ? readAll(inputStream(), path) : readFrom(path);
   } catch (fault) {
     throw fault instanceof Failure
       ? fault

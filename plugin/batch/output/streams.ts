@@ -10,11 +10,31 @@ import { printable } from './printable.ts';
 /** The path that stands for standard input or standard output. */
 export const STANDARD = '-';
 
-const OUT = 1;
-const ERROR = 2;
+/** Where a run reads and prints, as the descriptors of open files. */
+export interface Streams {
+  readonly input: number;
+  readonly output: number;
+  readonly error: number;
+}
 
+/** @source POSIX.1-2017, `unistd.h`: STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO */
+export const STANDARD_STREAMS: Streams = { input: 0, output: 1, error: 2 };
+
+let streams = STANDARD_STREAMS;
 let isReaderGone = false;
 let isMessageLost = false;
+
+/** From here on a new run reads and prints there. */
+export function useStreams(those: Streams): void {
+  streams = those;
+  isReaderGone = false;
+  isMessageLost = false;
+}
+
+/** The descriptor that standard input is read from. */
+export function inputStream(): number {
+  return streams.input;
+}
 
 /** True once nobody reads standard output any more, so that more of it is in vain. */
 export function hasReaderLeft(): boolean {
@@ -41,7 +61,7 @@ export function printLines(lines: readonly string[]): void {
 export function printBytes(bytes: Uint8Array): void {
   if (isReaderGone) return;
   try {
-    writeAll(OUT, bytes);
+    writeAll(streams.output, bytes);
   } catch (fault) {
     if (isLeaving(fault)) isReaderGone = true;
     else throw new Failure((words) => words.faults.outputNotWritten(systemReason(fault, words)));
@@ -60,14 +80,14 @@ export function drawOnError(text: string): void {
 
 /** True when a person watches standard error. */
 export function isErrorWatched(): boolean {
-  return isatty(ERROR);
+  return isatty(streams.error);
 }
 
 /** True for `-` and for any other name of the place where standard output goes, such as `/dev/stdout`. */
 export function isStandardOutput(path: string): boolean {
   if (path === STANDARD) return true;
   try {
-    const [there, here] = [statSync(path), fstatSync(OUT)];
+    const [there, here] = [statSync(path), fstatSync(streams.output)];
     return there.dev === here.dev && there.ino === here.ino;
   } catch {
     // Nothing there yet, or standard output is closed.
@@ -103,7 +123,7 @@ export function pause(): void {
 
 function sendToError(bytes: Uint8Array): void {
   try {
-    writeAll(ERROR, bytes);
+    writeAll(streams.error, bytes);
   } catch (fault) {
     if (!isLeaving(fault)) isMessageLost = true;
   }
