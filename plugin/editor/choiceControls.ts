@@ -16,6 +16,7 @@ import {
   chosenFor,
   HAND_OFFSET_RANGE,
   keepAsDefault,
+  keepWithScore,
   type Switches,
   settingsOf,
   TOLERANCE_RANGE,
@@ -69,6 +70,8 @@ export class ChoiceControls {
     if (JSON.stringify(choice) === JSON.stringify(this.current)) return false;
     this.current = choice;
     keepAsDefault(this.host, choice);
+    const score = this.host.root.curScore;
+    if (score) keepWithScore(score, choice);
     return true;
   }
 

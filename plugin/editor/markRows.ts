@@ -3,7 +3,7 @@
  * needs more room than that, so nothing collides; a row that is clear of most notes, stems and signs keeps most marks level.
  */
 import { isLowerVoice, linesIn, markSetting } from '../../core/index.ts';
-import type { Host } from './hostApi.ts';
+import { type Host, type HostText, isAtLeast } from './hostApi.ts';
 import { needsIn } from './markNeeds.ts';
 import { markWidth } from './markWidth.ts';
 import type { MarkedPlace } from './ownMarks.ts';
@@ -72,6 +72,23 @@ export function offsetsFor(
       y: isBelow ? row + LINE * (passed + 1 - lines) : -row - LINE * (passed + lines - 1),
     };
   });
+}
+
+/**
+ * True for a mark that stands where the editor puts a text that nobody has placed: files in MusicXML hold no place that the
+ * editor would read, so that a mark that went through one has lost its own. No row lies there.
+ */
+export function isUnplaced(host: Host, { offsetX, offsetY }: HostText): boolean {
+  const places = isAtLeast(host, 4, 0) ? UNPLACED_4 : UNPLACED_3;
+  return isNear(offsetX, 0) && places.some((place) => isNear(offsetY, place));
+}
+
+/** Above the staff and below it, by the editor's own style. */
+const UNPLACED_3: readonly number[] = [-2, 3.5];
+const UNPLACED_4: readonly number[] = [-1, 2.5];
+
+function isNear(one: number, other: number): boolean {
+  return Math.abs(one - other) < 0.01;
 }
 
 /** How far from the main note each chord of a place has its marks: those of graces stand beside it, as their notes do. */

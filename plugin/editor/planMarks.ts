@@ -2,7 +2,7 @@
 import { isLowerVoice, type Mark, type MarkSetting, markText, UNSET } from '../../core/index.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
 import type { Host, HostNote } from './hostApi.ts';
-import { offsetsFor, rowsFor } from './markRows.ts';
+import { isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
 import {
   BLACK,
   claimedNotes,
@@ -102,6 +102,7 @@ function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: read
   return (
     inAnyOrder(place.marks.map(({ element }) => plainText(element.text))) ===
       inAnyOrder(texts.map(({ text }) => text)) &&
+    !place.marks.some(({ element }) => isUnplaced(host, element)) &&
     colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.color, colour))
   );
 }

@@ -11,6 +11,7 @@ import {
   listOf,
 } from './hostApi.ts';
 import { MarkWriter, removeText } from './markPatterns.ts';
+import { isUnplaced } from './markRows.ts';
 import { BLACK, notesAt, plainText } from './ownMarks.ts';
 import { cursorOn, moveTo } from './place.ts';
 import type { PlannedPlace } from './plannedPlace.ts';
@@ -46,7 +47,9 @@ function carryOutPlace(
 ): void {
   const wanted = texts.slice();
   for (const { element } of place.marks) {
-    const kept = wanted.findIndex(({ text }) => text === plainText(element.text));
+    const kept = isUnplaced(host, element)
+      ? -1
+      : wanted.findIndex(({ text }) => text === plainText(element.text));
     // One that says what it is to say stays where somebody may have moved it.
     if (kept >= 0) wanted.splice(kept, 1);
     else removeText(host, element, step);

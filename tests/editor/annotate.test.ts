@@ -92,13 +92,20 @@ inEveryHost('annotating', (host) => {
       ]);
       const again = await host.run(first.path(`score.${format}`), [
         { do: 'annotate' },
+        { do: 'annotate' },
         { do: 'save', as: 'again.mscx' },
         { do: 'clear' },
         { do: 'save', as: 'cleared.mscx' },
       ]);
       const plain = await host.run(first.path(`plain.${format}`), [{ do: 'save', as: 'plain.mscx' }]);
-      expect(again.results[0]).toBe('The annotations are up to date: nothing was changed.');
-      expect(marksIn(await again.text('again.mscx'))).toHaveLength(5);
+      // MusicXML has no place for a mark that the editor would read: then its row is set again.
+      expect(again.results.slice(0, 2)).toEqual([
+        format === 'musicxml' ? 'Annotated.' : 'The annotations are up to date: nothing was changed.',
+        'The annotations are up to date: nothing was changed.',
+      ]);
+      const annotated = await again.text('again.mscx');
+      expect(marksIn(annotated)).toHaveLength(5);
+      expect(annotated.match(/<offset [^>]*y="-/g)).toHaveLength(5);
       expect(music(await again.text('cleared.mscx'))).toBe(music(await plain.text('plain.mscx')));
     },
   );

@@ -246,10 +246,12 @@ MuseScore {
             var view = panel.view()
             return { sentence: view.sentence, etudePath: view.etudePath, findings: view.findings, name: curScore.scoreName }
         },
-        // The panel stays open while another score is opened, and is closed again; what it counts each time.
+        // A horn is chosen in the panel, which stays open while another score is opened, and is closed again; what it counts each time.
         "switch": function (step) {
             var panel = opened(step), counts = [panel.view().counts]
             function look() { panel.tick(); counts.push(read(panel).view().counts) }
+            panel.decide("horn", step.horn)
+            look()
             var other = readScore(step.path)
             look()
             closeScore(other)

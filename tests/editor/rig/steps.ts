@@ -24,7 +24,7 @@ export type Step =
   /** Opens the panel; returns of how many parts each score was that the editor wrote for it, and what the panel counts. */
   | { readonly do: 'written' }
   /** Version 3: opens another score beside an open panel and closes it again; returns what the panel counts each time. */
-  | { readonly do: 'switch'; readonly path: string }
+  | { readonly do: 'switch'; readonly path: string; readonly horn: number }
   | { readonly do: 'show'; readonly row: number }
   /** Opens the panel and presses its controls, one after the other; returns a `PanelMoment` for each. */
   | { readonly do: 'panel'; readonly acts: readonly PanelAct[] }
