@@ -6,7 +6,8 @@
 import type { Horn } from '../horn/horn.ts';
 import { isHandState } from '../part/handStates.ts';
 import type { Pitch } from '../pitch/pitch.ts';
-import type { Fingering } from '../stopping/fingering.ts';
+import { type Fingering, fingerings } from '../stopping/fingering.ts';
+import type { Player } from '../stopping/player.ts';
 import { lowestStoppableCents } from '../stopping/reach.ts';
 import { noteRule } from './rule.ts';
 
@@ -18,8 +19,11 @@ export interface OffPitch {
   readonly fingering: Fingering | null;
   /** What comes closest when there is no fingering. */
   readonly nearest: Fingering | null;
-  /** What would help: another crook on a natural horn, playing it open where a side stops in tune, else such a side. */
-  readonly way: 'another-crook' | 'play-open' | 'another-side';
+  /**
+   * What would help: another crook on a natural horn, playing it open where a side stops in tune, else such a side; only
+   * another note where the horn does not have this one open either.
+   */
+  readonly way: 'another-crook' | 'play-open' | 'another-side' | 'another-note';
 }
 
 export const offPitch = noteRule(
@@ -30,16 +34,18 @@ export const offPitch = noteRule(
     const { horn } = player;
     if (fingering) {
       if (fingering.reasons.indexOf('off-pitch') < 0) return null;
-      const cause: OffPitch = { written, horn, fingering, nearest: null, way: wayOn(horn) };
+      const cause: OffPitch = { written, horn, fingering, nearest: null, way: wayFor(soundingCents, player) };
       return { severity: 'risky', cause };
     }
     if (reading.state === 'stopped' && soundingCents < lowestStoppableCents(player)) return null;
-    const cause: OffPitch = { written, horn, fingering: null, nearest, way: wayOn(horn) };
+    const cause: OffPitch = { written, horn, fingering: null, nearest, way: wayFor(soundingCents, player) };
     return { severity: 'impossible', cause };
   },
 );
 
-function wayOn({ natural, sides }: Horn): OffPitch['way'] {
+function wayFor(soundingCents: number, player: Player): OffPitch['way'] {
+  const { natural, sides } = player.horn;
   if (natural) return 'another-crook';
+  if (fingerings(soundingCents, 'open', player).length === 0) return 'another-note';
   return sides.some(({ fingeredNote }) => fingeredNote === 'lower-harmonic') ? 'play-open' : 'another-side';
 }

@@ -73,6 +73,7 @@ const findings: FindingWords = {
       remedy: {
         'another-crook': 'Einen anderen Bogen wählen oder den Ton ändern.',
         'play-open': 'Den Ton ändern oder offen spielen.',
+        'another-note': 'Den Ton ändern: Er liegt auch offen außerhalb des Horns.',
         'another-side': 'Auf einer F-Seite oder mit Stopfventil stopfen oder den Ton ändern.',
       }[way],
     };

@@ -71,6 +71,7 @@ const findings: FindingWords = {
       remedy: {
         'another-crook': 'Choose another crook, or change the note.',
         'play-open': 'Change the note, or play it open.',
+        'another-note': 'Change the note: it lies beyond the horn, open too.',
         'another-side': 'Stop it on an F side or with a stopping valve, or change the note.',
       }[way],
     };

@@ -71,6 +71,7 @@ const findings: FindingWords = {
       remedy: {
         'another-crook': 'Elegir otro tonillo, o cambiar la nota.',
         'play-open': 'Cambiar la nota, o tocarla abierta.',
+        'another-note': 'Cambiar la nota: ni abierta está al alcance de la trompa.',
         'another-side': 'Taparla en el lado de fa o con un cilindro de tapado, o cambiar la nota.',
       }[way],
     };

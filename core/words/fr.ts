@@ -72,6 +72,7 @@ const findings: FindingWords = {
       remedy: {
         'another-crook': 'Choisir un autre ton de rechange, ou changer la note.',
         'play-open': 'Changer la note, ou la jouer ouverte.',
+        'another-note': 'Changer la note : même ouverte, elle est hors de portée du cor.',
         'another-side': 'La boucher sur un côté en fa ou avec un piston de bouché, ou changer la note.',
       }[way],
     };

@@ -73,6 +73,7 @@ const findings: FindingWords = {
       remedy: {
         'another-crook': 'Scegliere un altro ritorto, o cambiare la nota.',
         'play-open': 'Cambiare la nota, o suonarla aperta.',
+        'another-note': 'Cambiare la nota: anche aperta è fuori dalla portata del corno.',
         'another-side': 'Chiuderla sul lato in fa o con il pistone per i chiusi, o cambiare la nota.',
       }[way],
     };

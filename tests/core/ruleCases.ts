@@ -51,6 +51,7 @@ export const CASES: { readonly [id: string]: readonly Case[] } = {
     { part: 'E5+ C4+', at: [1], horn: 'single-bflat', names: ['single horn in B♭', 'stopping valve'] },
     { part: 'F4+ E5+ D4+', at: [0, 2], horn: 'single-bflat' },
     { part: '"stop mute" G4 F2', at: [1], names: ['F2', 'play it open'] },
+    { part: 'C5+ C9+', at: [1], names: ['C9', 'beyond the horn'] },
     // A stopping mute bends by as much as the hand does.
     { part: '"stop mute" G4 E5', at: [], horn: 'single-bflat' },
   ],
