@@ -21,6 +21,7 @@ import type { ExaminedNote, OwnFingering } from '../plan/examinedNote.ts';
 import { fingeringAt, fingeringsInWords, playedOn } from '../plan/ownFingerings.ts';
 import { changesBetween, hangsOnBefore, hurryIn, type PlannedNote } from '../plan/pathCost.ts';
 import { planLine } from '../plan/plan.ts';
+import { PlannedNotes } from '../plan/plannedNotes.ts';
 import { type Fingering, fingerings, nearestFingering, type Verdict } from '../stopping/fingering.ts';
 import { playerAt, unmarkedHandState } from '../stopping/naturalHorn.ts';
 import type { RuleContext } from './rule.ts';
@@ -175,18 +176,15 @@ function naturalReading(reading: HandReading, soundingCents: number | null, play
 
 /** Lets a player's line choose its fingerings together; puts what it chooses in place of the standard ones. */
 function* planNotes(line: Line, onsetSeconds: readonly number[], notes: ExaminedNote[]): Pieces<void> {
+  const known = new PlannedNotes();
   const planned = line.map((index, at): PlannedNote => {
     const examined = notes[index]!;
     const options = playedOn(examined);
     const { state } = examined.reading;
-    if (at === 0) return { options, state, joined: null, hurry: 0 };
+    if (at === 0) return known.of(options, state, null, 0);
     const before = line[at - 1]!;
-    return {
-      options,
-      state,
-      joined: joinBetween(notes[before]!.note, index),
-      hurry: hurryIn(onsetSeconds[index]! - onsetSeconds[before]!),
-    };
+    const joined = joinBetween(notes[before]!.note, index);
+    return known.of(options, state, joined, hurryIn(onsetSeconds[index]! - onsetSeconds[before]!));
   });
   for (let at = 1; at < planned.length; at++) {
     if (at % NOTES_IN_A_PIECE === 0) yield;

@@ -9,7 +9,7 @@ import { marksFor } from '../../core/marks/marks.ts';
 import { resultOf } from '../../core/marks/result.ts';
 import { examine } from '../../core/rules/examine.ts';
 import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
-import { markedPieces, readScore } from '../../plugin/musicxml/index.ts';
+import { markSplices, readScore } from '../../plugin/musicxml/index.ts';
 import { generatePart } from '../musicxml/generate.ts';
 import type { BenchRow } from './benchRow.ts';
 import { medianMilliseconds } from './timing.ts';
@@ -121,11 +121,11 @@ function againstParse(notes: number, stoppedPercent: number): BenchRow {
 }
 
 /** The main job without the disk: what a file's bytes are turned into. */
-export function annotate(bytes: Uint8Array): Uint8Array {
+export function annotate(bytes: Uint8Array): readonly Uint8Array[] {
   const file = openScoreFile(bytes);
   const score = readScore(file.text);
   const parts = score.horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) }));
-  return file.withText(markedPieces(score, parts));
+  return file.withSplices(markSplices(score, parts));
 }
 
 function results(bytes: Uint8Array): string {

@@ -2,9 +2,9 @@
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { crc32 } from '../../plugin/musicxml/bytes/crc32.ts';
-import { openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
+import { joinedBytes, openScoreFile } from '../../plugin/musicxml/bytes/files.ts';
 import { openZip, readEntry } from '../../plugin/musicxml/bytes/zip.ts';
-import { clearMarks, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
+import { clearMarks, markSplices, readScore, writeMarks } from '../../plugin/musicxml/index.ts';
 import { corpusText, describeWithCorpus } from './corpus.ts';
 import { madeUpMarks } from './marks.ts';
 import { noteOf, smallScore } from './smallScore.ts';
@@ -36,6 +36,12 @@ function markAndClear(bytes: Uint8Array): { marked: Uint8Array; encoding: string
   const rescored = readScore(again.text);
   expect(again.withText(writeMarks(rescored, madeUpMarks(rescored)))).toEqual(marked);
   expect(again.withText(clearMarks(again.text))).toEqual(bytes);
+  // The same by changing single places of the bytes, of the file as it is and once it is sealed.
+  const splices = markSplices(score, madeUpMarks(score));
+  expect(joinedBytes(file.withSplices(splices))).toEqual(marked);
+  const sealed = openScoreFile(joinedBytes(file.withSplices(splices, { seal: 'annotate' })));
+  expect(sealed.sealedAs).toBe('annotate');
+  expect(joinedBytes(sealed.withSplices(markSplices(readScore(sealed.text), [])))).toEqual(bytes);
   return { marked, encoding: file.encoding };
 }
 

@@ -94,7 +94,7 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
   }
   if (sound !== undefined) {
     const wave = sealSound(closingSound(examined, reader));
-    warn(writeResult(sound, wave, { kind: 'sound', force, inputs: [] }));
+    warn(writeResult(sound, [wave], { kind: 'sound', force, inputs: [] }));
   }
   // A picture or a sound on standard output stays alone there.
   const files = [curve, sound].filter((file) => typeof file === 'string');

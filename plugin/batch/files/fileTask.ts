@@ -18,7 +18,7 @@ import {
 } from '../../../core/index.ts';
 import { annotatedFile } from '../../musicxml/annotate/annotatedFile.ts';
 import type { ScoreFile } from '../../musicxml/bytes/files.ts';
-import { clearMarks } from '../../musicxml/index.ts';
+import { markSplices, readScore } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine, type Say } from '../failure.ts';
 import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
@@ -101,14 +101,14 @@ function annotate(
   file: ScoreFile,
 ): Outcome {
   const { score, examinations: found, remarks } = examineText(file.text, pair.input, reading);
-  const { bytes, examinations, completions } = annotatedFile(file, score, found, {
+  const { pieces, examinations, completions } = annotatedFile(file, score, found, {
     show,
     fingerings,
     complete,
     reader,
     isSealed: sealWanted(pair, file),
   });
-  const written = write(pair, bytes, { kind: 'annotate', force });
+  const written = write(pair, pieces, { kind: 'annotate', force });
   const words = wordsFor(reader);
   const counts = countNotes(examinations);
   const remarked = [...written, ...remarks].map((say) => say(words));
@@ -131,11 +131,11 @@ function annotate(
 
 function clear({ force }: ClearTask, reader: Reader, pair: FilePair, file: ScoreFile): Outcome {
   const words = wordsFor(reader);
-  const cleared = named(pair.input, () => clearMarks(file.text));
-  const written = write(pair, file.withText(cleared), { kind: 'clear', force });
+  const splices = named(pair.input, () => markSplices(readScore(file.text), []));
+  const written = write(pair, file.withSplices(splices), { kind: 'clear', force });
   return outcome(
     pair,
-    cleared === file.text ? words.told.noMarks : words.told.marksOut,
+    splices.length === 0 ? words.told.noMarks : words.told.marksOut,
     written.map((say) => say(words)),
   );
 }
@@ -143,11 +143,11 @@ function clear({ force }: ClearTask, reader: Reader, pair: FilePair, file: Score
 /** Writes a result: onto its input where that is its place, else where it loses nobody's file. */
 function write(
   { input, output }: FilePair,
-  bytes: Uint8Array,
+  pieces: readonly Uint8Array[],
   { kind, force }: { kind: 'annotate' | 'clear'; force: boolean },
 ): readonly Say[] {
-  if (input === output && input !== STANDARD) return writeInPlace(output, bytes, force);
-  return writeResult(output, bytes, { kind, force, inputs: [input] });
+  if (input === output && input !== STANDARD) return writeInPlace(output, pieces, force);
+  return writeResult(output, pieces, { kind, force, inputs: [input] });
 }
 
 /** A file of our own making is sealed; one that is the user's, or a stream, is not. */

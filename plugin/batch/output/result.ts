@@ -3,7 +3,7 @@
  * else made, or changed, is never lost: it is only replaced where the user says so.
  */
 import { accessSync, constants, lstatSync, readlinkSync, realpathSync, type Stats, statSync } from 'node:fs';
-import { openScoreFile } from '../../musicxml/bytes/files.ts';
+import { lengthOf, openScoreFile } from '../../musicxml/bytes/files.ts';
 import { type SealKind, sealText } from '../../musicxml/bytes/seal.ts';
 import { Failure, type Say, systemReason } from '../failure.ts';
 import { readWhole } from '../files/input.ts';
@@ -29,11 +29,8 @@ export interface Permission {
  */
 export function writeOwnText(path: string, text: string, permission: OwnPermission): readonly Say[] {
   const isFile = !isStandardOutput(path);
-  return writeResult(
-    path,
-    isFile ? sealText(permission.kind, text) : new TextEncoder().encode(text),
-    permission,
-  );
+  const bytes = isFile ? sealText(permission.kind, text) : new TextEncoder().encode(text);
+  return writeResult(path, [bytes], permission);
 }
 
 interface OwnPermission extends Permission {
@@ -42,42 +39,48 @@ interface OwnPermission extends Permission {
 
 /**
  * Writes a result, `-` for standard output.
+ * @param pieces its bytes, one piece after the other
  * @returns remarks for the user: what could not be kept of a file that was replaced
  * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
  */
-export function writeResult(path: string, bytes: Uint8Array, permission: Permission): readonly Say[] {
+export function writeResult(
+  path: string,
+  pieces: readonly Uint8Array[],
+  permission: Permission,
+): readonly Say[] {
   return written(path, () => {
-    if (isStandardOutput(path)) return printBytes(bytes) ?? [];
+    if (isStandardOutput(path)) return printBytes(pieces) ?? [];
     const known = whatIsAt(path);
     if (!known) {
       refuseLinkToNothing(path);
-      return createFile(path, bytes) ?? [];
+      return createFile(path, pieces) ?? [];
     }
     if (known.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
-    if (!known.isFile()) return writeToDevice(path, bytes) ?? [];
+    if (!known.isFile()) return writeToDevice(path, pieces) ?? [];
     if (permission.inputs.some((input) => identityOf(input) === identityOf(path))) throw overInput(path);
-    if (isThere(path, known, bytes)) return [];
+    if (isThere(path, known, pieces)) return [];
     if (!permission.force) {
       if (known.size > 0 && ownKindOf(path) !== permission.kind) throw notOurs(path);
       refuseReadOnly(path, known);
     }
-    return replaceFile(realpathSync(path), bytes);
+    return replaceFile(realpathSync(path), pieces);
   });
 }
 
 /**
  * Writes a result onto the input it was made from.
+ * @param pieces its bytes, one piece after the other
  * @param force write even where the file may only be read
  * @returns remarks for the user: what could not be kept of the file
  * @throws {Failure} when it cannot be written; the file is then as it was
  */
-export function writeInPlace(path: string, bytes: Uint8Array, force: boolean): readonly Say[] {
+export function writeInPlace(path: string, pieces: readonly Uint8Array[], force: boolean): readonly Say[] {
   return written(path, () => {
     const known = statSync(path);
     if (!known.isFile()) throw new Failure(({ faults }) => faults.notPlain(path));
-    if (isThere(path, known, bytes)) return [];
+    if (isThere(path, known, pieces)) return [];
     if (!force) refuseReadOnly(path, known);
-    return replaceFile(realpathSync(path), bytes);
+    return replaceFile(realpathSync(path), pieces);
   });
 }
 
@@ -134,6 +137,12 @@ function ownKindOf(path: string): string | null {
   }
 }
 
-function isThere(path: string, { size }: Stats, bytes: Uint8Array): boolean {
-  return size === bytes.length && Buffer.compare(readWhole(path), bytes) === 0;
+function isThere(path: string, { size }: Stats, pieces: readonly Uint8Array[]): boolean {
+  if (size !== lengthOf(pieces)) return false;
+  const there = readWhole(path);
+  let end = 0;
+  return pieces.every((piece) => {
+    end += piece.length;
+    return Buffer.compare(there.subarray(end - piece.length, end), piece) === 0;
+  });
 }

@@ -4,6 +4,7 @@
  */
 import { fstatSync, statSync, writeSync } from 'node:fs';
 import { isatty } from 'node:tty';
+import { lengthOf } from '../../musicxml/bytes/files.ts';
 import { Failure, systemReason } from '../failure.ts';
 import { printable } from './printable.ts';
 
@@ -51,17 +52,18 @@ export function wasMessageLost(): boolean {
  * @throws {Failure} when they cannot be written
  */
 export function printLines(lines: readonly string[]): void {
-  printBytes(bytesOf(lines));
+  printBytes([bytesOf(lines)]);
 }
 
 /**
  * Writes bytes to standard output as they are.
+ * @param pieces the bytes, one piece after the other
  * @throws {Failure} when they cannot be written
  */
-export function printBytes(bytes: Uint8Array): void {
+export function printBytes(pieces: readonly Uint8Array[]): void {
   if (isReaderGone) return;
   try {
-    writeAll(streams.output, bytes);
+    writeAll(streams.output, pieces);
   } catch (fault) {
     if (isLeaving(fault)) isReaderGone = true;
     else throw new Failure((words) => words.faults.outputNotWritten(systemReason(fault, words)));
@@ -95,8 +97,31 @@ export function isStandardOutput(path: string): boolean {
   }
 }
 
-/** Writes all of it, waiting where the other end is not ready. */
-export function writeAll(file: number, bytes: Uint8Array): void {
+/** So many bytes of small pieces go out at a time. */
+const BLOCK_BYTES = 262_144;
+
+/**
+ * Writes all of it, waiting where the other end is not ready.
+ * @param pieces the bytes, one piece after the other
+ */
+export function writeAll(file: number, pieces: readonly Uint8Array[]): void {
+  const block = Buffer.allocUnsafe(Math.min(BLOCK_BYTES, lengthOf(pieces)));
+  let held = 0;
+  for (const piece of pieces) {
+    if (held + piece.length > block.length) {
+      writePiece(file, block.subarray(0, held));
+      held = 0;
+    }
+    if (piece.length > block.length) writePiece(file, piece);
+    else {
+      block.set(piece, held);
+      held += piece.length;
+    }
+  }
+  writePiece(file, block.subarray(0, held));
+}
+
+function writePiece(file: number, bytes: Uint8Array): void {
   for (let done = 0; done < bytes.length; ) {
     try {
       done += writeSync(file, bytes, done);
@@ -123,7 +148,7 @@ export function pause(): void {
 
 function sendToError(bytes: Uint8Array): void {
   try {
-    writeAll(streams.error, bytes);
+    writeAll(streams.error, [bytes]);
   } catch (fault) {
     if (!isLeaving(fault)) isMessageLost = true;
   }

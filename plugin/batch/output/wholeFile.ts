@@ -1,4 +1,4 @@
-/** Bytes into a file, whole: a reader of the target sees the old file or the new one, never half of one. */
+/** Bytes, in pieces, into a file, whole: a reader of the target sees the old file or the new one, never half of one. */
 import { randomBytes } from 'node:crypto';
 import {
   chmodSync,
@@ -14,6 +14,7 @@ import {
   unlinkSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { lengthOf } from '../../musicxml/bytes/files.ts';
 import { Failure } from '../failure.ts';
 import { writeAll } from './streams.ts';
 
@@ -21,14 +22,14 @@ import { writeAll } from './streams.ts';
 export type Loss = 'owner' | 'group' | 'hardLinks';
 
 /** Writes a file that is not there yet, by way of one beside it that takes its name when complete. */
-export function createFile(path: string, bytes: Uint8Array): void {
-  const beside = writeBeside(path, bytes);
+export function createFile(path: string, pieces: readonly Uint8Array[]): void {
+  const beside = writeBeside(path, pieces);
   renameOrRemove(beside, path);
 }
 
 /** Writes to what is no plain file: a device, a pipe. */
-export function writeToDevice(path: string, bytes: Uint8Array): void {
-  writeTo(openSync(path, 'w'), bytes);
+export function writeToDevice(path: string, pieces: readonly Uint8Array[]): void {
+  writeTo(openSync(path, 'w'), pieces);
 }
 
 /**
@@ -37,9 +38,9 @@ export function writeToDevice(path: string, bytes: Uint8Array): void {
  * @param path the file itself, not a link to it
  * @returns what could not be kept
  */
-export function replaceFile(path: string, bytes: Uint8Array): readonly Loss[] {
+export function replaceFile(path: string, pieces: readonly Uint8Array[]): readonly Loss[] {
   const known = statSync(path);
-  const beside = writeBeside(path, bytes);
+  const beside = writeBeside(path, pieces);
   let losses: readonly Loss[];
   try {
     losses = lossesOf(beside, known);
@@ -50,7 +51,7 @@ export function replaceFile(path: string, bytes: Uint8Array): readonly Loss[] {
   }
   if (losses.length > 0 && mayWrite(path)) {
     unlinkSync(beside);
-    overwrite(path, bytes);
+    overwrite(path, pieces);
     return [];
   }
   renameOrRemove(beside, path);
@@ -80,14 +81,14 @@ function mayWrite(path: string): boolean {
 }
 
 /** Writes into a file where it stands; a copy of what it held lies beside it until that has come to a good end. */
-function overwrite(path: string, bytes: Uint8Array): void {
+function overwrite(path: string, pieces: readonly Uint8Array[]): void {
   const before = readFileSync(path);
-  const copy = writeBeside(path, before);
+  const copy = writeBeside(path, [before]);
   try {
-    fill(path, bytes);
+    fill(path, pieces);
   } catch (fault) {
     try {
-      fill(path, before);
+      fill(path, [before]);
     } catch {
       throw new Failure(({ faults }) => faults.notPutBack(path, copy));
     }
@@ -98,11 +99,11 @@ function overwrite(path: string, bytes: Uint8Array): void {
 }
 
 /** Shortens last, so that putting the old content back needs no more room than there was. */
-function fill(path: string, bytes: Uint8Array): void {
+function fill(path: string, pieces: readonly Uint8Array[]): void {
   const file = openSync(path, 'r+');
   try {
-    writeAll(file, bytes);
-    ftruncateSync(file, bytes.length);
+    writeAll(file, pieces);
+    ftruncateSync(file, lengthOf(pieces));
     fsyncSync(file);
   } finally {
     closeSync(file);
@@ -110,11 +111,11 @@ function fill(path: string, bytes: Uint8Array): void {
 }
 
 /** A new file in the same folder, so on the same disk: only there is a rename one step. */
-function writeBeside(path: string, bytes: Uint8Array): string {
+function writeBeside(path: string, pieces: readonly Uint8Array[]): string {
   const beside = join(dirname(path), `.bellhand-${randomBytes(6).toString('hex')}.tmp`);
   const file = openSync(beside, 'wx', 0o666);
   try {
-    writeTo(file, bytes);
+    writeTo(file, pieces);
   } catch (fault) {
     unlinkSync(beside);
     throw fault;
@@ -131,9 +132,9 @@ function renameOrRemove(beside: string, path: string): void {
   }
 }
 
-function writeTo(file: number, bytes: Uint8Array): void {
+function writeTo(file: number, pieces: readonly Uint8Array[]): void {
   try {
-    writeAll(file, bytes);
+    writeAll(file, pieces);
     try {
       fsyncSync(file);
     } catch {

@@ -1,4 +1,4 @@
-/** A score file with the marks of its examined horns, as bytes: what annotate writes, whoever asks for it. */
+/** A score file with the marks of its examined horns, in bytes: what annotate writes, whoever asks for it. */
 import {
   completionsFor,
   type Examination,
@@ -12,7 +12,7 @@ import {
 } from '../../../core/index.ts';
 import type { Finish, ScoreFile } from '../bytes/scoreFile.ts';
 import type { Score } from '../read/score.ts';
-import { markedPieces } from '../write/writeMarks.ts';
+import { markSplices } from '../write/writeMarks.ts';
 import { completedMarks } from './completedMarks.ts';
 
 /** What is written over the notes, and into the part. */
@@ -29,7 +29,8 @@ export interface Annotating {
 
 /** The file, and what went into it. */
 export interface AnnotatedFile {
-  readonly bytes: Uint8Array;
+  /** One piece after the other. */
+  readonly pieces: readonly Uint8Array[];
   /** As they are after completing. */
   readonly examinations: readonly Examination[];
   readonly completions: readonly Repair[];
@@ -62,8 +63,8 @@ export function annotatedFile(
     // What was unmarked is kept as it was packed, so that clearing gives back the very same archive.
     keep: isUntouched ? 'this' : 'earlier',
   };
-  const bytes = file.withText(markedPieces(score, parts, { fingerings }), finish);
-  return { bytes, examinations, completions: completions.flat() };
+  const pieces = file.withSplices(markSplices(score, parts, { fingerings }), finish);
+  return { pieces, examinations, completions: completions.flat() };
 }
 
 /** With fingerings, notes that show nothing else are marked too, for their valves. */

@@ -7,16 +7,22 @@ export interface EncodedText {
   /** The encoding as a user would call it: `UTF-8`, `UTF-16LE`, `ISO-8859-1`, … */
   readonly encoding: string;
   /**
-   * Holds a text, given in pieces, in bytes the same way. Characters that the encoding cannot hold become numeric
-   * character references.
+   * Holds another text in bytes the same way. Characters that the encoding cannot hold become numeric character
+   * references.
    */
-  encode(pieces: readonly string[]): Uint8Array;
+  encode(text: string): Uint8Array;
+  /** Tells where characters of the text begin in its bytes; to be asked for ever later ones. */
+  byteOffsets(): ByteOffsets;
 }
+
+/** Where the character at an offset in a text begins in its bytes. */
+export type ByteOffsets = (offset: number) => number;
 
 interface Encoding {
   readonly name: string;
   decode(bytes: Uint8Array): string;
-  encode(pieces: readonly string[]): Uint8Array;
+  encode(text: string): Uint8Array;
+  byteOffsets(text: string, bytes: Uint8Array): ByteOffsets;
 }
 
 /**
@@ -28,12 +34,17 @@ interface Encoding {
 export function decodeText(bytes: Uint8Array): EncodedText {
   const encoding = encodingOf(bytes);
   try {
-    return { text: encoding.decode(bytes), encoding: encoding.name, encode: encoding.encode };
+    return decoded(bytes, encoding);
   } catch (error) {
     if (encoding !== UTF_8) throw error;
     // Bytes that are no UTF-8 after all are each taken for one character, so that they can be kept as they are.
-    return { text: LATIN_1.decode(bytes), encoding: LATIN_1.name, encode: LATIN_1.encode };
+    return decoded(bytes, LATIN_1);
   }
+}
+
+function decoded(bytes: Uint8Array, { name, decode, encode, byteOffsets }: Encoding): EncodedText {
+  const text = decode(bytes);
+  return { text, encoding: name, encode, byteOffsets: () => byteOffsets(text, bytes) };
 }
 
 function encodingOf(bytes: Uint8Array): Encoding {
@@ -51,7 +62,8 @@ function encodingOf(bytes: Uint8Array): Encoding {
 const UTF_8: Encoding = {
   name: 'UTF-8',
   decode: (bytes) => new TextDecoder('utf-8', { ignoreBOM: true, fatal: true }).decode(bytes),
-  encode: encodeUtf8,
+  encode: (text) => new TextEncoder().encode(text),
+  byteOffsets: utf8Offsets,
 };
 
 const LATIN_1: Encoding = {
@@ -61,28 +73,25 @@ const LATIN_1: Encoding = {
     bytes.some((byte) => byte >= 0x80 && byte < 0xa0)
       ? fromCodes(Uint16Array.from(bytes))
       : new TextDecoder('windows-1252').decode(bytes),
-  encode: (pieces) => encodeBy(pieces, (code) => (code < 256 ? code : -1)),
+  encode: (text) => encodeBy(text, (code) => (code < 256 ? code : -1)),
+  byteOffsets: oneByteEach,
 };
 
-/** Piece by piece, since joining a large text that is plain but for a few characters costs more than encoding it. */
-function encodeUtf8(pieces: readonly string[]): Uint8Array {
-  const encoder = new TextEncoder();
-  const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
-  let bytes = new Uint8Array(length + (length >> 4) + 64);
-  let at = 0;
-  for (const piece of pieces) {
-    let rest = piece;
-    while (rest !== '') {
-      const { read, written } = encoder.encodeInto(rest, bytes.subarray(at));
-      at += written;
-      rest = rest.slice(read);
-      if (rest === '') break;
-      const larger = new Uint8Array(2 * bytes.length);
-      larger.set(bytes);
-      bytes = larger;
-    }
-  }
-  return bytes.subarray(0, at);
+function oneByteEach(): ByteOffsets {
+  return (offset) => offset;
+}
+
+/** Counts what takes more than a byte, from one character asked for to the next. */
+function utf8Offsets(text: string, bytes: Uint8Array): ByteOffsets {
+  if (bytes.length === text.length) return oneByteEach();
+  const wide = /[\u0080-\uffff]+/g;
+  let run = wide.exec(text);
+  let more = 0;
+  return (offset) => {
+    for (; run && run.index < offset; run = wide.exec(text))
+      more += new TextEncoder().encode(run[0]).length - run[0].length;
+    return offset + more;
+  };
 }
 
 /** Read and written by hand, since a decoder would not keep a half of a pair that stands alone. */
@@ -98,18 +107,16 @@ function utf16(name: string, isBigEndian: boolean): Encoding {
       for (let i = 0; i < codes.length; i++) codes[i] = bytes[2 * i + high]! * 256 + bytes[2 * i + 1 - high]!;
       return fromCodes(codes);
     },
-    encode(pieces) {
-      const bytes = new Uint8Array(2 * pieces.reduce((sum, piece) => sum + piece.length, 0));
-      let at = 0;
-      for (const piece of pieces) {
-        for (let i = 0; i < piece.length; i++, at += 2) {
-          const code = piece.charCodeAt(i);
-          bytes[at + high] = code >> 8;
-          bytes[at + 1 - high] = code & 255;
-        }
+    encode(text) {
+      const bytes = new Uint8Array(2 * text.length);
+      for (let i = 0; i < text.length; i++) {
+        const code = text.charCodeAt(i);
+        bytes[2 * i + high] = code >> 8;
+        bytes[2 * i + 1 - high] = code & 255;
       }
       return bytes;
     },
+    byteOffsets: () => (offset) => 2 * offset,
   };
 }
 
@@ -125,7 +132,8 @@ function singleByte(label: string): Encoding {
   return {
     name: decoder.encoding,
     decode: (bytes) => decoder.decode(bytes),
-    encode: (pieces) => encodeBy(pieces, (code) => byteOf.get(code) ?? -1),
+    encode: (text) => encodeBy(text, (code) => byteOf.get(code) ?? -1),
+    byteOffsets: oneByteEach,
   };
 }
 
@@ -137,11 +145,10 @@ function decoderOf(label: string) {
   }
 }
 
-function encodeBy(pieces: readonly string[], byteOf: (code: number) => number): Uint8Array {
-  const held = pieces.map((piece) => withReferences(piece, byteOf));
-  const bytes = new Uint8Array(held.reduce((sum, piece) => sum + piece.length, 0));
-  let at = 0;
-  for (const piece of held) for (let i = 0; i < piece.length; i++) bytes[at++] = byteOf(piece.charCodeAt(i));
+function encodeBy(text: string, byteOf: (code: number) => number): Uint8Array {
+  const held = withReferences(text, byteOf);
+  const bytes = new Uint8Array(held.length);
+  for (let i = 0; i < held.length; i++) bytes[i] = byteOf(held.charCodeAt(i));
   return bytes;
 }
 

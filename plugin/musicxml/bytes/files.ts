@@ -1,2 +1,4 @@
 /** The bytes part of the MusicXML door: encodings and compressed files. Needs TextDecoder and fflate, so not for the host. */
+
+export * from './pieces.ts';
 export * from './scoreFile.ts';

@@ -1,7 +1,9 @@
 /** A score file, plain or compressed, as bytes on the outside and text on the inside. */
 import { type Keep, openContainer } from './container.ts';
 import { decodeText } from './encodings.ts';
+import { joinedBytes } from './pieces.ts';
 import { type SealKind, sealFor, unseal } from './seal.ts';
+import { type Splice, splicedBytes } from './splices.ts';
 import { isZip } from './zip.ts';
 
 export interface ScoreFile {
@@ -14,10 +16,16 @@ export interface ScoreFile {
   /** What made the file, when it carries a true seal: nobody has changed it since; else `null`. */
   readonly sealedAs: string | null;
   /**
-   * The file's bytes with another text, whole or in pieces, in place of this one. The same text gives the same bytes,
-   * but for a seal that is put on or left out.
+   * The file's bytes with another text in place of this one. The same text gives the same bytes, but for a seal that is
+   * put on or left out.
    */
-  withText(text: string | readonly string[], finish?: Finish): Uint8Array;
+  withText(text: string, finish?: Finish): Uint8Array;
+  /**
+   * The same for a text that is this one but for some places of its music. The bytes come in pieces, most of them
+   * stretches of those that were opened: a large score need not lie there twice.
+   * @param splices in the order of the text, none reaching into another
+   */
+  withSplices(splices: readonly Splice[], finish?: Finish): readonly Uint8Array[];
 }
 
 /** How a file is finished. */
@@ -30,47 +38,40 @@ export interface Finish {
 
 /**
  * Opens the bytes of a .musicxml, .xml or .mxl file; which of them it is shows in the bytes, not in the name.
+ * @param bytes must stay as they are as long as the file is used
  * @throws {ScoreError} when the bytes cannot be read as text, or the archive is damaged or holds no score
  */
 export function openScoreFile(bytes: Uint8Array): ScoreFile {
   const container = isZip(bytes) ? openContainer(bytes) : null;
   const content = container ? container.score : bytes;
   const beside = container?.beside ?? '';
-  // What is kept of a plain file is its text alone: large scores need the room.
-  const archive = container ? bytes : null;
-  const { text: whole, encoding, encode } = decodeText(content);
-  const { text, seal: found, kind } = unseal(whole);
-  const unsealedLength = content.length - encode([found]).length;
-  const isTrue =
-    kind !== null && sealFor(kind as SealKind, content.subarray(0, unsealedLength), beside) === found;
+  const { text: whole, encoding, encode, byteOffsets } = decodeText(content);
+  const { text, seal: found, behind, kind } = unseal(whole);
+  const unsealed = content.subarray(0, content.length - encode(found).length);
+  const isTrue = kind !== null && sealFor(kind as SealKind, [unsealed], beside) === found;
+  const finished = (
+    pieces: readonly Uint8Array[],
+    isSame: boolean,
+    finish: Finish,
+  ): readonly Uint8Array[] => {
+    const { seal = null, keep = 'nothing' } = finish;
+    const ending = seal === null ? '' : sealFor(seal, pieces, beside);
+    const sealed = ending === '' ? pieces : [...pieces, encode(ending)];
+    if (!container) return sealed;
+    // Packing anew would give another archive.
+    return [
+      isSame && ending === found ? new Uint8Array(bytes) : container.withScore(joinedBytes(sealed), keep),
+    ];
+  };
   return {
     text,
     encoding,
     entryName: container ? container.scoreName : null,
     sealedAs: isTrue ? kind : null,
-    withText(changed, { seal = null, keep = 'nothing' } = {}) {
-      const pieces = typeof changed === 'string' ? [changed] : changed;
-      const encoded = encode(pieces);
-      const ending = seal === null ? '' : sealFor(seal, encoded, beside);
-      // Packing anew would give another archive.
-      if (archive && pieces.length === 1 && pieces[0] === text && ending === found)
-        return new Uint8Array(archive);
-      const finished = ending === '' ? encoded : joined(encoded, encode([ending]));
-      return container ? container.withScore(finished, keep) : finished;
+    withText: (changed, finish = {}) => joinedBytes(finished([encode(changed)], changed === text, finish)),
+    withSplices(splices, finish = {}) {
+      const pieces = splicedBytes(unsealed, splices, byteOffsets(), encode);
+      return finished([...pieces, encode(behind)], splices.length === 0, finish);
     },
   };
-}
-
-/** Encoding leaves room behind a large text, which is not copied for the sake of one line. */
-function joined(bytes: Uint8Array, ending: Uint8Array): Uint8Array {
-  const length = bytes.length + ending.length;
-  if (bytes.byteOffset + length <= bytes.buffer.byteLength) {
-    const longer = new Uint8Array(bytes.buffer, bytes.byteOffset, length);
-    longer.set(ending, bytes.length);
-    return longer;
-  }
-  const whole = new Uint8Array(length);
-  whole.set(bytes);
-  whole.set(ending, bytes.length);
-  return whole;
 }

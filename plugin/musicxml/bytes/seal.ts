@@ -12,6 +12,8 @@ export interface Unsealed {
   readonly text: string;
   /** The seal as it stands in the text; empty where there is none. */
   readonly seal: string;
+  /** The white space at the end of it, which is no part of ours. */
+  readonly behind: string;
   /** What made the file; `null` where there is no seal. */
   readonly kind: string | null;
 }
@@ -22,11 +24,12 @@ const TAIL = 200;
 
 /**
  * The seal for these bytes.
+ * @param pieces the bytes, one piece after the other
  * @param beside what else belongs to the file: the other entries of an archive
  */
-export function sealFor(kind: SealKind, bytes: Uint8Array, beside = ''): string {
+export function sealFor(kind: SealKind, pieces: readonly Uint8Array[], beside = ''): string {
   const besides = Uint8Array.from(Array.from(beside, (character) => character.codePointAt(0)! & 255));
-  const sum = crc32(besides, crc32(bytes));
+  const sum = [...pieces, besides].reduce((before, piece) => crc32(piece, before), 0);
   return `<!-- bellhand ${kind} ${sum.toString(16).padStart(8, '0')} -->\n`;
 }
 
@@ -34,13 +37,14 @@ export function sealFor(kind: SealKind, bytes: Uint8Array, beside = ''): string 
 export function unseal(text: string): Unsealed {
   const tailAt = Math.max(0, text.length - TAIL);
   const found = SEAL.exec(text.slice(tailAt));
-  if (!found) return { text, seal: '', kind: null };
+  if (!found) return { text, seal: '', behind: '', kind: null };
   const at = tailAt + found.index;
-  return { text: text.slice(0, at) + found[2]!, seal: text.slice(at), kind: found[1]! };
+  const [, kind, behind] = found;
+  return { text: text.slice(0, at) + behind!, seal: text.slice(at), behind: behind!, kind: kind! };
 }
 
 /** A text in UTF-8 with its seal. */
 export function sealText(kind: SealKind, text: string): Uint8Array {
   const bytes = new TextEncoder().encode(text);
-  return new TextEncoder().encode(text + sealFor(kind, bytes));
+  return new TextEncoder().encode(text + sealFor(kind, [bytes]));
 }

@@ -17,42 +17,53 @@ const HAS_COLOUR = 1;
 const STATES_VOICE = 2;
 const STATES_STAFF = 4;
 
+/** Numbers of one note. */
+const WIDTH = 4;
+
 /** A part’s notes where they stand in the text, by note index. Kept as bare numbers: a part has many notes, and few get a mark. */
 export class NotesInText {
-  private readonly starts: number[] = [];
-  private readonly chordStarts: number[] = [];
-  private readonly notationsAts: number[] = [];
-  private readonly flags: number[] = [];
+  private count = 0;
+  /** Of each note its start, its chord's, where notations go, and what is true of it. */
+  private numbers = new Int32Array(64 * WIDTH);
 
   get length(): number {
-    return this.starts.length;
+    return this.count;
   }
 
   add(note: NoteInText): void {
-    this.starts.push(note.start);
-    this.chordStarts.push(note.chordStart);
-    this.notationsAts.push(note.notationsAt);
-    this.flags.push(
+    const at = this.count * WIDTH;
+    if (at === this.numbers.length) this.grow();
+    this.numbers[at] = note.start;
+    this.numbers[at + 1] = note.chordStart;
+    this.numbers[at + 2] = note.notationsAt;
+    this.numbers[at + 3] =
       (note.hasColour ? HAS_COLOUR : 0) |
-        (note.statesVoice ? STATES_VOICE : 0) |
-        (note.statesStaff ? STATES_STAFF : 0),
-    );
+      (note.statesVoice ? STATES_VOICE : 0) |
+      (note.statesStaff ? STATES_STAFF : 0);
+    this.count += 1;
   }
 
   /** @throws {RangeError} when the part has no note of this index */
   at(noteIndex: number): NoteInText {
-    const start = this.starts[noteIndex];
-    const flags = this.flags[noteIndex];
-    if (start === undefined || flags === undefined) {
+    const { numbers } = this;
+    const at = noteIndex * WIDTH;
+    if (!(noteIndex >= 0 && noteIndex < this.length && noteIndex % 1 === 0)) {
       throw new RangeError(`"noteIndex" must be an integer 0–${this.length - 1}, got ${noteIndex}`);
     }
+    const flags = numbers[at + 3]!;
     return {
-      start,
-      chordStart: this.chordStarts[noteIndex]!,
-      notationsAt: this.notationsAts[noteIndex]!,
+      start: numbers[at]!,
+      chordStart: numbers[at + 1]!,
+      notationsAt: numbers[at + 2]!,
       hasColour: (flags & HAS_COLOUR) !== 0,
       statesVoice: (flags & STATES_VOICE) !== 0,
       statesStaff: (flags & STATES_STAFF) !== 0,
     };
+  }
+
+  private grow(): void {
+    const more = new Int32Array(2 * this.numbers.length);
+    more.set(this.numbers);
+    this.numbers = more;
   }
 }

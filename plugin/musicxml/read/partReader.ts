@@ -14,7 +14,7 @@ import { NotesInText } from './notesInText.ts';
 import { OpenChord } from './openChord.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
-import { headOf, type ReadNote } from './readNote.ts';
+import { headOf, MeasureNotes, type ReadNote } from './readNote.ts';
 import type { HornPart, MeasureSpan } from './score.ts';
 import type { Attributes, ElementReader, Source } from './source.ts';
 import type { TempoMarks } from './tempoMarks.ts';
@@ -37,7 +37,7 @@ export class PartReader implements NoteListener {
   private readonly notesInText = new NotesInText();
   private words: PassageWord[] = [];
   private rests: PassageRest[] = [];
-  private measureNotes: ReadNote[] = [];
+  private readonly measureNotes = new MeasureNotes();
   private claims: ColourClaim[] = [];
   /** Those of the measure that have a colour. */
   private unplayed: UnplayedNote[] = [];
@@ -118,17 +118,17 @@ export class PartReader implements NoteListener {
     this.joins.endMeasure();
     if (this.claims.length > 0) {
       const { claims, measureNotes, unplayed, source } = this;
-      source.ownSpans.push(...settleClaims(claims, measureNotes, unplayed, source.text));
+      source.ownSpans.push(...settleClaims(claims, measureNotes.all, unplayed, source.text));
       this.claims = [];
     }
     this.unplayed = [];
-    for (const read of inPlayingOrder(this.measureNotes, onsetOf)) {
+    for (const read of inPlayingOrder(this.measureNotes.all, onsetOf)) {
       read.note.index = this.notes.length;
       this.notes.push(read.note);
       this.notesInText.add(read);
       read.note.chordHead = headOf(read).note.index;
     }
-    this.measureNotes = [];
+    this.measureNotes.clear();
   }
 
   /** The whole part, once the score has been read to its end. */
@@ -178,39 +178,34 @@ export class PartReader implements NoteListener {
     const transposition = this.transpositions.at(staff, onsetQuarters);
     const isColoured = note.colour !== null && !BLACK.test(note.colour);
     const { noteheadColour, sign, fingering, isGrace, joinEnds } = content;
-    const read: ReadNote = {
-      note: {
-        index: 0,
-        measureIndex: clock.measureIndex,
-        measure: clock.measure,
-        beat: clock.beatAt(chord.onset),
-        onsetQuarters,
-        durationQuarters: isGrace ? 0 : clock.quarters(content.ticks),
-        grace: isGrace,
-        staff,
-        voice: content.voice ?? chord.voice ?? '1',
-        chordRank: 0,
-        chordHead: 0,
-        written: this.transpositions.written(pitch, transposition, staff, onsetQuarters),
-        transposition,
-        clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
-        sign,
-        fingering,
-        joins: NO_JOINS,
-        userColour: isColoured || (noteheadColour !== null && !BLACK.test(noteheadColour)),
-      },
-      start: note.start,
-      chordStart: chord.start,
-      notationsAt: note.notationsAt,
-      hasColour: note.colour !== null,
-      statesVoice: content.voice !== null || chord.voice !== null,
-      statesStaff: content.staff !== null || chord.staff !== null,
-      head: null,
-      members: null,
-      ownSign: sign,
-    };
+    const read = this.measureNotes.add({
+      index: 0,
+      measureIndex: clock.measureIndex,
+      measure: clock.measure,
+      beat: clock.beatAt(chord.onset),
+      onsetQuarters,
+      durationQuarters: isGrace ? 0 : clock.quarters(content.ticks),
+      grace: isGrace,
+      staff,
+      voice: content.voice ?? chord.voice ?? '1',
+      chordRank: 0,
+      chordHead: 0,
+      written: this.transpositions.written(pitch, transposition, staff, onsetQuarters),
+      transposition,
+      clef: this.attributes.clefs.at(staff, onsetQuarters) ?? 'treble',
+      sign,
+      fingering,
+      joins: NO_JOINS,
+      userColour: isColoured || (noteheadColour !== null && !BLACK.test(noteheadColour)),
+    });
+    read.start = note.start;
+    read.chordStart = chord.start;
+    read.notationsAt = note.notationsAt;
+    read.hasColour = note.colour !== null;
+    read.statesVoice = content.voice !== null || chord.voice !== null;
+    read.statesStaff = content.staff !== null || chord.staff !== null;
+    read.ownSign = sign;
     this.source.keep(1);
-    this.measureNotes.push(read);
     chord.add(read);
     const hiddenSlurs = chord.takeHiddenSlurs();
     if (content.startsTie || content.endsTie || content.hasBend || joinEnds.length > 0 || hiddenSlurs) {

@@ -3,16 +3,55 @@ import { type HandSign, pitchCents } from '../../../core/index.ts';
 import type { OpenNote } from './joins.ts';
 import type { NoteInText } from './notesInText.ts';
 
-/** A note of a part that is still being read. */
-export interface ReadNote extends NoteInText {
-  readonly note: OpenNote;
-  hasColour: boolean;
+/** A note of the measure that is being read. */
+export interface ReadNote extends Filled<NoteInText> {
+  note: OpenNote;
   /** The first printed note of its chord, or `null` when it is that note itself. */
   head: ReadNote | null;
   /** Of a head: every note of the chord, by rank once it is settled, or `null` when single. */
   members: ReadNote[] | null;
   /** The sign printed at this very note. */
-  readonly ownSign: HandSign | null;
+  ownSign: HandSign | null;
+}
+
+type Filled<T> = { -readonly [field in keyof T]: T[field] };
+
+/** The notes of one measure, whose objects serve the next measure again: a part has many notes, and needs each of them only so long. */
+export class MeasureNotes {
+  /** In the order of the text. */
+  readonly all: ReadNote[] = [];
+  private readonly kept: ReadNote[] = [];
+
+  /** Takes a note, all of whose other fields are to be filled. */
+  add(note: OpenNote): ReadNote {
+    const read = this.kept[this.all.length] ?? emptyNote(note);
+    this.kept[this.all.length] = read;
+    this.all.push(read);
+    read.note = note;
+    read.head = null;
+    read.members = null;
+    return read;
+  }
+
+  /** Makes room for the next measure. */
+  clear(): void {
+    this.all.length = 0;
+  }
+}
+
+function emptyNote(note: OpenNote): ReadNote {
+  return {
+    note,
+    start: 0,
+    chordStart: 0,
+    notationsAt: 0,
+    hasColour: false,
+    statesVoice: false,
+    statesStaff: false,
+    head: null,
+    members: null,
+    ownSign: null,
+  };
 }
 
 /** The first printed note of a note's chord. */

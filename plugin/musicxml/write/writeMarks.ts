@@ -7,10 +7,11 @@ import {
   markText,
   type PassageNote,
 } from '../../../core/index.ts';
+import { type Splice, splicedText } from '../bytes/splices.ts';
 import type { NoteInText } from '../read/notesInText.ts';
 import { OWN_SIGN } from '../read/ownMarks.ts';
 import { readScore } from '../read/readScore.ts';
-import type { HornPart, Score, Span } from '../read/score.ts';
+import type { HornPart, Score } from '../read/score.ts';
 import { indentBefore, lineEndOf } from '../read/whitespace.ts';
 
 /** Something a part lacks and gets from us: the sign under a stopped word, the word that ends a stopped passage. */
@@ -36,21 +37,22 @@ export interface WriteOptions {
  * @throws {RangeError} when a part or note is not in the score
  */
 export function writeMarks(score: Score, parts: readonly PartMarks[], options: WriteOptions = {}): string {
-  return markedPieces(score, parts, options).join('');
+  return splicedText(score.text, markSplices(score, parts, options));
 }
 
 /**
- * The same text in pieces, for those who turn it into bytes at once and need not have it whole.
+ * The same as changes of the score's text, for those who turn it into bytes at once and need not have it whole.
+ * @returns in the order of the text, none reaching into another
  * @throws {RangeError} when a part or note is not in the score
  */
-export function markedPieces(
+export function markSplices(
   score: Score,
   parts: readonly PartMarks[],
   options: WriteOptions = {},
-): readonly string[] {
+): readonly Splice[] {
   const writer = new MarkWriter(score, options);
   for (const part of parts) writer.addPart(part);
-  return writer.write();
+  return writer.splices();
 }
 
 /**
@@ -61,9 +63,7 @@ export function clearMarks(text: string): string {
   return writeMarks(readScore(text), []);
 }
 
-/** A change at one offset: what is there until `end` gives way to `text`. */
-interface Edit extends Span {
-  readonly text: string;
+interface Edit extends Splice {
   /** The order edits were made in. */
   readonly order: number;
 }
@@ -98,19 +98,15 @@ class MarkWriter {
     for (const mark of inPrintingOrder(marks, horn.passage.notes)) this.mark(horn, mark);
   }
 
-  write(): readonly string[] {
-    const { text } = this.score;
+  splices(): readonly Splice[] {
     // At one offset what is put in comes before what is taken out, and in the order it was added.
     this.edits.sort((a, b) => a.start - b.start || a.end - b.end || a.order - b.order);
-    const pieces: string[] = [];
     let done = 0;
-    for (const edit of this.edits) {
-      if (edit.start > done) pieces.push(text.slice(done, edit.start));
-      pieces.push(edit.text);
-      if (edit.end > done) done = edit.end;
-    }
-    pieces.push(text.slice(done));
-    return pieces;
+    return this.edits.map(({ start, end, text }) => {
+      const from = Math.max(start, done);
+      done = Math.max(end, done);
+      return { start: from, end: done, text };
+    });
   }
 
   private mark(horn: HornPart, { noteIndex, lines, valves, colour }: Mark): void {

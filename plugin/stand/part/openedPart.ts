@@ -11,6 +11,7 @@ import {
   type Transposition,
 } from '../../../core/index.ts';
 import { annotatedFile } from '../../musicxml/annotate/annotatedFile.ts';
+import { joinedBytes } from '../../musicxml/bytes/pieces.ts';
 import { ScoreError } from '../../musicxml/bytes/scoreError.ts';
 import { openScoreFile, type ScoreFile } from '../../musicxml/bytes/scoreFile.ts';
 import { inKey, isWithoutKey } from '../../musicxml/read/keyed.ts';
@@ -92,12 +93,14 @@ export function written(kind: 'marked' | 'completed' | 'cleared'): ShelvedFile |
   const bytes =
     kind === 'cleared'
       ? file.withText(clearMarks(file.text))
-      : annotatedFile(file, score, examinations.value, {
-          show: show.value,
-          fingerings: false,
-          complete: kind === 'completed',
-          reader: reader.value,
-          isSealed: true,
-        }).bytes;
+      : joinedBytes(
+          annotatedFile(file, score, examinations.value, {
+            show: show.value,
+            fingerings: false,
+            complete: kind === 'completed',
+            reader: reader.value,
+            isSealed: true,
+          }).pieces,
+        );
   return { name: name.replace(/(\.[^.]*)?$/, `.${kind}$1`), bytes };
 }
