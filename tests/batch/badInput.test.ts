@@ -136,6 +136,21 @@ test.each([
     says: ['cannot be written', 'check the path'],
   },
   {
+    what: 'a course under a file',
+    args: ['course', '--weeks', '1', '-o', 'part.musicxml/weeks'],
+    says: ['part.musicxml/weeks', 'cannot be made', 'a file and not a folder'],
+  },
+  // Linux makes no folder there, and says of one that is there that it is not.
+  ...(process.platform === 'linux'
+    ? [
+        {
+          what: 'a target folder where none can be',
+          args: ['annotate', 'part.musicxml', '-o', '/proc/none/'],
+          says: ['/proc/none/', 'cannot be made'],
+        },
+      ]
+    : []),
+  {
     what: 'a target folder under a file',
     args: ['annotate', 'part.musicxml', '-o', 'part.musicxml/'],
     says: ['part.musicxml/', 'folder'],

@@ -1,15 +1,15 @@
 /** `bellhand course`: composes a folder of lessons, one a week, that grow from one to the next. */
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { composeCourse, MOST_WEEKS, type Reader } from '../../../core/index.ts';
 import { documentText } from '../../etude/documentText.ts';
 import { sheetText } from '../../etude/sheetText.ts';
-import { Failure, systemReason } from '../failure.ts';
+import { Failure } from '../failure.ts';
 import { type ComposingOptions, endsOf, seedFrom, withComposingOptions } from '../options/etudeOptions.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { numberBetween } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { makeFolder } from '../output/folder.ts';
 import { writeOwnText } from '../output/result.ts';
 import { printLines, warnLines } from '../output/streams.ts';
 import { wordsFor } from '../reader.ts';
@@ -44,11 +44,7 @@ function writeCourse(options: CourseOptions, reader: Reader): void {
   });
   if (!result.ok) throw new Failure(() => result.reason);
   const folder = options.output ?? `course-${seed}`;
-  try {
-    mkdirSync(folder, { recursive: true });
-  } catch (fault) {
-    throw new Failure((words) => words.faults.folderNotMade(folder, systemReason(fault, words)));
-  }
+  makeFolder(folder);
   const ending = copy === 'plain' ? '-plain' : '';
   const lines = result.sheets.map((sheet, i) => {
     const path = join(folder, `week-${i < 9 ? '0' : ''}${i + 1}${ending}.musicxml`);

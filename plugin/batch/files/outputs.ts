@@ -1,7 +1,7 @@
 /** Where results go: a new file beside each input unless told otherwise, and never silently onto an input. */
-import { mkdirSync } from 'node:fs';
 import { basename, dirname, join, parse } from 'node:path';
-import { Failure, systemReason } from '../failure.ts';
+import { Failure } from '../failure.ts';
+import { makeFolder } from '../output/folder.ts';
 import { identityOf, whatIsAt } from '../output/place.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
 
@@ -78,14 +78,6 @@ export function resultName(input: string, word: NameWord): string {
 
 function takesMany(output: string): boolean {
   return /[\\/]$/.test(output) || whatIsAt(output)?.isDirectory() === true;
-}
-
-function makeFolder(path: string): void {
-  try {
-    mkdirSync(path, { recursive: true });
-  } catch (fault) {
-    throw new Failure((words) => words.faults.folderNotMade(path, systemReason(fault, words)));
-  }
 }
 
 function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
