@@ -7,6 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // Ends what hangs. A busy machine takes its time, and that is no fault.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     // Some files mostly wait for editors, so three at once keep two cores at work.
     maxWorkers: 3,
     // What is built runs as it is.
