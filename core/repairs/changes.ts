@@ -42,16 +42,34 @@ export function unjoined(notes: Notes, from: number, to: number, kinds: readonly
 /** Takes out the slurs under which both of two neighbours stand. @returns none when there are none */
 export function unslurred(notes: Notes, from: number, to: number): Repair[] {
   const { staff, voice } = notes[from]!.note;
+  const reach = slurReach(notes);
+  const end = notes[to]!.note.chordHead;
   const steps: RepairStep[] = [];
-  for (const { note } of notes) {
-    if (note.index > from) break;
-    if (note.joins.length === 0 || note.staff !== staff || note.voice !== voice) continue;
+  let first = from + 1;
+  while (first > 0 && reach[first - 1]! >= end) first -= 1;
+  for (const { note } of notes.slice(first, from + 1)) {
+    if (note.staff !== staff || note.voice !== voice) continue;
     for (const join of note.joins)
-      if (join.kind === 'slur' && join.to >= notes[to]!.note.chordHead)
+      if (join.kind === 'slur' && join.to >= end)
         steps.push({ change: 'join', noteIndex: note.index, toIndex: join.to, kind: 'slur' });
   }
   return steps.length > 0 ? [{ kind: 'slur-removed', steps }] : [];
 }
+
+/** How far the slurs reach that begin at a note or before it, by note index; a part is asked for each of its findings. */
+function slurReach(notes: Notes): readonly number[] {
+  const known = SLUR_REACH.get(notes);
+  if (known) return known;
+  let furthest = -1;
+  const reach = notes.map(({ note }) => {
+    for (const { kind, to } of note.joins) if (kind === 'slur') furthest = Math.max(furthest, to);
+    return furthest;
+  });
+  SLUR_REACH.set(notes, reach);
+  return reach;
+}
+
+const SLUR_REACH = new WeakMap<Notes, readonly number[]>();
 
 /** Writes a sign over a note and its chord, in place of the one that is there. */
 export function signed(notes: Notes, noteIndexes: readonly number[], sign: HandSign | null): Repair {

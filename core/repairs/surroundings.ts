@@ -1,5 +1,5 @@
 /** The notes around a place, as a passage of their own: what a change there can be tried on without the whole part. */
-import type { Passage, PassageNote } from '../part/passage.ts';
+import type { Passage, PassageNote, PassageRest } from '../part/passage.ts';
 import type { Settings } from '../part/settings.ts';
 import { soundingCents } from '../pitch/pitch.ts';
 import { type Examination, examine } from '../rules/examine.ts';
@@ -86,6 +86,7 @@ function settingsIn({ notes, settings }: Examination, from: number, to: number):
 function cut(passage: Passage, from: number, to: number, isNear: boolean): Passage {
   const start = passage.notes[from]!.onsetQuarters;
   const end = passage.notes[to - 1]!.onsetQuarters;
+  const rests = restsInOrder(passage);
   return {
     ...passage,
     notes: passage.notes.slice(from, to).map(
@@ -97,6 +98,31 @@ function cut(passage: Passage, from: number, to: number, isNear: boolean): Passa
       }),
     ),
     words: isNear ? [] : passage.words.filter(({ onsetQuarters }) => onsetQuarters <= end),
-    rests: passage.rests.filter(({ onsetQuarters }) => onsetQuarters >= start && onsetQuarters <= end),
+    rests: rests.slice(
+      firstWhere(rests, ({ onsetQuarters }) => onsetQuarters >= start),
+      firstWhere(rests, ({ onsetQuarters }) => onsetQuarters > end),
+    ),
   };
+}
+
+/** The rests of a whole part by onset, which a passage need not have them in; a part is cut for each of its findings. */
+function restsInOrder(passage: Passage): readonly PassageRest[] {
+  const known = RESTS.get(passage);
+  if (known) return known;
+  const rests = passage.rests.slice().sort((a, b) => a.onsetQuarters - b.onsetQuarters);
+  RESTS.set(passage, rests);
+  return rests;
+}
+
+const RESTS = new WeakMap<Passage, readonly PassageRest[]>();
+
+/** The place of the first item that is past some point, in a list where all behind it are too. */
+function firstWhere<T>(items: readonly T[], isPast: (item: T) => boolean): number {
+  let [from, to] = [0, items.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (isPast(items[middle]!)) to = middle;
+    else from = middle + 1;
+  }
+  return from;
 }
