@@ -110,10 +110,10 @@ function movesHandAt(from: number, to: number, notes: readonly ExaminedNote[]): 
 /** What every note asks for and how it can be played, each on its own: the standard fingering is chosen for now. */
 function* readNotes(passage: Passage, sounding: Sounding, settings: Settings): Pieces<ExaminedNote[]> {
   const readings = readHandStates(passage);
-  const notes: ExaminedNote[] = [];
-  for (let i = 0; i < passage.notes.length; i++) {
+  const notes = new Array<ExaminedNote>(passage.notes.length);
+  for (let i = 0; i < notes.length; i++) {
     if (i % NOTES_IN_A_PIECE === NOTES_IN_A_PIECE - 1) yield;
-    notes.push(readNote(passage.notes[i]!, readings[i]!, sounding.cents[i]!, sounding, settings));
+    notes[i] = readNote(passage.notes[i]!, readings[i]!, sounding.cents[i]!, sounding, settings);
   }
   fingeringsInWords(passage, notes).forEach((own, index) => {
     if (!notes[index]!.own) notes[index] = withOwn(notes[index]!, own);

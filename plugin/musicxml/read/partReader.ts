@@ -42,7 +42,7 @@ export class PartReader implements NoteListener {
   /** Those of the measure that have a colour. */
   private unplayed: UnplayedNote[] = [];
   private readonly measures: MeasureSpan[] = [];
-  private measureStart = { start: 0, number: '', implicit: false };
+  private readonly measure = { start: 0, number: '', implicit: false };
   private readonly chord = new OpenChord();
   private readonly move = new MoveReader();
   private child: ElementReader | null = null;
@@ -60,7 +60,9 @@ export class PartReader implements NoteListener {
   /** @param implicit true for a measure that is not counted, such as an upbeat */
   startMeasure(index: number, number: string, implicit: boolean): void {
     this.clock.startMeasure(index, number);
-    this.measureStart = { start: this.source.tagStart(), number, implicit };
+    this.measure.start = this.source.tagStart();
+    this.measure.number = number;
+    this.measure.implicit = implicit;
   }
 
   /** Takes the start of a child of the measure; gives what reads its inside, or `null` when nothing there matters. */
@@ -114,7 +116,8 @@ export class PartReader implements NoteListener {
   endMeasure(): void {
     this.endChord();
     this.clock.endMeasure();
-    this.measures.push({ ...this.measureStart, end: this.source.offset() });
+    const { start, number, implicit } = this.measure;
+    this.measures.push({ start, end: this.source.offset(), number, implicit });
     this.joins.endMeasure();
     if (this.claims.length > 0) {
       const { claims, measureNotes, unplayed, source } = this;
