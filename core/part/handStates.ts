@@ -1,6 +1,6 @@
 /**
  * From signs and words to what the hand does at each note. A sign rules its note (the doors repeat it on every note of
- * a chord); a word rules from where it stands until another cancels it, for every player of its staff, for the voice
+ * a chord), for as long as that is tied on; a word rules from where it stands until another cancels it, for every player of its staff, for the voice
  * it is tied to, or for the one player it names. Where an engraver set the word and the signs too, and never cancelled
  * the word, it lapses with the last sign.
  */
@@ -38,7 +38,11 @@ export function readHandStates(passage: Passage): readonly HandReading[] {
   const told = passage.words
     .map((word, wordIndex): ToldWord => ({ word, wordIndex, text: readHandText(word.text) }))
     .filter(({ text }) => text.effects.length > 0 || text.sign !== null);
-  if (told.length === 0) return passage.notes.map(({ sign }) => (sign ? SIGN_ALONE[sign] : NOTHING));
+  if (told.length === 0) {
+    const readings = passage.notes.map(({ sign }) => (sign ? SIGN_ALONE[sign] : NOTHING));
+    holdOverTies(passage.notes, readings);
+    return readings;
+  }
   // Stable, so that words printed at one place keep their order.
   told.sort((a, b) => a.word.onsetQuarters - b.word.onsetQuarters || a.wordIndex - b.wordIndex);
   return readWithWords(passage, told);
@@ -104,8 +108,20 @@ function readWithWords(passage: Passage, told: readonly ToldWord[]): HandReading
     }
     return readingOf(note, bells[i]!);
   });
+  holdOverTies(notes, readings);
   for (const line of lines) lapseWithSigns(line, readings);
   return readings;
+}
+
+/** A sign is for the whole tone: what is tied to its note has none of its own. */
+function holdOverTies(notes: readonly PassageNote[], readings: HandReading[]): void {
+  notes.forEach(({ joins }, i) => {
+    for (const { kind, to } of joins) {
+      const [before, tied] = [readings[i]!, readings[to]];
+      const holds = kind === 'tie' && before.from === 'sign' && tied?.from !== 'sign';
+      if (holds && tied && tied.word === before.word && tied.mute === before.mute) readings[to] = before;
+    }
+  });
 }
 
 type Player = { readonly first: PassageNote; readonly bell: Bell };

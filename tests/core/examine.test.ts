@@ -107,8 +107,10 @@ describe('for every passage', () => {
 
   test('what a note sounds decides its fingering, whatever the part calls it', () => {
     fc.assert(
-      fc.property(anyPassage, anySettings, (passage, settings) => {
+      fc.property(anyPassage, anySettings, (any, settings) => {
         fc.pre(!settings.horn.crookFollowsPart);
+        // A word that names the fingered note calls it as the part does.
+        const passage = { ...any, words: any.words.filter(({ text }) => !/^[A-G] /.test(text)) };
         const inC = (note: PassageNote): PassageNote => {
           const { chromatic = 0 } = note.transposition ?? {};
           return {

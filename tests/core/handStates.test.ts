@@ -154,6 +154,13 @@ describe('how far it holds', () => {
     ['"gestopft" E4 "con sord." F4 "senza sord." G4', '+mo'],
     ['"con sord." E4 "gestopft" F4 "offen" G4', 'm+o'],
     ['"con sord." E4 F4+ G4 "nat." A4', 'm+mo'],
+    // A sign is for the whole tone, be it tied on; the second half may have another.
+    ['E4+_ E4_ E4 F4', '+++o'],
+    ['E4½_ E4 F4', '½½o'],
+    ['E4_ E4+ F4', 'o+o'],
+    ['"gestopft" E4o_ E4 F4', 'oo+'],
+    ['"gestopft" E4+ F4+_ F4 G4+ A4', '++++o'],
+    ['E4+_ "offen" E4 F4', '+oo'],
     // Taking the mute out does not open a hand that a word has closed.
     ['"gestopft" E4 "senza sord." F4', '++'],
     ['"stop mute" E4 F4+ "senza sord." G4', 'SSo'],
