@@ -20,6 +20,8 @@ export interface EtudeNote {
   readonly slur: 'start' | 'stop' | null;
   /** True when the hand slides from this note to the next on one fingering. */
   readonly slides: boolean;
+  /** True when its tone is held on into the next note, which is tied to it. */
+  readonly ties: boolean;
   /** True when a breath is taken after it. */
   readonly breath: boolean;
   readonly fermata: boolean;
@@ -88,6 +90,7 @@ function bare(written: Pitch | null, quarters: number, hand: HandSign | null): E
     attack: null,
     slur: null,
     slides: false,
+    ties: false,
     breath: false,
     fermata: false,
     dynamic: null,
@@ -135,8 +138,8 @@ export function repeated(bars: readonly Bar[], times: number): readonly Bar[] {
 /** A bar by all that is played in it. */
 export function barAsPlayed({ notes, meter }: Bar): string {
   const texts = notes.map(
-    ({ written, quarters, hand }) =>
-      `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}`,
+    ({ written, quarters, hand, ties }) =>
+      `${written ? pitchCents(written) : '-'}/${quarters.toFixed(3)}${hand ?? ''}${ties ? '=' : ''}`,
   );
   return `${printMeter(meter)} ${texts.join(' ')}`;
 }

@@ -136,6 +136,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     const it: Case = {
       kind,
       key,
+      level,
       plan,
       bars,
       quarterSeconds,

@@ -17,14 +17,20 @@ export interface Difficulty {
   readonly riskyInHundred: number;
   /** Notes a minute. */
   readonly notesPerMinute: number;
+  /** How long the longest tone lasts without a breath, in seconds; a pause is not counted. */
+  readonly longestToneSeconds: number;
   /** All of it in one number: about 10 for a beginner's first sheet, 60 for what an experienced player works at. */
   readonly score: number;
 }
 
 /**
- * What each counts in the score. A choice: a change of the hand a second weighs as much as two and a half octaves.
+ * What each counts in the score. A choice: a change of the hand a second weighs as much as two and a half octaves, and
+ * as a tone held for eleven seconds and a half.
  */
-const WEIGHTS = { changes: 0.5, range: 1, leaps: 0.15, signs: 1.5, risky: 1, notes: 0.06 } as const;
+const WEIGHTS = { changes: 0.5, range: 1, leaps: 0.15, signs: 1.5, risky: 1, notes: 0.06, held: 4 } as const;
+
+/** A tone of so many seconds asks nothing of the breath. */
+const EASY_TONE_SECONDS = 4;
 
 /**
  * Measures some bars.
@@ -38,7 +44,10 @@ export function difficultyOf(
   isRisky: readonly boolean[],
 ): Difficulty {
   const events = ([] as EtudeNote[]).concat(...bars.map(({ notes }) => notes));
-  const notes = events.filter(({ written }) => written !== null);
+  const sounding = events.filter(({ written }) => written !== null);
+  // What is tied is one tone.
+  const isTone = (i: number) => !sounding[i - 1]?.ties;
+  const notes = sounding.filter((_, i) => isTone(i));
   const quarters = events.reduce((sum, each) => sum + each.quarters, 0);
   const minutes = quarters / (tempo * (bars[0]?.meter.beatQuarters ?? 1));
   let changes = 0;
@@ -55,14 +64,23 @@ export function difficultyOf(
     if (semitones > 0) moves += 1;
     if (semitones > 4) leaps += 1;
   });
+  let longest = 0;
+  let tone = 0;
+  sounding.forEach(({ quarters: length }, i) => {
+    tone = isTone(i) ? length : tone + length;
+    longest = Math.max(longest, tone);
+  });
+  const longestToneSeconds = quarters > 0 ? (60 * minutes * longest) / quarters : 0;
   const cents = notes.map(({ written }) => pitchCents(written!));
   const parts = {
     changesPerMinute: changes / minutes,
     rangeSemitones: cents.length > 0 ? (Math.max(...cents) - Math.min(...cents)) / 100 : 0,
     leapsInHundred: moves > 0 ? (100 * leaps) / moves : 0,
     signs: Math.abs(key.fifths) + accidentals / Math.max(1, bars.length),
-    riskyInHundred: notes.length > 0 ? (100 * isRisky.filter(Boolean).length) / notes.length : 0,
+    riskyInHundred:
+      notes.length > 0 ? (100 * isRisky.filter((risky, i) => risky && isTone(i)).length) / notes.length : 0,
     notesPerMinute: notes.length / minutes,
+    longestToneSeconds,
   };
   return {
     ...parts,
@@ -72,6 +90,7 @@ export function difficultyOf(
       WEIGHTS.leaps * parts.leapsInHundred +
       WEIGHTS.signs * parts.signs +
       WEIGHTS.risky * parts.riskyInHundred +
-      WEIGHTS.notes * parts.notesPerMinute,
+      WEIGHTS.notes * parts.notesPerMinute +
+      WEIGHTS.held * Math.max(0, longestToneSeconds - EASY_TONE_SECONDS),
   };
 }

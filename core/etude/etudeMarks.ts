@@ -11,7 +11,7 @@ const QUICK_QUARTERS = { single: 0.45, inRuns: 0.95 } as const;
  * The marks of an étude, in the order of its notes. Within a bar a sure note that comes back the same way is not marked
  * again; notes quicker than eighths, and eighths that follow each other with the hand closed, have their valves alone, as
  * the eye has time and the line room for no more. What is risky is said
- * every time. A natural horn has no valves to print: a mark says how far the hand closes, where it closes further or less
+ * every time a tone begins, and what is tied has its mark once. A natural horn has no valves to print: a mark says how far the hand closes, where it closes further or less
  * than at the note before.
  * @param reader in whose language notes are named; English by default
  */
@@ -21,6 +21,7 @@ export function etudeMarks(examination: Examination, reader: Reader = ENGLISH_RE
   const full = byNote(SHOW_ALL);
   const valves = byNote({ ...SHOW_ALL, natural: false, fingered: false });
   const quick = quickNotes(examination);
+  const tied = tiedNotes(examination);
   const shown = new Set<string>();
   const kept: Mark[] = [];
   let hand = '';
@@ -29,7 +30,7 @@ export function etudeMarks(examination: Examination, reader: Reader = ENGLISH_RE
     hand = `${reading.state} ${fingering?.band}`;
     const marks = quick.has(note.index) && !player.horn.natural ? valves : full;
     const mark = marks.get(note.index) ?? openMark(note.index, fingering?.printed);
-    if (!mark) continue;
+    if (!mark || tied.has(note.index)) continue;
     const key = `${note.measureIndex} ${note.written.step}${note.written.alter}${note.written.octave} ${reading.state} ${mark.lines.join(' ')}`;
     const isSaid = player.horn.natural ? isSameHand && !note.sign : shown.has(key);
     if (!isSaid || verdict !== 'sure') kept.push(mark);
@@ -49,6 +50,13 @@ function quickNotes({ notes }: Examination): ReadonlySet<number> {
       note.durationQuarters < QUICK_QUARTERS.single || (isInRun(i) && (isInRun(i - 1) || isInRun(i + 1))),
   );
   return new Set(quick.map(({ note }) => note.index));
+}
+
+/** The notes that are held on from the one before, by index: a tone is marked where it begins. */
+function tiedNotes({ passage }: Examination): ReadonlySet<number> {
+  const tied = new Set<number>();
+  for (const { joins } of passage.notes) for (const { kind, to } of joins) if (kind === 'tie') tied.add(to);
+  return tied;
 }
 
 function openMark(noteIndex: number, valves: string | undefined): Mark | null {

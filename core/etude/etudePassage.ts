@@ -18,7 +18,7 @@ export function etudePassage(
   let onsetQuarters = 0;
   bars.forEach(({ notes: events, meter }, measureIndex) => {
     const barOnset = onsetQuarters;
-    for (const { written, quarters, sign, slur, slides } of events) {
+    for (const { written, quarters, sign, slur, slides, ties } of events) {
       const index = notes.length;
       if (written) {
         const joins: Join[] = [];
@@ -26,6 +26,7 @@ export function etudePassage(
         if (slur === 'stop') isUnderSlur = false;
         // From note to note, as readers tell it.
         if (isUnderSlur) joins.push({ kind: 'slur', to: index + 1 });
+        if (ties) joins.push({ kind: 'tie', to: index + 1 });
         if (slides) joins.push({ kind: 'glissando', to: index + 1 });
         notes.push({
           index,

@@ -5,9 +5,9 @@
  *     o2 s1_ 'o1      open half; the same note stopped for a quarter, tenuto; the next note of the line, open
  *
  * A word is a hand (`o` open, `s` stopped, `r` rest), a length in quarters (`1`, `.5`, `1/3`) and marks: `_` tenuto,
- * `>` accent, `~` the hand slides on to the next note, `^` fermata, `,` breath, `(` and `)` a slur, `<` a crescendo and
- * `-` a diminuendo that begins, `!` a hairpin that ends, `z` a sforzato, `p` a forte-piano. A `'` before it takes the
- * next note of the line.
+ * `>` accent, `~` the hand slides on to the next note, `=` the tone is held on into the next note, `^` fermata, `,`
+ * breath, `(` and `)` a slur, `<` a crescendo and `-` a diminuendo that begins, `!` a hairpin that ends, `z` a sforzato,
+ * `p` a forte-piano. A `'` before it takes the next note of the line.
  */
 import { type Bar, bar, type EtudeNote, type Meter, note, rest } from './bar.ts';
 import type { Tone } from './tone.ts';
@@ -20,7 +20,7 @@ export interface Stroke {
   readonly moves: boolean;
   readonly marks: Pick<
     EtudeNote,
-    'attack' | 'slur' | 'slides' | 'breath' | 'fermata' | 'dynamic' | 'hairpin' | 'hairpinEnds'
+    'attack' | 'slur' | 'slides' | 'ties' | 'breath' | 'fermata' | 'dynamic' | 'hairpin' | 'hairpinEnds'
   >;
 }
 
@@ -32,7 +32,7 @@ export type Figure = readonly Stroke[];
  */
 export function figure(text: string): Figure {
   return text.split(' ').map((word, i) => {
-    const match = /^('?)([osr])(\d*\.?\d+)(?:\/(\d))?([_>~^,()<!zp-]*)$/.exec(word);
+    const match = /^('?)([osr])(\d*\.?\d+)(?:\/(\d))?([_>~=^,()<!zp-]*)$/.exec(word);
     if (!match)
       throw new RangeError(`"${word}" is no word of a figure: write a hand, a length and its marks`);
     const [, next, hand, length, divisor, marks] = match as unknown as string[];
@@ -45,6 +45,7 @@ export function figure(text: string): Figure {
         attack: has('_') ? 'tenuto' : has('>') ? 'accent' : null,
         slur: has('(') ? 'start' : has(')') ? 'stop' : null,
         slides: has('~'),
+        ties: has('='),
         breath: has(','),
         fermata: has('^'),
         dynamic: has('z') ? 'sfz' : has('p') ? 'fp' : null,

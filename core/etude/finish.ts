@@ -11,19 +11,22 @@ export function finished(bars: readonly Bar[], quarterSeconds: number): readonly
 }
 
 /**
- * A sign at every full stop, one where the hand opens, and at the first note; a dynamic that still holds is left out.
+ * A sign at every full stop, once for what is tied; one where the hand opens, and at the first note; a dynamic that still holds is left out.
  * A natural horn's hand closes part of the way without a sign: a mark says how far.
  */
 function withSigns(bars: readonly Bar[]): readonly Bar[] {
   let hand: EtudeNote['hand'] = null;
   let dynamic: Dynamic | null = null;
+  let isHeld = false;
   return bars.map((bar) => ({
     ...bar,
     notes: bar.notes.map((each) => {
       if (!each.written) return each;
-      const sign = each.hand === 'stopped' || (each.hand === 'open' && hand !== 'open') ? each.hand : null;
+      const isSigned = !isHeld && (each.hand === 'stopped' || (each.hand === 'open' && hand !== 'open'));
+      const sign = isSigned ? each.hand : null;
       const printed = each.dynamic === dynamic ? null : each.dynamic;
       hand = each.hand;
+      isHeld = each.ties;
       if (each.dynamic)
         dynamic = each.dynamic === 'fp' ? 'p' : each.dynamic === 'sfz' ? dynamic : each.dynamic;
       if (each.hairpin || each.hairpinEnds) dynamic = null;
@@ -52,6 +55,7 @@ function withPlainSlurs(bars: readonly Bar[]): readonly Bar[] {
         k === 0 ||
         !one.written ||
         !under[k - 1]!.written ||
+        under[k - 1]!.ties ||
         pitchCents(one.written) !== pitchCents(under[k - 1]!.written!),
     );
     if (!isPlayable || !isLegible) {
@@ -77,21 +81,24 @@ function withBreaths(bars: readonly Bar[], quarterSeconds: number): readonly Bar
     for (const { written, quarters, breath } of bar.notes)
       played = written && !breath ? played + quarters : 0;
     const last = bar.notes[bar.notes.length - 1]!;
-    const next = soundingQuarters(bars[i + 1]);
-    if (!last.written || last.breath || last.slides || last.slur === 'start') return bar;
+    if (!last.written || last.breath || last.slides || last.ties || last.slur === 'start') return bar;
+    const next = soundingQuarters(bars, i + 1);
     if ((played + next) * quarterSeconds <= LONGEST_BREATH_SECONDS) return bar;
     played = 0;
     return withBreath(bar);
   });
 }
 
-/** From the start of a bar to its first rest or breath. */
-function soundingQuarters(bar: Bar | undefined): number {
+/** From the start of a bar to its first rest or breath, or to its end: further where the last tone is held on. */
+function soundingQuarters(bars: readonly Bar[], from: number): number {
   let quarters = 0;
-  for (const each of bar ? bar.notes : []) {
-    if (!each.written) return quarters;
-    quarters += each.quarters;
-    if (each.breath) return quarters;
-  }
+  let isHeld = true;
+  for (let i = from; i < bars.length && isHeld; i++)
+    for (const { written, quarters: length, breath, ties } of bars[i]!.notes) {
+      if (!written) return quarters;
+      quarters += length;
+      if (breath) return quarters;
+      isHeld = ties;
+    }
   return quarters;
 }

@@ -3,6 +3,7 @@ import { movePitch, type Pitch, pitchCents, signatureAlter } from '../pitch/pitc
 import type { Bar, EtudeNote } from './bar.ts';
 import { CLOSE_DEGREES, PAUSE_DEGREES } from './harmony.ts';
 import { asIn, type Key, neighbourKeys, scaleBetween } from './key.ts';
+import type { Level } from './levels.ts';
 import { melodyFaults, repeatsIn } from './melody.ts';
 import { FULL_LINE, lineStarts, phrasesOf } from './pageLines.ts';
 
@@ -49,6 +50,41 @@ export function movesOn(bars: readonly Bar[], isLine: boolean, isNatural: boolea
       ? repeatsIn(([] as number[]).concat(...phrase)) === 0
       : phrase.every((cents, i) => i === 0 || cents[0] !== phrase[i - 1]![phrase[i - 1]!.length - 1]);
   });
+}
+
+/** A tone of the third level lasts over so many bar lines, or so long, in seconds: what trains the breath. */
+const HELD_LONG = { barLines: 2, seconds: 7.5 } as const;
+
+/**
+ * True when every phrase of long tones has one that is held over a bar line, swelling or fading as it goes, and the last
+ * ends on a pause; at the third level one of the phrase takes as long as a breath.
+ */
+export function isHeldOver(bars: readonly Bar[], level: Level, quarterSeconds: number): boolean {
+  const ends = notesOf(bars.slice(-1));
+  return (
+    ends[ends.length - 1]?.fermata === true &&
+    phrasesOf(bars).every(([from, to]) => {
+      const held = heldTones(bars.slice(from, to));
+      const shaped = held.some((tone) => tone.some(({ hairpin }) => hairpin !== null));
+      const isLong = held.some(
+        (tone) =>
+          tone.length > HELD_LONG.barLines ||
+          tone.reduce((sum, { quarters }) => sum + quarters, 0) * quarterSeconds >= HELD_LONG.seconds - 1e-6,
+      );
+      return shaped && (level < 3 || isLong);
+    })
+  );
+}
+
+/** Tones that are tied over bar lines, as the notes of which they are made. */
+function heldTones(bars: readonly Bar[]): readonly (readonly EtudeNote[])[] {
+  const notes = notesOf(bars);
+  const tones: EtudeNote[][] = [];
+  notes.forEach((each, i) => {
+    if (notes[i - 1]?.ties) tones[tones.length - 1]!.push(each);
+    else tones.push([each]);
+  });
+  return tones.filter(({ length }) => length > 1);
 }
 
 /** True when every note is heard open before it is found again with the hand closed. */

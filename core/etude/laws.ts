@@ -2,7 +2,7 @@
 import { pitchCents } from '../pitch/pitch.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Fingering } from '../stopping/fingering.ts';
-import { type Bar, type EtudeNote, mostOfOneBar, quartersOf } from './bar.ts';
+import { type Bar, bar, type EtudeNote, FOUR_FOUR, mostOfOneBar, quartersOf, rest } from './bar.ts';
 import {
   asksAndAnswers,
   endsOnFullLine,
@@ -11,6 +11,7 @@ import {
   goesSomewhere,
   grows,
   isHeardOpen,
+  isHeldOver,
   movesOn,
   sings,
 } from './interest.ts';
@@ -18,13 +19,14 @@ import type { Key } from './key.ts';
 import { scaleBetween } from './key.ts';
 import { BEND_TUBES } from './kinds/bend.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
-import type { LevelPlan } from './levels.ts';
+import type { Level, LevelPlan } from './levels.ts';
 import type { Bend } from './tone.ts';
 
 /** What a law looks at. */
 export interface Case {
   readonly kind: KindOfEtude;
   readonly key: Key;
+  readonly level: Level;
   readonly plan: LevelPlan;
   readonly bars: readonly Bar[];
   /** How long a quarter lasts, in seconds. */
@@ -82,6 +84,13 @@ export const LAWS: readonly Law[] = [
     // A fermata stands there too.
     keeps: ({ bars }) =>
       eventsOf(bars).every(({ fermata, dynamic, hairpin }) => !(fermata && dynamic && hairpin)),
+  },
+  { id: 'ties-hold-one-tone', fault: 'wrong', keeps: tiesHold },
+  {
+    id: 'long-tones-are-held',
+    fault: 'dull',
+    keeps: ({ kind, level, bars, quarterSeconds }) =>
+      kind.kind !== 'seal' || level === 1 || isHeldOver(bars, level, quarterSeconds),
   },
   { id: 'slurs-keep-the-hand-still', fault: 'wrong', keeps: slursArePlain },
   {
@@ -211,19 +220,40 @@ function handHasTime({ bars, plan, quarterSeconds, handSeconds }: Case): boolean
 
 function isSigned({ bars }: Case): boolean {
   let before: EtudeNote['hand'] = null;
-  return eventsOf(bars).every(({ written, hand, sign }) => {
+  let isHeld = false;
+  return eventsOf(bars).every(({ written, hand, sign, ties }) => {
     if (!written) return sign === null && hand === null;
-    const isNeeded = hand === 'stopped' || (hand === 'open' && before !== 'open');
+    const isNeeded = !isHeld && (hand === 'stopped' || (hand === 'open' && before !== 'open'));
     before = hand;
+    isHeld = ties;
     return sign === (isNeeded ? hand : null);
   });
 }
+
+/** What is tied is one note under one hand, without a rest, a breath, a sign or a new beginning within it. */
+function tiesHold({ bars }: Case): boolean {
+  return neighbours([...bars, END]).every(
+    ([a, b]) =>
+      !a.ties ||
+      (a.written !== null &&
+        b.written !== null &&
+        pitchCents(a.written) === pitchCents(b.written) &&
+        a.hand === b.hand &&
+        !a.breath &&
+        !a.fermata &&
+        b.sign === null &&
+        b.attack === null),
+  );
+}
+
+/** Nothing comes after the last bar. */
+const END = bar(FOUR_FOUR, [rest(quartersOf(FOUR_FOUR))]);
 
 function slursArePlain({ bars }: Case): boolean {
   let under: EtudeNote | null = null;
   for (const each of eventsOf(bars)) {
     if (under && (!each.written || each.hand !== under.hand)) return false;
-    if (under && pitchCents(each.written!) === pitchCents(under.written!)) return false;
+    if (under && !under.ties && pitchCents(each.written!) === pitchCents(under.written!)) return false;
     if (each.slur && each.hand === 'half-stopped') return false;
     if (each.slur === 'start') under = each;
     else if (under) under = each.slur === 'stop' ? null : each;

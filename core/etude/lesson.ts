@@ -58,16 +58,16 @@ const PAGES: { readonly [level in Level]: readonly Page[] } = {
     { seal: 4, match: 4, bend: 8, scale: 8, phrase: 8, change: 4 },
   ],
   2: [
-    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
-    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
-    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
-    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
+    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
+    { seal: 8, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
+    { seal: 8, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
+    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
   ],
   3: [
-    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
-    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
-    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
-    { seal: 4, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
+    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
+    { seal: 8, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
+    { seal: 8, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
+    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
   ],
 };
 /** Lines of music that fit one page with their fingerings. */

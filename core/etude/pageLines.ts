@@ -9,8 +9,8 @@ export const FULL_LINE = 11;
 const USUAL_BARS = 4;
 const MOST_BARS = 5;
 
-/** Notes and rests, and bars, of a line that is made of two, at most. */
-const MOST_IN_TWO = { events: 16, bars: 8 } as const;
+/** Notes and rests, and bars, of a line whose notes are long or that is made of two, at most. */
+const MOST_OF_FEW = { events: 16, bars: 8 } as const;
 
 /**
  * For each exercise of a page, true for each bar that begins a line. Where a single one would end in a short line, its
@@ -32,7 +32,7 @@ function inPairs(bars: readonly Bar[], starts: readonly boolean[]): readonly boo
   for (let end = bars.length; end > 0; ) {
     const second = made.lastIndexOf(true, end - 1);
     const first = second > 0 ? made.lastIndexOf(true, second - 1) : second;
-    const isShort = end - first <= MOST_IN_TWO.bars && eventsIn(bars.slice(first, end)) <= MOST_IN_TWO.events;
+    const isShort = end - first <= MOST_OF_FEW.bars && eventsIn(bars.slice(first, end)) <= MOST_OF_FEW.events;
     if (isShort && second > 0) made[second] = false;
     end = isShort ? first : second;
   }
@@ -49,7 +49,8 @@ export function lineStarts(bars: readonly Bar[]): readonly boolean[] {
   const starts = bars.map(() => false);
   for (const [from, to] of phrasesOf(bars)) {
     // A phrase too full for one line goes evenly on two or more.
-    let lines = Math.ceil((to - from) / MOST_BARS);
+    const isFew = eventsIn(bars.slice(from, to)) <= MOST_OF_FEW.events;
+    let lines = Math.ceil((to - from) / (isFew ? MOST_OF_FEW.bars : MOST_BARS));
     while (fullest(bars.slice(from, to), lines) > MOST_ROOM && lines < to - from) lines += 1;
     const count = Math.ceil((to - from) / lines);
     for (let i = from; i < to; i += count) starts[i] = true;

@@ -30,6 +30,7 @@ export function meanDifficulty(etudes: readonly Etude[]): Difficulty {
     signs: mean('signs'),
     riskyInHundred: mean('riskyInHundred'),
     notesPerMinute: mean('notesPerMinute'),
+    longestToneSeconds: Math.max(...etudes.map(({ difficulty }) => difficulty.longestToneSeconds)),
     score: mean('score'),
   };
 }

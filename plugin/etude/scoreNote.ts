@@ -63,8 +63,9 @@ export class Accidentals {
     this.held.clear();
   }
 
-  /** The accidental to print at a note, or null. */
-  at({ step, alter, octave }: Pitch): string | null {
+  /** The accidental to print at a note, or null. @param isTiedTo true when it is held on from the bar before: its sign is too */
+  at({ step, alter, octave }: Pitch, isTiedTo = false): string | null {
+    if (isTiedTo) return null;
     const place = `${step}${octave}`;
     const holding = this.held.get(place) ?? signatureAlter(step, this.fifths);
     this.held.set(place, alter);
@@ -145,11 +146,11 @@ function beamOf(before: boolean, after: boolean): Beam | null {
 
 /**
  * Builds the `note` element.
- * @param isSlidTo true when the note before slides to this one
+ * @param before what sounded or rested before it; null at the beginning
  */
 export function noteElement(
   note: EtudeNote,
-  isSlidTo: boolean,
+  before: EtudeNote | null,
   grouping: Grouping,
   accidental: string | null,
 ): XmlElement {
@@ -160,6 +161,8 @@ export function noteElement(
     {},
     note.written ? pitchElement(note.written) : element('rest'),
     element('duration', {}, Math.round(note.quarters * DIVISIONS)),
+    before?.ties ? element('tie', { type: 'stop' }) : null,
+    note.ties ? element('tie', { type: 'start' }) : null,
     element('voice', {}, 1),
     element('type', {}, printed.type),
     printed.isDotted ? element('dot') : null,
@@ -168,7 +171,7 @@ export function noteElement(
       ? element('time-modification', {}, element('actual-notes', {}, 3), element('normal-notes', {}, 2))
       : null,
     ...grouping.beams.map((beam, i) => element('beam', { number: i + 1 }, beam)),
-    notations(note, isSlidTo, grouping),
+    notations(note, before, grouping),
   );
 }
 
@@ -196,14 +199,20 @@ export function pitchElement({ step, alter, octave }: Pitch): XmlElement {
   );
 }
 
-function notations(note: EtudeNote, isSlidTo: boolean, { tuplet, slurSide }: Grouping): XmlElement | null {
+function notations(
+  note: EtudeNote,
+  before: EtudeNote | null,
+  { tuplet, slurSide }: Grouping,
+): XmlElement | null {
   const children: XmlElement[] = [];
+  if (before?.ties) children.push(element('tied', { type: 'stop' }));
+  if (note.ties) children.push(element('tied', { type: 'start' }));
   const slurred = note.slur === 'start' && slurSide ? { placement: slurSide } : {};
   if (note.slur) children.push(element('slur', { type: note.slur, number: 1, ...slurred }));
   // A bracket tells its number from a fingering above it.
   const bracketed = tuplet === 'start' && slurSide ? { placement: opposite(slurSide) } : {};
   if (tuplet) children.push(element('tuplet', { type: tuplet, bracket: 'yes', ...bracketed }));
-  if (isSlidTo) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
+  if (before?.slides) children.push(element('slide', { type: 'stop', number: 1, 'line-type': 'solid' }));
   if (note.slides) children.push(element('slide', { type: 'start', number: 1, 'line-type': 'solid' }));
   if (note.sign) children.push(technical(note.sign));
   const articulations = [

@@ -90,8 +90,8 @@ class PartWriter {
     bar.notes.forEach((note, j) => {
       if (bar.times > 0 && j === bar.notes.length - 1) children.push(timesMark(`${bar.times}×`));
       children.push(...startsAt(note));
-      const accidental = note.written ? accidentals.at(note.written) : null;
-      children.push(noteElement(note, this.before?.slides === true, groupings[j]!, accidental));
+      const accidental = note.written ? accidentals.at(note.written, this.before?.ties) : null;
+      children.push(noteElement(note, this.before, groupings[j]!, accidental));
       children.push(...endsAt(note));
       this.before = note;
     });

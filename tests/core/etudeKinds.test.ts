@@ -1,6 +1,7 @@
 /** What each kind of étude owes. */
 import { describe, expect, test } from 'vitest';
 import { type Bar, FOUR_FOUR, SIX_EIGHT } from '../../core/etude/bar.ts';
+import { etudeMarks } from '../../core/etude/etudeMarks.ts';
 import { parseKey, scaleBetween } from '../../core/etude/key.ts';
 import { BEND_TUBES } from '../../core/etude/kinds/bend.ts';
 import { HORNS } from '../../core/horn/horns.ts';
@@ -9,6 +10,27 @@ import { parsePitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
 import { compose, eventsOf, examined, seeds, soundingNotes } from './etude/composed.ts';
 
 describe('the kinds', () => {
+  test('seal: from the second level on tones are tied, and signed and marked where they begin', () => {
+    for (const seed of seeds(20))
+      for (const level of [2, 3] as const) {
+        const examination = examined(compose({ kind: 'seal', seed, level }));
+        const tied = new Set(
+          examination.notes.flatMap(({ note }) =>
+            note.joins.filter(({ kind }) => kind === 'tie').map(({ to }) => to),
+          ),
+        );
+        expect(tied.size).toBeGreaterThan(3);
+        expect(examination.findings).toEqual([]);
+        const marked = new Set(etudeMarks(examination).map(({ noteIndex }) => noteIndex));
+        for (const { note, reading, verdict } of examination.notes) {
+          if (reading.state === 'open') continue;
+          expect([verdict, marked.has(note.index), note.sign]).toEqual(
+            tied.has(note.index) ? ['sure', false, null] : ['sure', true, 'stopped'],
+          );
+        }
+      }
+  });
+
   test('match: every stopped note stands beside the same note open', () => {
     for (const seed of seeds(30)) {
       const notes = soundingNotes(compose({ kind: 'match', seed, level: 3 }));

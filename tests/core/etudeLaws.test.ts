@@ -1,5 +1,6 @@
 /** Every law of études is broken by a bad example, which it catches. That all seeds keep them is tried beside this. */
 import { describe, expect, test } from 'vitest';
+import type { EtudeNote } from '../../core/etude/bar.ts';
 import { parseKey } from '../../core/etude/key.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
 import { brokenLaws, type Case, LAWS } from '../../core/etude/laws.ts';
@@ -13,10 +14,27 @@ const [seal, match, bend, scale, phrase] = ['seal', 'match', 'bend', 'scale', 'p
 ) as [Kind, Kind, Kind, Kind, Kind];
 const C = parseKey('C');
 
+/** Two tones that swell over the bar line, one of them on a long breath. */
+const heldTones = (last: Partial<EtudeNote>) =>
+  withMarks('s4A4= | s4A4= | s2A4 r2 | s4B4= | s4B4 | s2C5 r2', [
+    { hairpin: 'crescendo' },
+    {},
+    { hairpinEnds: true },
+    {},
+    {},
+    {},
+    {},
+    last,
+  ]);
+
 describe('a bad example is caught', () => {
   const GOOD = 'o2A4 s2A4 | o2C5 s1C5 r1';
   test('and a good one is not', () => {
     expect(brokenLaws(caseOf(match, C, 1, printed(GOOD), 60))).toEqual([]);
+  });
+
+  test('nor are good long tones', () => {
+    expect(brokenLaws(caseOf(seal, C, 3, heldTones({ fermata: true }), 60))).toEqual([]);
   });
 
   const BAD: readonly (readonly [id: string, why: string, it: () => Case])[] = [
@@ -65,6 +83,45 @@ describe('a bad example is caught', () => {
           C,
           1,
           withMarks(GOOD, [{}, { fermata: true, dynamic: 'mf', hairpin: 'diminuendo', hairpinEnds: true }]),
+          60,
+        ),
+    ],
+    [
+      'ties-hold-one-tone',
+      'a tie from one note to another',
+      () => caseOf(seal, C, 2, printed('s4A4= | s4B4 | s2C5 r2'), 60),
+    ],
+    ['ties-hold-one-tone', 'a tie into nothing', () => caseOf(seal, C, 2, printed('s4A4 | s4C5='), 60)],
+    [
+      'ties-hold-one-tone',
+      'a breath within a tone',
+      () => caseOf(seal, C, 2, withMarks('s4A4= | s4A4 | s2C5 r2', [{ breath: true }]), 60),
+    ],
+    [
+      'ties-hold-one-tone',
+      'a sign at the second half of a tone',
+      () => caseOf(seal, C, 2, withMarks('s4A4= | s4A4 | s2C5 r2', [{}, { sign: 'stopped' }]), 60),
+    ],
+    [
+      'long-tones-are-held',
+      'tones that end with their bars',
+      () => caseOf(seal, C, 2, printed('s3A4 r1 | s3B4 r1 | s3C5 r1'), 60),
+    ],
+    ['long-tones-are-held', 'no pause at the end', () => caseOf(seal, C, 2, heldTones({}), 60)],
+    [
+      'long-tones-are-held',
+      'a tone without a swell',
+      () => caseOf(seal, C, 2, withMarks('s4A4= | s2A4 r2', [{}, { fermata: true }]), 60),
+    ],
+    [
+      'long-tones-are-held',
+      'a short breath at the third level',
+      () =>
+        caseOf(
+          seal,
+          C,
+          3,
+          withMarks('s4A4= | s2A4 r2 | s2C5 r2', [{ hairpin: 'crescendo' }, {}, {}, { fermata: true }]),
           60,
         ),
     ],

@@ -23,6 +23,7 @@ export function caseOf(
   return {
     kind,
     key,
+    level,
     plan,
     bars,
     quarterSeconds: 60 / (tempo * bars[0]!.meter.beatQuarters),

@@ -3,15 +3,16 @@ import { asPhrase, type Bar, bar, type EtudeNote, FOUR_FOUR, note, rest } from '
 import { finished } from '../../../core/etude/finish.ts';
 import { parsePitch } from '../../../core/pitch/pitch.ts';
 
-/** A bar as print has it, from words such as `o2C5 s1C5 r1`: hand, quarters, note. */
+/** A bar as print has it, from words such as `o2C5 s1C5 r1`: hand, quarters, note; with `=` it is tied to the next. */
 export function music(text: string): readonly Bar[] {
   return text.split(' | ').map((words) =>
     bar(
       FOUR_FOUR,
       words.split(' ').map((word): EtudeNote => {
-        const [, hand, quarters, name] = /^([osr])([\d.]+)(.*)$/.exec(word)!;
+        const [, hand, quarters, name, tie] = /^([osr])([\d.]+)(.*?)(=?)$/.exec(word)!;
         if (hand === 'r') return rest(Number(quarters));
-        return note(parsePitch(name!), Number(quarters), hand === 'o' ? 'open' : 'stopped');
+        const one = note(parsePitch(name!), Number(quarters), hand === 'o' ? 'open' : 'stopped');
+        return { ...one, ties: tie === '=' };
       }),
     ),
   );
