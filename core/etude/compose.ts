@@ -43,9 +43,8 @@ const DARING_ATTEMPTS = 6;
 
 /** With fewer than these a range is widened where nobody asked for it. */
 const ENOUGH = { notes: 5, bends: 6 } as const;
-/** With fewer than these there is no étude; a whole triad tells the key with one note less. */
-const FEWEST = { notes: 5, triad: 4, bends: 3 } as const;
-const TRIAD = [0, 2, 4] as const;
+/** With fewer than these there is no étude; the tonic and its fifth tell the key with one note less. */
+const FEWEST = { notes: 5, withHome: 4, bends: 3 } as const;
 
 /**
  * Composes an étude.
@@ -232,8 +231,8 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
 function fewestOf({ needs, needsSteps }: KindOfEtude, tones: readonly Tone[]): number {
   if (needs === 'bends') return FEWEST.bends;
   if (needsSteps && isGapped(tones)) return Number.POSITIVE_INFINITY;
-  const isWhole = TRIAD.every((degree) => tones.some((tone) => tone.degree === degree));
-  return isWhole ? FEWEST.triad : FEWEST.notes;
+  const has = (degree: number) => tones.some((tone) => tone.degree === degree);
+  return has(0) && has(4) ? FEWEST.withHome : FEWEST.notes;
 }
 
 function obstacleTo(

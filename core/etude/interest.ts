@@ -112,8 +112,9 @@ export function goesOn(bars: readonly Bar[]): boolean {
  * True when phrases are more than calls, and the last comes home; where there is room for two, the first asks, and the
  * second begins in its rhythm.
  * @param isMixed true where the question may be asked in a neighbouring key
+ * @param isScant true on a horn that may have none of the notes on which a question pauses: it asks by not coming home
  */
-export function asksAndAnswers(key: Key, bars: readonly Bar[], isMixed: boolean): boolean {
+export function asksAndAnswers(key: Key, bars: readonly Bar[], isMixed: boolean, isScant: boolean): boolean {
   const phrases = phrasesOf(bars);
   const barsOf = (at: number) => bars.slice(...phrases[at]!);
   const endsOn = (at: number, degrees: readonly number[]) =>
@@ -122,7 +123,10 @@ export function asksAndAnswers(key: Key, bars: readonly Bar[], isMixed: boolean)
   const pausesIn = (other: Key) =>
     REST_DEGREES.indexOf(lastDegree(other, barsOf(0))) >= 0 &&
     notesOf(barsOf(0).slice(-2)).every(({ written }) => scaleBetween(other, written!, written!).length > 0);
-  const asks = () => endsOn(0, PAUSE_DEGREES) || (isMixed && neighbourKeys(key).some(pausesIn));
+  const asks = () =>
+    endsOn(0, PAUSE_DEGREES) ||
+    (isScant && !endsOn(0, CLOSE_DEGREES)) ||
+    (isMixed && neighbourKeys(key).some(pausesIn));
   const begins = (at: number) => notesOf(barsOf(at).slice(0, 1)).map(({ quarters }) => quarters);
   return (
     phrases.every(([from, to]) => to - from >= SHORTEST_PHRASE) &&

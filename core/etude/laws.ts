@@ -2,7 +2,7 @@
 import { pitchCents } from '../pitch/pitch.ts';
 import type { Examination } from '../rules/examine.ts';
 import type { Fingering } from '../stopping/fingering.ts';
-import { type Bar, bar, type EtudeNote, FOUR_FOUR, mostOfOneBar, quartersOf, rest } from './bar.ts';
+import { type Bar, type EtudeNote, mostOfOneBar, quartersOf } from './bar.ts';
 import {
   asksAndAnswers,
   endsOnFullLine,
@@ -137,7 +137,8 @@ export const LAWS: readonly Law[] = [
     id: 'asks-and-answers',
     fault: 'dull',
     forgivesScant: true,
-    keeps: ({ kind, key, bars, plan }) => kind.kind !== 'phrase' || asksAndAnswers(key, bars, plan.isMixed),
+    keeps: ({ kind, key, bars, plan, isScant }) =>
+      kind.kind !== 'phrase' || asksAndAnswers(key, bars, plan.isMixed, isScant),
   },
   {
     id: 'ends-on-a-full-line',
@@ -232,7 +233,7 @@ function isSigned({ bars }: Case): boolean {
 
 /** What is tied is one note under one hand, without a rest, a breath, a sign or a new beginning within it. */
 function tiesHold({ bars }: Case): boolean {
-  return neighbours([...bars, END]).every(
+  return neighbours(bars).every(
     ([a, b]) =>
       !a.ties ||
       (a.written !== null &&
@@ -245,9 +246,6 @@ function tiesHold({ bars }: Case): boolean {
         b.attack === null),
   );
 }
-
-/** Nothing comes after the last bar. */
-const END = bar(FOUR_FOUR, [rest(quartersOf(FOUR_FOUR))]);
 
 function slursArePlain({ bars }: Case): boolean {
   let under: EtudeNote | null = null;

@@ -21,8 +21,8 @@ export type Fault =
   | 'leaps-on'
   | 'says-a-bar-again';
 
-/** The last step of a phrase at most, in cents: a third, or it falls into its end. */
-const WIDEST_CADENCE = 300;
+/** The last step of a phrase at most, in cents: a third, or it falls into its end; a fourth where no third is at hand. */
+const WIDEST_CADENCE = { usual: 300, gapped: 500 } as const;
 /** From the lowest to the highest note of a melody at least, in cents. */
 const LEAST_COMPASS = 500;
 /** Leaps wider than a third, as a share of the notes, at most: with more a line is a broken chord. */
@@ -70,10 +70,11 @@ function isInLastBar(index: number, notes: number, barLengths: readonly number[]
   return barLengths.length > 2 && index >= notes - barLengths[barLengths.length - 1]!;
 }
 
-function lacksCadence({ melody: { notes, ends }, cents }: Heard): boolean {
+function lacksCadence({ melody: { notes, ends, isGapped }, cents }: Heard): boolean {
+  const widest = WIDEST_CADENCE[isGapped ? 'gapped' : 'usual'];
   const last = cents.length - 1;
   const step = Math.abs(cents[last]! - cents[last - 1]!);
-  return ends.indexOf(notes[last]!.degree) < 0 || step > WIDEST_CADENCE || step === 0;
+  return ends.indexOf(notes[last]!.degree) < 0 || step > widest || step === 0;
 }
 
 function standsStill({ melody: { isGapped }, cents }: Heard): boolean {

@@ -23,9 +23,8 @@ const heldTones = (last: Partial<EtudeNote>) =>
     {},
     {},
     {},
-    {},
     last,
-  ]);
+  ]).map((each, i) => ({ ...each, phraseStarts: i === 0 }));
 
 describe('a bad example is caught', () => {
   const GOOD = 'o2A4 s2A4 | o2C5 s1C5 r1';
@@ -91,7 +90,11 @@ describe('a bad example is caught', () => {
       'a tie from one note to another',
       () => caseOf(seal, C, 2, printed('s4A4= | s4B4 | s2C5 r2'), 60),
     ],
-    ['ties-hold-one-tone', 'a tie into nothing', () => caseOf(seal, C, 2, printed('s4A4 | s4C5='), 60)],
+    [
+      'ties-hold-one-tone',
+      'a tie into a rest',
+      () => caseOf(seal, C, 2, printed('s4A4= | r4 | s2C5 r2'), 60),
+    ],
     [
       'ties-hold-one-tone',
       'a breath within a tone',

@@ -47,7 +47,7 @@ interface Sung {
 }
 
 function compose(workshop: Workshop): Draft {
-  const { random, key, level, plan, length, meter, wanders } = workshop;
+  const { random, key, level, plan, length, meter, tones, wanders } = workshop;
   const choices = metersThrough(random, meter, level, plan.isMixed).map((each) => withTime(each, workshop));
   const lengths = phraseLengths(random, length / 2, level, choices);
   const away = wanders ? neighbourKeys(key) : [];
@@ -59,7 +59,8 @@ function compose(workshop: Workshop): Draft {
     const isAnswer = i % 2 === 1 || i === lengths.length - 1;
     const isLast = i === lengths.length - 1;
     const abroad = !isLast && away.length > 0 ? away[(way + i) % away.length]! : key;
-    const draw = () => wishFor(random, choices, count, isAnswer, question?.wish ?? null, key, abroad);
+    const draw = () =>
+      within(tones, wishFor(random, choices, count, isAnswer, question?.wish ?? null, key, abroad));
     let wish = draw();
     for (let tries = 1; isLast && tries < WISHES && eventsIn(wish) < FULL_LINE; tries++) wish = draw();
     const line = sungLine(workshop, wish, question, before);
@@ -69,6 +70,12 @@ function compose(workshop: Workshop): Draft {
     before = line[line.length - 1]!;
   });
   return bars;
+}
+
+/** Where a horn has none of the notes on which a phrase should rest, a question rests on any but the tonic. */
+function within(tones: readonly Tone[], wish: PhraseWish): PhraseWish {
+  if (tones.some(({ degree }) => wish.ends.indexOf(degree) >= 0)) return wish;
+  return { ...wish, ends: tones.map(({ degree }) => degree).filter((degree) => degree !== 0) };
 }
 
 /** Rhythms for the tempo: on a natural horn the hand moves from note to note and needs its time. */

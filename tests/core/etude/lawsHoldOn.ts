@@ -15,7 +15,7 @@ const SEEDS_BY_CROOK = 20;
 const BARS = [8, 12, 16] as const;
 /** On this horn only these keys of the levels have notes enough that the hand makes surely. */
 const KEYS_WITH_NOTES: { readonly [horn: string]: readonly string[] } = {
-  'single-bflat': ['C major', 'E♭ major', 'C minor', 'A♭ major'],
+  'single-bflat': ['C major', 'G major', 'G minor', 'E♭ major', 'C minor', 'A♭ major'],
 };
 
 /** Every law, on each of some horns. @param seen is told of every étude */
