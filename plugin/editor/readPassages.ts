@@ -6,6 +6,7 @@ import type { PartEvidence } from './partEvidence.ts';
 import { passageFromScore } from './passageFromScore.ts';
 import type { ReadPart } from './readPart.ts';
 import { type PartWalk, walkPart } from './scoreWalk.ts';
+import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 import { BarReader } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
@@ -25,31 +26,28 @@ export interface ReadOptions {
 export function readPassages(host: Host, score: HostScore, options: ReadOptions = {}): readonly ReadPart[] {
   const { isWanted = () => true, known = () => null } = options;
   const parts = hornParts(score).filter(isWanted);
+  const walks = parts.map((part) => walkPart(host.root, score, part));
   const evidence = isReadAsText(host)
-    ? evidenceAsText(host, score, parts, known)
-    : (_: PartWalk, index: number) => evidenceOf(host, score, parts[index]!);
-  return parts.map((part, index) => {
-    const walk = walkPart(host.root, score, part);
-    return passageFromScore(host, walk, evidence(walk, index));
-  });
+    ? evidenceAsText(host, score, walks, known)
+    : parts.map((part) => evidenceOf(host, score, part));
+  return walks.map((walk, index) => passageFromScore(host, walk, evidence[index]!));
 }
 
 /** Only parts of which too little is known are written. */
 function evidenceAsText(
   host: Host,
   score: HostScore,
-  parts: readonly HostPart[],
+  walks: readonly PartWalk[],
   known: (part: HostPart) => PartEvidence | null,
-): (walk: PartWalk, index: number) => PartEvidence {
+): readonly PartEvidence[] {
+  const all = canSelectAll(score, walks) ? evidenceOfAll(host, score, walks) : null;
+  if (all) return all;
   const bars = new BarReader();
   const written = new WrittenScore(host, score);
-  return (walk, index) => {
-    const part = parts[index]!;
-    return known(part) ?? evidenceIn(written.textOf(part), walk, bars);
-  };
+  return walks.map((walk) => known(walk.part) ?? evidenceIn(written.textOf(walk.part), walk, bars));
 }
 
-/** Before 3.5 only the score as the host writes it tells of signs and lines; after that a selection lists them. */
+/** Before 3.5 only the score as the host writes it tells all of signs and lines; after that a selection lists them. */
 export function isReadAsText(host: Host): boolean {
   return !isAtLeast(host, 3, 5);
 }

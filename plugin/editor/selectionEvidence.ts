@@ -35,14 +35,15 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): PartEv
     score.startCmd();
     selection.selectRange(0, score.lastSegment.tick + 1, part.startTrack / 4, part.endTrack / 4);
     score.endCmd();
-    return sorted(host.root, listOf(selection.elements));
+    return sortedEvidence(host.root, listOf(selection.elements));
   } finally {
     putSelectionBack();
     putInputBack();
   }
 }
 
-function sorted(root: HostRoot, elements: readonly HostElement[]): PartEvidence {
+/** What these elements of a selection tell, as far as each of them tells it alone. */
+export function sortedEvidence(root: HostRoot, elements: readonly HostElement[]): PartEvidence {
   const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, OTTAVA, OTTAVA_SEGMENT, NOTE } =
     root.Element;
   const octaveLines: OctaveLine[] = [];

@@ -4,6 +4,7 @@ import {
   crookFromName,
   type Pitch,
   pitchAt,
+  pitchCents,
   STEPS,
   type Transposition,
   transpositionCents,
@@ -47,6 +48,35 @@ export function statedTransposition(interval: HostInterval): Transposition | nul
 export function isIntervalOf({ tpc1, tpc2 }: HostNote, { chromatic }: HostInterval): boolean {
   return modulo(7 * (tpc1 - tpc2), 12) === modulo(chromatic, 12);
 }
+
+/**
+ * From written to sounding pitch with its octave, as far as the notes' places on the staff show it.
+ * @returns `null` where nothing is transposed, where notes differ, and with Concert Pitch on
+ */
+export function intervalShown(notes: readonly HostNote[]): HostInterval | null {
+  let shown: HostInterval | null = null;
+  for (const note of notes) {
+    const { pitch, tpc, tpc1, tpc2, line } = note;
+    const topLine = TOP_LINES[clefOf(note)];
+    if (topLine === null) continue;
+    if (tpc !== tpc2) return null;
+    const { step, alter } = spelledPitch(60, tpc2);
+    const stepsUp = topLine - line;
+    const written = { step, alter, octave: Math.floor(stepsUp / STEPS.length) };
+    const sounding = spelledPitch(pitch, tpc1);
+    const interval = {
+      chromatic: pitch - pitchCents(written) / 100,
+      diatonic: STEPS.length * sounding.octave + STEPS.indexOf(sounding.step) - stepsUp,
+    };
+    if (shown && (shown.chromatic !== interval.chromatic || shown.diatonic !== interval.diatonic))
+      return null;
+    shown = interval;
+  }
+  return shown && (shown.chromatic !== 0 || shown.diatonic !== 0) ? shown : null;
+}
+
+/** Steps from the lowest C to the top line: F5 and A3. */
+const TOP_LINES = { treble: 38, bass: 26, other: null } as const;
 
 /** The pitch as the part prints it. @param stated what the host states, where it does */
 export function notatedPitch(note: HostNote, partName: string, stated: Transposition | null): Pitch {

@@ -1,9 +1,10 @@
-/** Signs and lines out of the score as the editor writes it: versions before 3.5. */
+/** Signs and lines out of the score as the editor writes it, or where that takes long out of its own list: versions before 3.5. */
 import type { BarWatch } from './barWatch.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { evidenceIn } from './ownFormat.ts';
 import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
+import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
 import { BarReader, type PartText } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
 
@@ -31,7 +32,9 @@ const NO_COST: WritingCost = { all: 0, longest: 0, isOnlyMeasure: true };
 export class WrittenEvidence implements EvidenceSource {
   private readonly host: Host;
   private readonly bars = new BarReader();
-  private known: { readonly text: PartText; readonly evidence: PartEvidence }[] = [];
+  private known: { readonly text: PartText | null; readonly evidence: PartEvidence }[] = [];
+  /** Parts of which something new is known that nobody was told. */
+  private news: number[] = [];
   /** What is being read. */
   private written: WrittenScore | null = null;
   private unread: number[] = [];
@@ -48,7 +51,7 @@ export class WrittenEvidence implements EvidenceSource {
   }
 
   get isDue(): boolean {
-    return this.isAskedFor || this.unread.length > 0;
+    return this.isAskedFor || this.unread.length > 0 || this.news.length > 0;
   }
 
   get seesEveryEdit(): boolean {
@@ -64,9 +67,12 @@ export class WrittenEvidence implements EvidenceSource {
   }
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
+    const news = this.news.shift();
+    if (news !== undefined) return news;
     const index = this.unread[0];
     if (index === undefined) {
-      if (this.mayWrite(doing)) this.begin(score, watch, doing.now);
+      if (!this.mayWrite(doing)) return null;
+      if (!this.isAskedFor || !this.readAll(score, watch)) this.begin(score, watch, doing.now);
       return null;
     }
     // A note may have come into the writer's hand since.
@@ -82,6 +88,27 @@ export class WrittenEvidence implements EvidenceSource {
     const ratio = isWorking ? LEAST_RATIO.atWork : LEAST_RATIO.atRest;
     const every = Math.max(isWorking ? WRITTEN_EVERY_MS : WRITTEN_AT_REST_EVERY_MS, ratio * this.cost.all);
     return now - this.writtenAt >= every;
+  }
+
+  /** @returns false where the score has to be written */
+  private readAll(score: HostScore, watch: BarWatch): boolean {
+    const walks = watch.hornParts.map((_, i) => watch.walkOf(i));
+    const all = canSelectAll(score, walks) ? evidenceOfAll(this.host, score, walks) : null;
+    if (!all) return false;
+    this.isAskedFor = false;
+    // What is read so is read when the user asks for it, and only then.
+    this.longest = [Infinity, Infinity];
+    all.forEach((evidence, index) => {
+      if (this.take(index, null, evidence) !== null) this.news.push(index);
+    });
+    return true;
+  }
+
+  /** @returns the part, where what is known of it is new */
+  private take(index: number, text: PartText | null, evidence: PartEvidence): number | null {
+    const before = this.known[index];
+    this.known[index] = { text, evidence };
+    return before && asText(before.evidence) === asText(evidence) ? null : index;
   }
 
   private begin(score: HostScore, watch: BarWatch, now: number): void {
@@ -119,11 +146,10 @@ export class WrittenEvidence implements EvidenceSource {
     this.text = null;
     this.unread.shift();
     if (this.unread.length === 0) this.end();
-    if (!text || (before && isSameText(before.text, text))) return null;
-    const evidence = evidenceIn(text, watch.walkOf(index), this.bars);
-    this.known[index] = { text, evidence };
-    this.bars.keepOnly(this.known.map((part) => part.text));
-    return before && asText(before.evidence) === asText(evidence) ? null : index;
+    if (!text || (before?.text && isSameText(before.text, text))) return null;
+    const news = this.take(index, text, evidenceIn(text, watch.walkOf(index), this.bars));
+    this.bars.keepOnly(this.known.map((part) => part.text).filter((known) => known !== null));
+    return news;
   }
 }
 

@@ -37,6 +37,11 @@ export class WrittenScore {
   }
 }
 
+/** True where the user made a part score that may be the part's alone. */
+export function hasPartScore(score: HostScore, part: HostPart): boolean {
+  return partScoresOf(score, part).length > 0;
+}
+
 /** The part scores that hold nothing but a part of this name, instrument and size. */
 function partScoresOf(score: HostScore, part: HostPart): { score: HostScore; own: HostPart }[] {
   const found: { score: HostScore; own: HostPart }[] = [];

@@ -5,7 +5,7 @@ import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { removeFolders } from './rig/folders.ts';
 import { HOST_4 } from './rig/host4.ts';
 import { hornScore, open, stopped } from './rig/music.ts';
-import { meanBrightness } from './rig/pictures.ts';
+import { differingPixels, meanBrightness } from './rig/pictures.ts';
 import {
   awaitFile,
   CAN_SHOW_WINDOWS,
@@ -65,6 +65,19 @@ describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('the panel in version 
     const again = await openPanel(window);
     expect(again.id).not.toBe(panel.id);
     expect(again).toMatchObject({ width: 320, height: 560 });
+
+    // Made higher and short again it is the same, without a blank where the counts stand in between.
+    const [short, same] = ['short', 'same'].map((name) => join(window.folder, `${name}.png`)) as [
+      string,
+      string,
+    ];
+    await window.still(short, again);
+    window.resize(again.id, 320, 700);
+    const isOther = async (shot: string) => (await differingPixels(short, shot)) > 500;
+    expect(await window.pictureWhere(same, again, isOther)).toBe(true);
+    window.resize(again.id, 320, 560);
+    const isSame = async (shot: string) => (await differingPixels(short, shot)) === 0;
+    expect(await window.pictureWhere(same, again, isSame)).toBe(true);
   }, 120_000);
 
   it('has the editor’s colours, in high contrast too', async () => {

@@ -1,16 +1,17 @@
-/** Version 3: where the user made part scores, the editor writes only those of the horns, and not the whole score. */
+/** Version 3: the editor writes no whole score where part scores of the horns tell enough, or a score's own list. */
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { removeFolders, temporaryFolder } from './rig/folders.ts';
 import { HOST_3 } from './rig/host3.ts';
+import { open, rest, scoreOf, stopped } from './rig/music.ts';
 
 afterAll(removeFolders);
 
 /** A flute and a horn, with a part score of each, as the editor itself made and saved them. */
 const SCORE = fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url));
-const READ = { counts: '2 stopped notes: 2 sure', seesEveryEdit: true };
+const READ = { counts: '2 stopped notes: 2 sure', seesEveryEdit: true, findings: [], selected: 0 };
 
 async function written(change: (score: string) => string): Promise<unknown> {
   const path = join(await temporaryFolder('score'), 'score.mscx');
@@ -36,5 +37,40 @@ describe.skipIf(!HOST_3.isInstalled)('a horn with a part score', () => {
     const { written: scores, ...rest } = (await written(change)) as { written: number[] };
     expect(rest).toEqual(READ);
     expect(scores.at(-1)).toBe(2);
+  });
+});
+
+describe.skipIf(!HOST_3.isInstalled)('a score of many bars and staves', () => {
+  const horn = [
+    [
+      stopped('C5'),
+      { ...stopped('Eb4'), slur: '+' as const },
+      { ...open('G4'), slur: '-' as const },
+      stopped('C3'),
+    ],
+    [
+      open('C5', 2),
+      { ...open('E4'), glissando: '+' as const },
+      { ...stopped('G4'), glissando: '-' as const },
+    ],
+  ];
+  const silence = { bars: Array.from({ length: 250 }, () => [rest(4)]) };
+  const flute = {
+    ...silence,
+    options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] as const },
+  };
+  const score = scoreOf([flute, { bars: horn.concat(silence.bars.slice(2)) }, ...Array(7).fill(flute)]);
+
+  it('is read from its own list where nothing is selected, which finds the same, and nothing is selected then', async () => {
+    const { results } = await HOST_3.run(score, [
+      { do: 'written' },
+      { do: 'select-stretch', staff: 1, length: 1 },
+      { do: 'written' },
+    ]);
+    const [listed, , whole] = results as { findings: string[]; counts: string; written: number[] }[];
+    expect(listed).toMatchObject({ written: [], selected: 0, seesEveryEdit: false });
+    expect(listed!.findings.length).toBeGreaterThan(2);
+    expect(whole).toMatchObject({ findings: listed!.findings, counts: listed!.counts, selected: 1 });
+    expect(whole!.written[0]).toBe(9);
   });
 });

@@ -94,7 +94,10 @@ Pane {
     function word(name) { return view ? view.words[name] : "" }
 
     // Where little room is the list gets what there is: what is said elsewhere too, or can be scrolled, takes less.
-    readonly property bool isShort: keepsSize && height < 620
+    // Afterwards: what is hidden while the parts are given their places keeps its own, blank.
+    property bool isShort: false
+    function shorten() { isShort = keepsSize && height < 620 }
+    onHeightChanged: Qt.callLater(shorten)
 
     Keys.onEscapePressed: function (event) {
         event.accepted = keepsSize

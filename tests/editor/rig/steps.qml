@@ -232,11 +232,12 @@ MuseScore {
             var host = Script.Bellhand.hostOf(root, file, engine)
             return Script.Bellhand.openPanel(host).view().words.annotate
         },
-        // Of how many parts the scores were that opening the panel wrote.
+        // Of how many parts the scores were that opening the panel wrote, what it found, how much is selected then.
         "written": function () {
             var written = []
             var view = read(Script.Bellhand.openPanel(alteredHost({ written: written }, function () { return {} }))).view()
-            return { written: written, counts: view.counts, seesEveryEdit: view.seesEveryEdit }
+            var findings = view.findings.map(function (row) { return row.place + ": " + row.what })
+            return { written: written, counts: view.counts, seesEveryEdit: view.seesEveryEdit, findings: findings, selected: curScore.selection.elements.length }
         },
         // What the panel's button does; then the score that is open is the étude.
         "etude": function (step) {
@@ -352,8 +353,7 @@ MuseScore {
                 if (step.what === "clear") kept.clear()
                 else if (step.what === "undo") cmd("undo")
                 else if (step.what === "text") addAt(0, Element.STAFF_TEXT, function (text) { text.text = "x" })
-                else if (step.what === "write") writeScore(curScore, folder + "/cost.mscx", "mscx")
-                else writeScore(curScore, folder + "/cost.musicxml", "musicxml")
+                else writeScore(curScore, folder + "/cost.mscx", "mscx")
             })
         },
         // As many plain texts as annotating wrote marks, at the same places, and their removal: what the editor takes for itself.

@@ -50,17 +50,7 @@ export type Step =
    */
   | {
       readonly do: 'cost';
-      readonly what:
-        | 'open'
-        | 'work'
-        | 'rest'
-        | 'click'
-        | 'annotate'
-        | 'undo'
-        | 'clear'
-        | 'text'
-        | 'write'
-        | 'export';
+      readonly what: 'open' | 'work' | 'rest' | 'click' | 'annotate' | 'undo' | 'clear' | 'text' | 'write';
     }
   /** What as many plain texts cost as the annotating before left marks, at the same places, and taking them away again. */
   | { readonly do: 'plain' }

@@ -1,0 +1,149 @@
+/**
+ * Before 3.5: what the score's own list tells while all of it is selected for a moment, in a part of the time that the
+ * editor takes to write the score. Only where nothing is selected: then letting go gives back exactly what was there.
+ */
+import type { Host, HostElement, HostList, HostNote, HostRoot, HostScore } from './hostApi.ts';
+import { noteKey, type PartEvidence, placeKey } from './partEvidence.ts';
+import { tickOf } from './place.ts';
+import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import { sortedEvidence } from './selectionEvidence.ts';
+import { intervalShown } from './spelling.ts';
+import { hasPartScore } from './writtenScore.ts';
+
+/** Bars times staves from which writing takes a few tenths of a second, and selecting a fraction of it. */
+const LARGE = 2000;
+
+/** True where the whole score may be selected, and nobody would see a difference afterwards. */
+export function canSelectAll(score: HostScore, walks: readonly PartWalk[]): boolean {
+  const elements = score.selection?.elements;
+  return (
+    elements?.length === 0 &&
+    (score.nmeasures * score.ntracks) / TRACKS_PER_STAFF >= LARGE &&
+    // Part scores are written in less time still.
+    !walks.every(({ part }) => hasPartScore(score, part)) &&
+    // The list leaves out the signs of graces.
+    walks.every(({ chords }) => chords.every(({ graceIndex }) => graceIndex === null))
+  );
+}
+
+/**
+ * Selects everything, reads what the list tells of these parts, and lets go.
+ * @returns part by part; `null` where the list may leave something out, as the editor's filter of selections does
+ */
+export function evidenceOfAll(
+  { root }: Host,
+  score: HostScore,
+  walks: readonly PartWalk[],
+): readonly PartEvidence[] | null {
+  root.cmd('select-all');
+  const elements = score.selection!.elements;
+  if (elements.length === 0) return null;
+  try {
+    return readList(root, elements, walks);
+  } finally {
+    root.cmd('escape');
+  }
+}
+
+function readList(
+  root: HostRoot,
+  elements: HostList<HostElement>,
+  walks: readonly PartWalk[],
+): readonly PartEvidence[] | null {
+  const { NOTE, REST, ARTICULATION, TIE, SLUR } = root.Element;
+  // Track after track, then the lines from place to place.
+  const linesAt = lastWhere(elements, ({ type }) => type === NOTE || type === REST) + 1;
+  const lines: HostElement[] = [];
+  for (let i = linesAt; i < elements.length; i++) lines.push(elements[i]!);
+  const read = walks.map((walk) => {
+    const { startTrack, endTrack } = walk.part;
+    const here = lines.filter(({ track }) => track >= startTrack && track < endTrack);
+    const until = firstFrom(elements, endTrack, linesAt);
+    for (let i = firstFrom(elements, startTrack, linesAt); i < until; i++) here.push(elements[i]!);
+    return { walk, here };
+  });
+  const has = (wanted: unknown) =>
+    read.some(({ here }) => here.some(({ type }) => type === wanted)) ||
+    lines.some(({ type }) => type === wanted);
+  const isWhole =
+    has(ARTICULATION) &&
+    (has(SLUR) || has(TIE)) &&
+    read.every(({ walk, here }) => here.filter(({ type }) => type === NOTE).length === notesIn(walk));
+  return isWhole ? read.map(({ walk, here }) => evidenceIn(root, walk, here)) : null;
+}
+
+const TRACKS_PER_STAFF = 4;
+
+function lastWhere(elements: HostList<HostElement>, is: (element: HostElement) => boolean): number {
+  let at = elements.length - 1;
+  while (at >= 0 && !is(elements[at]!)) at--;
+  return at;
+}
+
+/** The first element of a track or of one after it, among the first `end`, which are sorted by track. */
+function firstFrom(elements: HostList<HostElement>, track: number, end: number): number {
+  let [from, to] = [0, end];
+  while (from < to) {
+    const middle = Math.floor((from + to) / 2);
+    if (elements[middle]!.track < track) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
+
+function notesIn({ chords }: PartWalk): number {
+  return chords.reduce((sum, { notes, others }) => sum + notes.length + others.length, 0);
+}
+
+function evidenceIn(root: HostRoot, walk: PartWalk, elements: readonly HostElement[]): PartEvidence {
+  const { TIE, TEXTLINE } = root.Element;
+  const lineWords = elements
+    .filter(({ type }) => type === TEXTLINE)
+    .map((line) => {
+      const { track, spannerTick, beginText } = line as HostElement & TextLine;
+      return { tick: spannerTick.ticks, track, text: String(beginText ?? '') };
+    })
+    .filter(({ text }) => text !== '');
+  const tied = elements.filter(({ type }) => type === TIE).map(({ parent }) => parent as HostNote);
+  return {
+    ...sortedEvidence(root, elements),
+    ties: tiesIn(walk, tied),
+    interval: intervalShown(
+      ([] as HostNote[]).concat(...walk.chords.map(({ notes }) => notes as HostNote[])),
+    ),
+    lineWords,
+  };
+}
+
+interface TextLine {
+  readonly spannerTick: { readonly ticks: number };
+  readonly beginText?: string;
+}
+
+/** A tie leads to the note of its pitch in the next chord of its voice. */
+function tiesIn(walk: PartWalk, starts: readonly HostNote[]): NonNullable<PartEvidence['ties']> {
+  const from = new Set<string>();
+  const into = new Set<string>();
+  const places = new Map<string, ScoreChord>();
+  const next = new Map<ScoreChord, ScoreChord>();
+  const last = new Map<number, ScoreChord>();
+  for (const chord of walk.chords) {
+    places.set(placeKey(chord.tick, chord.track, null), chord);
+    const before = last.get(chord.track);
+    if (before) next.set(before, chord);
+    last.set(chord.track, chord);
+  }
+  const keyOf = (chord: ScoreChord, pitch: number) => {
+    const rank = chord.notes.findIndex((note) => note.pitch === pitch);
+    return rank < 0 ? null : noteKey(placeKey(chord.tick, chord.track, null), rank);
+  };
+  for (const { pitch, track, parent } of starts) {
+    const chord = places.get(placeKey(tickOf(parent), track, null));
+    const target = chord && next.get(chord);
+    const start = chord ? keyOf(chord, pitch) : null;
+    const end = target ? keyOf(target, pitch) : null;
+    if (start !== null) from.add(start);
+    if (end !== null) into.add(end);
+  }
+  return { from, into };
+}
