@@ -78,7 +78,7 @@ describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('the panel in version 
     window.resize(again.id, 320, 560);
     const isSame = async (shot: string) => (await differingPixels(short, shot)) === 0;
     expect(await window.pictureWhere(same, again, isSame)).toBe(true);
-  }, 120_000);
+  }, 240_000);
 
   it('has the editor’s colours, in high contrast too', async () => {
     const window = await opened({ contrast: 'black' });
