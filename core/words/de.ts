@@ -632,6 +632,14 @@ const hornFile: HornFileWords = {
     'zwei Seiten haben dieselbe "stoppingOrder"; mit 1, 2, … zählen, wie die Hand nach ihnen greift',
 };
 
+/** What a result is. */
+const CONTENTS = {
+  score: 'eine Partitur in MusicXML',
+  page: 'eine Seite für den Browser',
+  picture: 'ein Bild',
+  sound: 'ein Klang',
+};
+
 export const commandLine: CommandLineWords = {
   hornFile,
   scores,
@@ -684,7 +692,8 @@ export const commandLine: CommandLineWords = {
       'table; json, ein Objekt für jede Datei, eines je Zeile; json-lines, dasselbe ohne die Töne, für Kataloge',
     explainFormat: 'table oder json',
     chartOf: 'fingerings: Griffe gestopfter Töne; bends: wohin die Hand jeden Ton führt, für Komponisten',
-    chartFormat: 'html, eine Seite zum Drucken, oder musicxml, Noten',
+    chartFormat:
+      'html, eine Seite zum Drucken, oder musicxml, Noten (sonst: wie der Name nach -o endet, oder html)',
     curve: 'die Tonhöhe beim Schließen der Hand, aus der Akustik: als Text oder als SVG-Bild in einer Datei',
     sound: 'der Ton, während die Hand schließt, aus der Akustik, als WAV-Datei',
     soundOfReport: 'Glissandi, die der Hand nicht gelingen, hören lassen, wie sie ihr geraten',
@@ -790,6 +799,9 @@ export const commandLine: CommandLineWords = {
       `${path}: keine gewöhnliche Datei und nicht an Ort und Stelle zu ändern: -o verwenden`,
     notOurs: (path) =>
       `${path}: diese Datei gibt es schon, und sie stammt nicht von Bellhand oder wurde seither geändert: mit -o einen anderen Ort wählen oder mit --force ersetzen`,
+    otherEnding: (path, content, endings) =>
+      `${path}: hier entsteht ${CONTENTS[content]}: den Namen auf ${listed(endings, 'oder')} enden lassen`,
+    namedTwice: (input) => `${input}: diese Datei ist zweimal genannt: einmal genügt`,
     linkToNothing: (path, target) =>
       `${path}: eine Verknüpfung mit ${target}, das es nicht gibt: die Datei selbst nennen oder die Verknüpfung entfernen`,
     readOnly: (path) => `${path}: ist schreibgeschützt: die Rechte ändern oder mit --force ersetzen`,

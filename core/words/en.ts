@@ -596,6 +596,14 @@ const hornFile: HornFileWords = {
   orderTwice: 'two sides have the same "stoppingOrder"; number them 1, 2, … as the player reaches for them',
 };
 
+/** What a result is. */
+const CONTENTS = {
+  score: 'a score in MusicXML',
+  page: 'a page for the browser',
+  picture: 'a picture',
+  sound: 'a sound',
+};
+
 export const commandLine: CommandLineWords = {
   hornFile,
   scores,
@@ -644,7 +652,8 @@ export const commandLine: CommandLineWords = {
       'table; json, one object for each file, one a line; json-lines, the same without the notes, for catalogues',
     explainFormat: 'table or json',
     chartOf: 'fingerings of stopped notes, or bends: where the moving hand takes each note, for composers',
-    chartFormat: 'html, a page to print, or musicxml, a score',
+    chartFormat:
+      'html, a page to print, or musicxml, a score (default: as the name after -o ends, else html)',
     curve: 'the pitch as the hand closes, from acoustics: as text, or as an SVG picture in a file',
     sound: 'the tone as the hand closes, from acoustics, as a WAV file',
     soundOfReport: 'let the glissandos that the hand cannot make be heard as it makes them',
@@ -745,6 +754,9 @@ export const commandLine: CommandLineWords = {
     notPlain: (path) => `${path}: no plain file, so not to be changed in place: use -o`,
     notOurs: (path) =>
       `${path}: this file is there already, and Bellhand did not make it or it was changed since: choose another place with -o, or replace it with --force`,
+    otherEnding: (path, content, endings) =>
+      `${path}: what is written here is ${CONTENTS[content]}: end the name with ${listed(endings, 'or')}`,
+    namedTwice: (input) => `${input}: this file is named twice: name it once`,
     linkToNothing: (path, target) =>
       `${path}: a link to ${target}, which is not there: name the file itself, or remove the link`,
     readOnly: (path) => `${path}: may only be read: change its rights, or replace it with --force`,

@@ -617,6 +617,14 @@ const hornFile: HornFileWords = {
   orderTwice: 'dos lados tienen el mismo "stoppingOrder"; numerarlos 1, 2, … según se toman',
 };
 
+/** What a result is. */
+const CONTENTS = {
+  score: 'una partitura en MusicXML',
+  page: 'una página para el navegador',
+  picture: 'una imagen',
+  sound: 'un sonido',
+};
+
 export const commandLine: CommandLineWords = {
   hornFile,
   scores,
@@ -669,7 +677,8 @@ export const commandLine: CommandLineWords = {
     explainFormat: 'table o json',
     chartOf:
       'fingerings, las digitaciones de los sonidos tapados, o bends, adónde lleva la mano cada nota, para quien compone',
-    chartFormat: 'html, una página para imprimir, o musicxml, una partitura',
+    chartFormat:
+      'html, una página para imprimir, o musicxml, una partitura (si no: según acabe el nombre tras -o, o html)',
     curve:
       'la altura mientras la mano se cierra, según la acústica: como texto, o como imagen SVG en un archivo',
     sound: 'el sonido mientras la mano cierra, según la acústica, como archivo WAV',
@@ -773,6 +782,9 @@ export const commandLine: CommandLineWords = {
     notPlain: (path) => `${path}: no es un archivo corriente y no se puede cambiar en su lugar: usar -o`,
     notOurs: (path) =>
       `${path}: este archivo ya existe, y Bellhand no lo hizo o se cambió después: elegir otro lugar con -o, o reemplazarlo con --force`,
+    otherEnding: (path, content, endings) =>
+      `${path}: aquí se escribe ${CONTENTS[content]}: terminar el nombre en ${listed(endings, 'o')}`,
+    namedTwice: (input) => `${input}: este archivo está nombrado dos veces: basta una`,
     linkToNothing: (path, target) =>
       `${path}: un enlace a ${target}, que no existe: nombrar el propio archivo, o quitar el enlace`,
     readOnly: (path) => `${path}: es de solo lectura: cambiar sus derechos, o reemplazarlo con --force`,

@@ -631,6 +631,14 @@ const hornFile: HornFileWords = {
   orderTwice: 'deux côtés ont le même "stoppingOrder" ; les numéroter 1, 2, … dans l’ordre où on les prend',
 };
 
+/** What a result is. */
+const CONTENTS = {
+  score: 'une partition en MusicXML',
+  page: 'une page pour le navigateur',
+  picture: 'une image',
+  sound: 'un son',
+};
+
 export const commandLine: CommandLineWords = {
   hornFile,
   scores,
@@ -684,7 +692,8 @@ export const commandLine: CommandLineWords = {
     explainFormat: 'table ou json',
     chartOf:
       'fingerings, les doigtés des sons bouchés, ou bends, où la main mène chaque note, pour les compositeurs',
-    chartFormat: 'html, une page à imprimer, ou musicxml, une partition',
+    chartFormat:
+      'html, une page à imprimer, ou musicxml, une partition (sinon : selon la fin du nom après -o, ou html)',
     curve:
       'la hauteur pendant que la main se ferme, d’après l’acoustique : en texte, ou en image SVG dans un fichier',
     sound: 'le son pendant que la main ferme, d’après l’acoustique, en fichier WAV',
@@ -792,6 +801,9 @@ export const commandLine: CommandLineWords = {
       `${path} : ce n’est pas un simple fichier, il ne peut être changé sur place : employer -o`,
     notOurs: (path) =>
       `${path} : ce fichier existe déjà, et Bellhand ne l’a pas fait ou il a été changé depuis : choisir un autre endroit avec -o, ou le remplacer avec --force`,
+    otherEnding: (path, content, endings) =>
+      `${path} : ce qui s’écrit ici est ${CONTENTS[content]} : terminer le nom par ${listed(endings, 'ou')}`,
+    namedTwice: (input) => `${input} : ce fichier est nommé deux fois : une fois suffit`,
     linkToNothing: (path, target) =>
       `${path} : un lien vers ${target}, qui n’existe pas : nommer le fichier lui-même, ou supprimer le lien`,
     readOnly: (path) => `${path} : ne peut qu’être lu : changer ses droits, ou le remplacer avec --force`,

@@ -625,6 +625,14 @@ const hornFile: HornFileWords = {
   orderTwice: 'due lati hanno lo stesso "stoppingOrder"; numerarli 1, 2, … nell’ordine in cui si prendono',
 };
 
+/** What a result is. */
+const CONTENTS = {
+  score: 'una partitura in MusicXML',
+  page: 'una pagina per il browser',
+  picture: 'un’immagine',
+  sound: 'un suono',
+};
+
 export const commandLine: CommandLineWords = {
   hornFile,
   scores,
@@ -676,7 +684,8 @@ export const commandLine: CommandLineWords = {
     explainFormat: 'table o json',
     chartOf:
       'fingerings, le diteggiature dei suoni chiusi, o bends, dove la mano porta ogni nota, per chi compone',
-    chartFormat: 'html, una pagina da stampare, o musicxml, una partitura',
+    chartFormat:
+      'html, una pagina da stampare, o musicxml, una partitura (altrimenti: come finisce il nome dopo -o, o html)',
     curve: 'l’altezza mentre la mano chiude, secondo l’acustica: come testo, o come immagine SVG in un file',
     sound: 'il suono mentre la mano chiude, secondo l’acustica, come file WAV',
     soundOfReport: 'fa sentire, come li fa la mano, i glissandi che non può fare',
@@ -781,6 +790,9 @@ export const commandLine: CommandLineWords = {
     notPlain: (path) => `${path}: non è un semplice file e non si può cambiare sul posto: usare -o`,
     notOurs: (path) =>
       `${path}: questo file c’è già, e Bellhand non l’ha fatto o è stato cambiato da allora: scegliere un altro posto con -o, o sostituirlo con --force`,
+    otherEnding: (path, content, endings) =>
+      `${path}: qui si scrive ${CONTENTS[content]}: finire il nome con ${listed(endings, 'o')}`,
+    namedTwice: (input) => `${input}: questo file è nominato due volte: basta una`,
     linkToNothing: (path, target) =>
       `${path}: un collegamento a ${target}, che non c’è: nominare il file stesso, o togliere il collegamento`,
     readOnly: (path) => `${path}: si può solo leggere: cambiarne i diritti, o sostituirlo con --force`,

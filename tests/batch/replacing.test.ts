@@ -21,80 +21,143 @@ const PART = score(['C5+', 'E5']);
 const REVISED = score(['B4+', 'E5']);
 const isRoot = process.getuid?.() === 0;
 
-/** Every command that writes a file, told to write `target`. */
-const WRITERS: readonly { readonly what: string; readonly args: (target: string) => readonly string[] }[] = [
-  { what: 'annotate', args: (target) => ['annotate', 'part.musicxml', '-o', target] },
-  { what: 'clear', args: (target) => ['clear', 'part.musicxml', '-o', target] },
-  { what: 'report', args: (target) => ['report', 'part.musicxml', '-o', target] },
-  { what: 'etude', args: (target) => ['etude', '--kind', 'bend', '--seed', '3', '-o', target] },
-  { what: 'lesson', args: (target) => ['lesson', '--level', '1', '--seed', '3', '-o', target] },
-  { what: 'chart as a score', args: (target) => ['chart', '--format', 'musicxml', '-o', target] },
-  { what: 'explain', args: (target) => ['explain', 'C5', '--curve', target] },
+/** Every command that writes a file, told to write `target`, and how the name of what it writes ends. */
+const WRITERS: readonly {
+  readonly what: string;
+  readonly ending: string;
+  readonly args: (target: string) => readonly string[];
+}[] = [
+  { what: 'annotate', ending: '.xml', args: (target) => ['annotate', 'part.musicxml', '-o', target] },
+  { what: 'clear', ending: '.xml', args: (target) => ['clear', 'part.musicxml', '-o', target] },
+  { what: 'report', ending: '.html', args: (target) => ['report', 'part.musicxml', '-o', target] },
+  {
+    what: 'etude',
+    ending: '.musicxml',
+    args: (target) => ['etude', '--kind', 'bend', '--seed', '3', '-o', target],
+  },
+  {
+    what: 'lesson',
+    ending: '.xml',
+    args: (target) => ['lesson', '--level', '1', '--seed', '3', '-o', target],
+  },
+  {
+    what: 'chart as a score',
+    ending: '.xml',
+    args: (target) => ['chart', '--format', 'musicxml', '-o', target],
+  },
+  { what: 'explain', ending: '.svg', args: (target) => ['explain', 'C5', '--curve', target] },
 ];
 
 /** A report is engraved, which takes its time. */
 const QUICK_WRITERS = WRITERS.filter(({ what }) => what !== 'report');
 
-describe.each(WRITERS)('$what', ({ args }) => {
+describe.each(WRITERS)('$what', ({ ending, args }) => {
+  const mine = `mine${ending}`;
+
   test("does not replace somebody's file, and does with --force", async () => {
-    const folder = folderWith({ 'part.musicxml': PART, 'mine.musicxml': REVISED });
-    const { exit, stderr, stdout } = await bellhandHere(folder, args('mine.musicxml'));
+    const folder = folderWith({ 'part.musicxml': PART, [mine]: REVISED });
+    const { exit, stderr, stdout } = await bellhandHere(folder, args(mine));
     expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
-    expect(stderr).toMatch(/^bellhand: mine\.musicxml: this file is there already[^\n]+--force\n$/);
-    expect(textOf(folder, 'mine.musicxml')).toBe(REVISED);
-    expect(await bellhandHere(folder, [...args('mine.musicxml'), '--force'])).toMatchObject({
+    expect(stderr).toMatch(/^bellhand: mine\.[a-z]+: this file is there already[^\n]+--force\n$/);
+    expect(textOf(folder, mine)).toBe(REVISED);
+    expect(await bellhandHere(folder, [...args(mine), '--force'])).toMatchObject({
       exit: 0,
       stderr: '',
     });
-    expect(textOf(folder, 'mine.musicxml')).not.toBe(REVISED);
-    expect(readdirSync(folder).sort()).toEqual(['mine.musicxml', 'part.musicxml']);
+    expect(textOf(folder, mine)).not.toBe(REVISED);
+    expect(readdirSync(folder).sort()).toEqual([mine, 'part.musicxml']);
   });
 });
 
-describe.each(QUICK_WRITERS)('$what', ({ what, args }) => {
+describe.each(QUICK_WRITERS)('$what', ({ what, ending, args }) => {
+  const made = `new${ending}`;
+
   test('replaces an empty file, and its own work again and again', async () => {
-    const folder = folderWith({ 'part.musicxml': PART, 'new.xml': '' });
+    const folder = folderWith({ 'part.musicxml': PART, [made]: '' });
     for (let run = 0; run < 2; run++)
-      expect(await bellhandHere(folder, args('new.xml'))).toMatchObject({ exit: 0, stderr: '' });
+      expect(await bellhandHere(folder, args(made))).toMatchObject({ exit: 0, stderr: '' });
   });
 
   test('does not replace its own work once it was changed, nor what another command made', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
-    await bellhandHere(folder, args('new.xml'));
-    const own = textOf(folder, 'new.xml');
+    await bellhandHere(folder, args(made));
+    const own = textOf(folder, made);
     if (what !== 'clear') {
       for (const changed of [
         own.replace(/>([^<]*)</, '> $1<'),
         `${own}\n`,
         own.replace(/<!-- bellhand .*\n$/, ''),
       ]) {
-        writeFileSync(join(folder, 'new.xml'), changed);
-        expect((await bellhandHere(folder, args('new.xml'))).exit, changed.slice(-60)).toBe(2);
-        expect(textOf(folder, 'new.xml')).toBe(changed);
+        writeFileSync(join(folder, made), changed);
+        expect((await bellhandHere(folder, args(made))).exit, changed.slice(-60)).toBe(2);
+        expect(textOf(folder, made)).toBe(changed);
       }
-      writeFileSync(join(folder, 'new.xml'), own);
+      writeFileSync(join(folder, made), own);
     }
     const other = what === 'annotate' ? WRITERS[5]! : WRITERS[0]!;
-    await bellhandHere(folder, other.args('other.xml'));
-    expect((await bellhandHere(folder, args('other.xml'))).exit, other.what).toBe(2);
+    await bellhandHere(folder, other.args('other'));
+    expect((await bellhandHere(folder, args('other'))).exit, other.what).toBe(2);
   });
 
   test('refuses a link to nothing and what may only be read', async () => {
     const folder = folderWith({ 'part.musicxml': PART });
-    symlinkSync('gone.xml', join(folder, 'link.xml'));
-    const dangling = await bellhandHere(folder, args('link.xml'));
+    const link = `link${ending}`;
+    const lock = `locked${ending}`;
+    symlinkSync('gone', join(folder, link));
+    const dangling = await bellhandHere(folder, args(link));
     expect(dangling.exit).toBe(2);
-    expect(dangling.stderr).toMatch(
-      /^bellhand: link\.xml: a link to gone\.xml, which is not there: [^\n]+\n$/,
-    );
-    expect(readdirSync(folder).sort()).toEqual(['link.xml', 'part.musicxml']);
-    writeFileSync(join(folder, 'locked.xml'), '');
-    chmodSync(join(folder, 'locked.xml'), 0o444);
-    const locked = await bellhandHere(folder, args('locked.xml'));
+    expect(dangling.stderr).toMatch(/^bellhand: link\.[a-z]+: a link to gone, which is not there: [^\n]+\n$/);
+    expect(readdirSync(folder).sort()).toEqual([link, 'part.musicxml']);
+    writeFileSync(join(folder, lock), '');
+    chmodSync(join(folder, lock), 0o444);
+    const locked = await bellhandHere(folder, args(lock));
     expect(locked.exit).toBe(2);
-    expect(locked.stderr).toMatch(/^bellhand: locked\.xml: may only be read: [^\n]+--force\n$/);
-    expect((await bellhandHere(folder, [...args('locked.xml'), '--force'])).exit).toBe(0);
-    expect(statSync(join(folder, 'locked.xml')).mode & 0o777).toBe(0o444);
+    expect(locked.stderr).toMatch(/^bellhand: locked\.[a-z]+: may only be read: [^\n]+--force\n$/);
+    expect((await bellhandHere(folder, [...args(lock), '--force'])).exit).toBe(0);
+    expect(statSync(join(folder, lock)).mode & 0o777).toBe(0o444);
+  });
+});
+
+describe('the ending of a name', () => {
+  test.each(WRITERS)('that promises something else is refused: $what', async ({ args }) => {
+    const folder = folderWith({ 'part.musicxml': PART });
+    const { exit, stdout, stderr } = await bellhandHere(folder, [...args('new.pdf'), '--force']);
+    expect({ exit, stdout }).toEqual({ exit: 2, stdout: '' });
+    expect(stderr).toMatch(
+      /^bellhand: new\.pdf: what is written here is an? [^\n]+: end the name with \.[^\n]+\n$/,
+    );
+    expect(readdirSync(folder)).toEqual(['part.musicxml']);
+  });
+
+  test('of an input is as good for its result', async () => {
+    const folder = folderWith({ 'part.txt': PART });
+    expect(await bellhandHere(folder, ['annotate', 'part.txt'])).toMatchObject({ exit: 0, stderr: '' });
+    expect(textOf(folder, 'part.marked.txt')).toContain('B 2');
+  });
+
+  test('tells how a score is held', async () => {
+    const folder = folderWith({ 'part.musicxml': PART });
+    const packed = (name: string) => {
+      const files = unzipSync(readFileSync(join(folder, name)));
+      const [, path] = /full-path="([^"]+)"/.exec(strFromU8(files['META-INF/container.xml']!))!;
+      return strFromU8(files[path!]!);
+    };
+    await bellhandHere(folder, ['annotate', 'part.musicxml', '-o', 'part.mxl']);
+    expect(packed('part.mxl')).toContain('B 2');
+    await bellhandHere(folder, ['clear', 'part.mxl', '-o', 'back.musicxml']);
+    expect(textOf(folder, 'back.musicxml')).toBe(PART);
+    const lesson = ['lesson', '--level', '1', '--seed', '3', '-o'];
+    for (const name of ['lesson.mxl', 'lesson.mxl', 'lesson.xml'])
+      expect(await bellhandHere(folder, [...lesson, name])).toMatchObject({ exit: 0, stderr: '' });
+    const unsealed = (text: string) => text.replace(/<!-- bellhand .*\n$/, '');
+    expect(unsealed(packed('lesson.mxl'))).toBe(unsealed(textOf(folder, 'lesson.xml')));
+    expect(await bellhandHere(folder, ['check', 'lesson.mxl'])).toMatchObject({ exit: 0 });
+  });
+
+  test('chooses what a chart is', async () => {
+    const folder = folderWith({});
+    await bellhandHere(folder, ['chart', '-o', 'chart.musicxml']);
+    expect(textOf(folder, 'chart.musicxml')).toContain('<score-partwise');
   });
 });
 

@@ -150,6 +150,13 @@ export interface CommandLineWords {
     ontoInputInPlace(target: string): string;
     notPlain(path: string): string;
     notOurs(path: string): string;
+    /** @param content what is written @param endings of the names that may be given it */
+    otherEnding(
+      path: string,
+      content: 'score' | 'page' | 'picture' | 'sound',
+      endings: readonly string[],
+    ): string;
+    namedTwice(input: string): string;
     linkToNothing(path: string, target: string): string;
     readOnly(path: string): string;
     notPutBack(path: string, copy: string): string;

@@ -9,13 +9,15 @@ import { Failure } from '../failure.ts';
 import { type ForceOption, withForce } from '../options/forceOption.ts';
 import { oneOf } from '../options/optionValues.ts';
 import { type PlayerOptions, settingsOf, withPlayerOptions } from '../options/playerOptions.ts';
+import { holdingOf } from '../output/ending.ts';
 import { writeOwnText } from '../output/result.ts';
 import { isStandardOutput, printLines, warnLines } from '../output/streams.ts';
 import { wordsFor } from '../reader.ts';
 
 interface ChartOptions extends PlayerOptions, ForceOption {
   readonly of: 'fingerings' | 'bends';
-  readonly format: 'html' | 'musicxml';
+  /** As the output's name ends, by default: a page unless it is a score's. */
+  readonly format?: 'html' | 'musicxml';
   readonly output?: string;
 }
 
@@ -24,7 +26,7 @@ export function chartCommand(reader: Reader): Command {
   const command = new Command('chart')
     .description(words.commands.chart)
     .option('--of <what>', words.options.chartOf, oneOf(words, ['fingerings', 'bends']), 'fingerings')
-    .option('--format <format>', words.options.chartFormat, oneOf(words, ['html', 'musicxml']), 'html')
+    .option('--format <format>', words.options.chartFormat, oneOf(words, ['html', 'musicxml']))
     .option(
       '-o, --output <path>',
       words.options.outputOfOne('chart-HORN.html, chart-bends-HORN.musicxml, …'),
@@ -36,19 +38,28 @@ export function chartCommand(reader: Reader): Command {
 
 async function writeChart(options: ChartOptions, reader: Reader): Promise<void> {
   const player = settingsOf(options);
-  const { text, title } = await chartOf(player, options, reader).catch((fault: unknown) => {
+  const { of, output: asked } = options;
+  const isScore = asked !== undefined && holdingOf(asked) !== null;
+  const { format = isScore ? 'musicxml' : 'html' } = options;
+  const { text, title } = await chartOf(player, of, format, reader).catch((fault: unknown) => {
     throw fault instanceof EngravingError ? new Failure(() => fault.in(reader)) : fault;
   });
-  const name = options.of === 'bends' ? 'chart-bends' : 'chart';
-  const output = options.output ?? `${name}-${player.horn.id}.${options.format}`;
-  const written = writeOwnText(output, text, { kind: 'chart', force: options.force ?? false, inputs: [] });
+  const name = of === 'bends' ? 'chart-bends' : 'chart';
+  const output = asked ?? `${name}-${player.horn.id}.${format}`;
+  const written = writeOwnText(output, text, {
+    content: format === 'html' ? 'page' : 'score',
+    kind: 'chart',
+    force: options.force ?? false,
+    inputs: [],
+  });
   warnLines(written.map((say) => say(wordsFor(reader))));
   if (!isStandardOutput(output)) printLines([`${output}: ${title}`]);
 }
 
 async function chartOf(
   player: Settings,
-  { of, format }: ChartOptions,
+  of: ChartOptions['of'],
+  format: 'html' | 'musicxml',
   reader: Reader,
 ): Promise<{ text: string; title: string }> {
   if (of === 'bends') {

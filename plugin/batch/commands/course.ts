@@ -49,7 +49,12 @@ function writeCourse(options: CourseOptions, reader: Reader): void {
   const lines = result.sheets.map((sheet, i) => {
     const path = join(folder, `week-${i < 9 ? '0' : ''}${i + 1}${ending}.musicxml`);
     const text = sheetText(sheet, player, copy, documentText);
-    const written = writeOwnText(path, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
+    const written = writeOwnText(path, text, {
+      content: 'score',
+      kind: 'etude',
+      force: options.force ?? false,
+      inputs: [],
+    });
     warnLines(written.map((say) => say(wordsFor(reader))));
     return `${path}: ${sheet.lines.join(' ')}`;
   });

@@ -91,7 +91,12 @@ function writeEtude(options: EtudeOptions, reader: Reader): void {
   const sheet = etudeSheet(result.etude, reader);
   const output = options.output ?? `etude-${kind}-${seed}.musicxml`;
   const text = sheetText(sheet, player, copy, documentText);
-  const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
+  const written = writeOwnText(output, text, {
+    content: 'score',
+    kind: 'etude',
+    force: options.force ?? false,
+    inputs: [],
+  });
   warnLines(written.map((say) => say(wordsFor(reader))));
   const tell = isStandardOutput(output) ? warnLines : printLines;
   tell([`${output}: ${sheet.title} (${sheet.lines.join(' ')})`]);

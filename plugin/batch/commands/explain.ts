@@ -90,11 +90,11 @@ function explain(written: Pitch, options: ExplainOptions, reader: Reader): void 
   if (curve === true) lines.push('', ...closingLines(examined, reader).map((line) => `  ${line}`));
   else if (curve !== undefined) {
     const picture = `${closingPicture(examined, reader)}\n`;
-    warn(writeOwnText(curve, picture, { kind: 'curve', force, inputs: [] }));
+    warn(writeOwnText(curve, picture, { content: 'picture', kind: 'curve', force, inputs: [] }));
   }
   if (sound !== undefined) {
     const wave = sealSound(closingSound(examined, reader));
-    warn(writeResult(sound, [wave], { kind: 'sound', force, inputs: [] }));
+    warn(writeResult(sound, [wave], { content: 'sound', kind: 'sound', force, inputs: [] }));
   }
   // A picture or a sound on standard output stays alone there.
   const files = [curve, sound].filter((file) => typeof file === 'string');

@@ -50,7 +50,12 @@ function writeLesson(options: LessonOptions, reader: Reader): void {
   const ending = copy === 'plain' ? '-plain' : '';
   const output = options.output ?? `lesson-${level}-${seed}${ending}.musicxml`;
   const text = sheetText(sheet, player, copy, documentText);
-  const written = writeOwnText(output, text, { kind: 'etude', force: options.force ?? false, inputs: [] });
+  const written = writeOwnText(output, text, {
+    content: 'score',
+    kind: 'etude',
+    force: options.force ?? false,
+    inputs: [],
+  });
   warnLines(written.map((say) => say(wordsFor(reader))));
   const tell = isStandardOutput(output) ? warnLines : printLines;
   tell([`${output}: ${sheet.title} (${sheet.lines.join(' ')})`]);

@@ -53,7 +53,7 @@ async function writeReport(file: string, options: ReportOptions, reader: Reader)
   });
   const output = options.output ?? defaultOutput(file);
   const force = options.force ?? false;
-  const written = writeOwnText(output, page, { kind: 'report', force, inputs: [file] });
+  const written = writeOwnText(output, page, { content: 'page', kind: 'report', force, inputs: [file] });
   warnLines(written.map((say) => say(words)));
   if (!isStandardOutput(output)) printLines([`${output}: ${words.told.pageReady}`]);
   warnLines(remarks);

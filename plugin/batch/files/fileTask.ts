@@ -20,6 +20,7 @@ import { annotatedFile } from '../../musicxml/annotate/annotatedFile.ts';
 import type { ScoreFile } from '../../musicxml/bytes/files.ts';
 import { markSplices, readScore } from '../../musicxml/index.ts';
 import { EXIT, type ExitCode, Failure, faultLine, type Say } from '../failure.ts';
+import { type Holding, holdingOf } from '../output/ending.ts';
 import { printableJson } from '../output/printable.ts';
 import { writeInPlace, writeResult } from '../output/result.ts';
 import { isStandardOutput, STANDARD } from '../output/streams.ts';
@@ -71,7 +72,7 @@ export interface Outcome {
 /** Does the task on a file. A fault becomes an outcome, so that one bad file does not stop the rest. */
 export function runFileTask(task: FileTask, pair: FilePair): Outcome {
   try {
-    const file = openScoreAt(pair.input);
+    const file = openScoreAt(pair.input, holdingFor(pair));
     const reader = readerOf(task.reader.language, task.reader.noteNaming);
     if (task.kind === 'annotate') return annotate(task, reader, pair, file);
     if (task.kind === 'clear') return clear(task, reader, pair, file);
@@ -147,7 +148,12 @@ function write(
   { kind, force }: { kind: 'annotate' | 'clear'; force: boolean },
 ): readonly Say[] {
   if (input === output && input !== STANDARD) return writeInPlace(output, pieces, force);
-  return writeResult(output, pieces, { kind, force, inputs: [input] });
+  return writeResult(output, pieces, { content: 'score', kind, force, inputs: [input] });
+}
+
+/** A result in a place of its own is held as its name says. */
+function holdingFor({ input, output }: FilePair): Holding | null {
+  return input === output || isStandardOutput(output) ? null : holdingOf(output);
 }
 
 /** A file of our own making is sealed; one that is the user's, or a stream, is not. */

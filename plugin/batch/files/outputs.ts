@@ -87,7 +87,10 @@ function distinct(pairs: readonly FilePair[]): readonly FilePair[] {
     const key = identityOf(output);
     const earlier = seen.get(key);
     if (earlier !== undefined) {
-      throw new Failure(({ faults }) => faults.twoOntoOne(output, earlier, input));
+      const isSame = identityOf(earlier) === identityOf(input);
+      throw new Failure(({ faults }) =>
+        isSame ? faults.namedTwice(input) : faults.twoOntoOne(output, earlier, input),
+      );
     }
     seen.set(key, input);
   }

@@ -3,10 +3,11 @@
  * else made, or changed, is never lost: it is only replaced where the user says so.
  */
 import { accessSync, constants, lstatSync, readlinkSync, realpathSync, type Stats, statSync } from 'node:fs';
-import { lengthOf, openScoreFile } from '../../musicxml/bytes/files.ts';
+import { lengthOf, openScoreFile, packedScore } from '../../musicxml/bytes/files.ts';
 import { type SealKind, sealText } from '../../musicxml/bytes/seal.ts';
 import { Failure, type Say, systemReason } from '../failure.ts';
 import { readWhole } from '../files/input.ts';
+import { type Content, holdingOf, refuseOtherEnding } from './ending.ts';
 import { identityOf, whatIsAt } from './place.ts';
 import { isSealedSound } from './soundSeal.ts';
 import { isStandardOutput, printBytes } from './streams.ts';
@@ -14,6 +15,8 @@ import { createFile, type Loss, replaceFile, writeToDevice } from './wholeFile.t
 
 /** The right to replace what is there. */
 export interface Permission {
+  /** What the result is; its name must not promise anything else. */
+  readonly content: Content;
   /** What makes the result; a file that the same made before, and nobody changed since, may be replaced. */
   readonly kind: SealKind | 'clear' | 'sound';
   /** The user said that any file may be replaced. */
@@ -28,8 +31,12 @@ export interface Permission {
  * @throws {Failure} when it cannot be written, or something is there that must not be replaced; all is then as it was
  */
 export function writeOwnText(path: string, text: string, permission: OwnPermission): readonly Say[] {
-  const isFile = !isStandardOutput(path);
-  const bytes = isFile ? sealText(permission.kind, text) : new TextEncoder().encode(text);
+  const { kind, content } = permission;
+  if (isStandardOutput(path)) return writeResult(path, [new TextEncoder().encode(text)], permission);
+  const bytes =
+    content === 'score' && holdingOf(path) === 'compressed'
+      ? openScoreFile(packedScore(new TextEncoder().encode(text))).withText(text, { seal: kind })
+      : sealText(kind, text);
   return writeResult(path, [bytes], permission);
 }
 
@@ -53,11 +60,13 @@ export function writeResult(
     const known = whatIsAt(path);
     if (!known) {
       refuseLinkToNothing(path);
+      refuseOtherEnding(path, permission.content, permission.inputs);
       return createFile(path, pieces) ?? [];
     }
     if (known.isDirectory()) throw Object.assign(new Error(), { code: 'EISDIR' });
     if (!known.isFile()) return writeToDevice(path, pieces) ?? [];
     if (permission.inputs.some((input) => identityOf(input) === identityOf(path))) throw overInput(path);
+    refuseOtherEnding(path, permission.content, permission.inputs);
     if (isThere(path, known, pieces)) return [];
     if (!permission.force) {
       if (known.size > 0 && ownKindOf(path) !== permission.kind) throw notOurs(path);

@@ -1,8 +1,9 @@
 /** Compressed MusicXML (.mxl): a ZIP archive whose container.xml names the score inside. */
+import { zipSync } from 'fflate';
 import { SaxesParser } from 'saxes';
 import { decodeText } from './encodings.ts';
 import { ScoreError } from './scoreError.ts';
-import { openZip, readEntry, type ZipArchive, type ZipEntry } from './zip.ts';
+import { isZip, openZip, readEntry, type ZipArchive, type ZipEntry } from './zip.ts';
 import {
   onlyEntryOf,
   type PackedEntry,
@@ -37,6 +38,11 @@ const KEPT = 'META-INF/bellhand-before.zip';
 /** No container.xml comes near this, in bytes. */
 const LARGEST_CONTAINER = 1024 * 1024;
 const CONTAINER = 'meta-inf/container.xml';
+/** What a new archive holds. */
+const NEW_CONTAINER = 'META-INF/container.xml';
+const NEW_SCORE = 'score.musicxml';
+/** The first day that a zip can tell, by the local clock, as zips count. */
+const EARLIEST = [1980, 0, 1] as const;
 /** @source musicxml40, container: the root file's media type, or none */
 const SCORE_TYPE = /^(?:application\/vnd\.recordare\.musicxml(?:\+xml)?|application\/xml|text\/xml)?$/;
 
@@ -74,6 +80,28 @@ export function openContainer(bytes: Uint8Array): Container {
       });
     },
   };
+}
+
+/** A score on its own, out of whatever holds it. @throws {ScoreError} as for `openContainer` */
+export function unpackedScore(bytes: Uint8Array): Uint8Array {
+  return isZip(bytes) ? openContainer(bytes).score : bytes;
+}
+
+/**
+ * A score in an archive, a new one where it is not in one yet; the same score always gives the same archive.
+ * @source musicxml40, container: META-INF/container.xml names the root file and its media type
+ */
+export function packedScore(bytes: Uint8Array): Uint8Array {
+  if (isZip(bytes)) return bytes;
+  const container = `<?xml version="1.0" encoding="UTF-8"?>
+<container>
+  <rootfiles>
+    <rootfile full-path="${NEW_SCORE}" media-type="application/vnd.recordare.musicxml+xml"/>
+  </rootfiles>
+</container>
+`;
+  const entries = { [NEW_CONTAINER]: new TextEncoder().encode(container), [NEW_SCORE]: bytes };
+  return zipSync(entries, { mtime: new Date(...EARLIEST) });
 }
 
 /** An entry's content; nothing where it is damaged, which is then as good as not there. */
