@@ -12,6 +12,8 @@ export default defineConfig({
     maxWorkers: 3,
     // What is built runs as it is.
     server: { deps: { external: [/\/dist\/bellhand/] } },
+    // Tests that wait for one sitting of an editor all wait at the same time.
+    maxConcurrency: 100,
     sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],

@@ -49,7 +49,7 @@ inEveryHost('études from the panel', (host) => {
       expect(etudePath).toBe('');
       // Its tab says what it is, and its file is gone.
       expect(letters(`A new score is open: ${name}.`)).toBe(letters(sentence));
-      const left = await readdir(join(run.folder, 'run'));
+      const left = await readdir(run.temporary);
       expect(left.filter((file) => file.endsWith('.musicxml'))).toEqual([]);
     } else {
       // There it is a file for the user to open, and the score that was open stays.

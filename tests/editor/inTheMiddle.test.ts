@@ -9,7 +9,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, expect, it } from 'vitest';
 import { removeFolders } from './rig/folders.ts';
 import type { Host } from './rig/host.ts';
-import { inEveryHost } from './rig/inEveryHost.ts';
+import { inEveryWindow } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { differingPixels, placeOfColour } from './rig/pictures.ts';
 import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, INPUT_MODES, openEditor } from './rig/window.ts';
@@ -196,40 +196,36 @@ const MIDDLES: readonly Middle[] = [
   },
 ];
 
-inEveryHost(
-  'a writer in the middle of something',
-  (host) => {
-    it.each(['as written', 'in Concert Pitch'])(
-      'is left alone, %s',
-      async (shown) => {
-        const isConcert = shown === 'in Concert Pitch';
-        const path = isConcert
-          ? await host.inConcertPitch(PART)
-          : (await host.run(PART, [{ do: 'save', as: 'part.mscx' }])).path('part.mscx');
-        const window = await openEditor(host, path);
-        try {
-          await window.ready(window.main.id);
-          window.intoScore();
-          await sleep(500);
-          const writer = new Writer(host, window, path);
-          if (process.env.BELLHAND_WITHOUT_PANEL === undefined) {
-            window.press('ctrl+alt+shift+p');
-            const panel = await window.ready((await window.windowNamed('^Bellhand$')).id);
-            window.move(panel.id, 950, 200);
-          }
-          window.intoScore();
-          await sleep(LOOKS_MS);
-          await writer.expectToSave(false, 'looking');
-          for (const middle of isConcert ? MIDDLES.slice(0, 2) : MIDDLES) await leavesAlone(writer, middle);
-        } finally {
-          await window.stop();
+inEveryWindow('a writer in the middle of something', (host) => {
+  it.each(['as written', 'in Concert Pitch'])(
+    'is left alone, %s',
+    async (shown) => {
+      const isConcert = shown === 'in Concert Pitch';
+      const path = isConcert
+        ? await host.inConcertPitch(PART)
+        : (await host.run(PART, [{ do: 'save', as: 'part.mscx' }])).path('part.mscx');
+      const window = await openEditor(host, path);
+      try {
+        await window.ready(window.main.id);
+        window.intoScore();
+        await sleep(500);
+        const writer = new Writer(host, window, path);
+        if (process.env.BELLHAND_WITHOUT_PANEL === undefined) {
+          window.press('ctrl+alt+shift+p');
+          const panel = await window.ready((await window.windowNamed('^Bellhand$')).id);
+          window.move(panel.id, 950, 200);
         }
-      },
-      180_000,
-    );
-  },
-  CAN_SHOW_WINDOWS,
-);
+        window.intoScore();
+        await sleep(LOOKS_MS);
+        await writer.expectToSave(false, 'looking');
+        for (const middle of isConcert ? MIDDLES.slice(0, 2) : MIDDLES) await leavesAlone(writer, middle);
+      } finally {
+        await window.stop();
+      }
+    },
+    180_000,
+  );
+});
 
 async function leavesAlone(writer: Writer, { name, act, steps, comesOut }: Middle): Promise<void> {
   await act(writer);

@@ -22,7 +22,7 @@ async function written(change: (score: string) => string): Promise<unknown> {
   return results[0];
 }
 
-describe.skipIf(!HOST_3.isInstalled)('a horn with a part score', () => {
+describe.skipIf(!HOST_3.isInstalled)('a horn with a part score', { concurrent: true }, () => {
   it('is read from it', async () => {
     expect(await written((score) => score)).toMatchObject({ ...READ, written: [1] });
   });

@@ -25,13 +25,14 @@ async function scoreFor(horn: string, title: string): Promise<string> {
   return path;
 }
 
-describe.skipIf(!HOST_3.isInstalled)('two open scores of one name', () => {
+describe.skipIf(!HOST_3.isInstalled)('two open scores of one name', { concurrent: true }, () => {
   it.each(['Evening', 'Morning'])('are listed each for its own horn: Morning and %s', async (title) => {
-    const path = await scoreFor('single-bflat', 'Morning');
-    const horn = HORNS.findIndex(({ id }) => id === 'double');
-    const { results } = await HOST_3.run(path, [
-      { do: 'switch', path: await scoreFor('single-bflat', title), horn },
+    const [path, other] = await Promise.all([
+      scoreFor('single-bflat', 'Morning'),
+      scoreFor('single-bflat', title),
     ]);
+    const horn = HORNS.findIndex(({ id }) => id === 'double');
+    const { results } = await HOST_3.run(path, [{ do: 'switch', path: other, horn }]);
     const [chosen, kept] = ['2 stopped notes: 2 sure', '2 stopped notes: 1 sure, 1 impossible'];
     // Nothing was annotated: what was chosen in the panel is this score's all the same.
     expect(results[0]).toEqual([kept, chosen, kept, chosen]);

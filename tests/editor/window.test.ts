@@ -7,7 +7,7 @@ import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
 import { HOSTS, type Host } from './rig/host.ts';
 import { HOST_3 } from './rig/host3.ts';
-import { inEveryHost } from './rig/inEveryHost.ts';
+import { inEveryWindow } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { differingPixels, meanBrightness } from './rig/pictures.ts';
 import { skipLoudly } from './rig/programs.ts';
@@ -58,129 +58,125 @@ async function saved(window: EditorWindow, path: string, count: number): Promise
   return marks(text);
 }
 
-inEveryHost(
-  'the panel in the editor’s window',
-  (host) => {
-    it('annotates, is undone in one step and redone, shows a note, follows an edit, clears', async () => {
-      const path = await ownFormat(host);
-      const window = await openEditor(host, path);
-      editor = window;
-      const { main } = editor;
-      await editor.ready(main.id);
-      editor.press('ctrl+alt+shift+p');
-      // The button that annotates has the focus: Enter is enough.
-      const panel = await editor.ready((await editor.windowNamed('^Bellhand$')).id);
-      editor.press('Return');
-      await sleep(300);
-      expect(await saved(editor, path, 5)).toBe(5);
-      editor.press('ctrl+z');
-      expect(await saved(editor, path, 0)).toBe(0);
-      editor.press('ctrl+shift+z');
-      expect(await saved(editor, path, 5)).toBe(5);
+inEveryWindow('the panel in the editor’s window', (host) => {
+  it('annotates, is undone in one step and redone, shows a note, follows an edit, clears', async () => {
+    const path = await ownFormat(host);
+    const window = await openEditor(host, path);
+    editor = window;
+    const { main } = editor;
+    await editor.ready(main.id);
+    editor.press('ctrl+alt+shift+p');
+    // The button that annotates has the focus: Enter is enough.
+    const panel = await editor.ready((await editor.windowNamed('^Bellhand$')).id);
+    editor.press('Return');
+    await sleep(300);
+    expect(await saved(editor, path, 5)).toBe(5);
+    editor.press('ctrl+z');
+    expect(await saved(editor, path, 0)).toBe(0);
+    editor.press('ctrl+shift+z');
+    expect(await saved(editor, path, 5)).toBe(5);
 
-      // A click on the first finding selects its note, which is no choice of the user's: Clear clears all.
-      editor.focus(panel.id);
-      await editor.ready(panel.id);
-      const named = (name: string) => join(window.folder, `${name}.png`);
-      const [unchosen, first, second, back] = ['unchosen', 'first', 'second', 'back'].map(named) as [
-        string,
-        string,
-        string,
-        string,
-      ];
-      editor.picture(unchosen, panel);
-      editor.click(panel.x + 150, panel.y + 260);
-      expect(await editor.pictureWhere(first, panel, unlike(unchosen))).toBe(true);
-      await editor.still(first, panel);
-      // What stands above the list: a score that came to the front would cover it.
-      const head = { ...panel, height: 110 };
-      const above = named('above');
-      editor.picture(above, head);
-      // The keyboard is still the panel's: the next finding, and back.
-      editor.press('Down');
-      expect(await editor.pictureWhere(second, panel, unlike(first))).toBe(true);
-      editor.press('Page_Up');
-      expect(await editor.pictureWhere(back, panel, unlike(second))).toBe(true);
-      expect(await editor.pictureWhere(back, head, like(above))).toBe(true);
-      expect(await meanBrightness(above)).toBeGreaterThan(0.5);
-      editor.click(panel.x + 300, panel.y + 67);
-      await sleep(300);
-      expect(await saved(editor, path, 0)).toBe(0);
+    // A click on the first finding selects its note, which is no choice of the user's: Clear clears all.
+    editor.focus(panel.id);
+    await editor.ready(panel.id);
+    const named = (name: string) => join(window.folder, `${name}.png`);
+    const [unchosen, first, second, back] = ['unchosen', 'first', 'second', 'back'].map(named) as [
+      string,
+      string,
+      string,
+      string,
+    ];
+    editor.picture(unchosen, panel);
+    editor.click(panel.x + 150, panel.y + 260);
+    expect(await editor.pictureWhere(first, panel, unlike(unchosen))).toBe(true);
+    await editor.still(first, panel);
+    // What stands above the list: a score that came to the front would cover it.
+    const head = { ...panel, height: 110 };
+    const above = named('above');
+    editor.picture(above, head);
+    // The keyboard is still the panel's: the next finding, and back.
+    editor.press('Down');
+    expect(await editor.pictureWhere(second, panel, unlike(first))).toBe(true);
+    editor.press('Page_Up');
+    expect(await editor.pictureWhere(back, panel, unlike(second))).toBe(true);
+    expect(await editor.pictureWhere(back, head, like(above))).toBe(true);
+    expect(await meanBrightness(above)).toBeGreaterThan(0.5);
+    editor.click(panel.x + 300, panel.y + 67);
+    await sleep(300);
+    expect(await saved(editor, path, 0)).toBe(0);
 
-      // A writer raises C3 by an octave: the finding has gone when the panel, which the score may cover, is looked at.
-      const [shot, later] = [named('panel'), named('later')];
-      editor.focus(panel.id);
-      await editor.still(shot, panel);
+    // A writer raises C3 by an octave: the finding has gone when the panel, which the score may cover, is looked at.
+    const [shot, later] = [named('panel'), named('later')];
+    editor.focus(panel.id);
+    await editor.still(shot, panel);
+    await sleep(700);
+    editor.picture(later, panel);
+    expect(await differingPixels(shot, later)).toBe(0);
+    editor.intoScore();
+    for (const keys of ['ctrl+Home', 'Right', 'Right', 'Right', 'Right', 'ctrl+Up']) {
+      editor.press(keys);
+      await sleep(150);
+    }
+    await editor.settled();
+    editor.focus(panel.id);
+    expect(await editor.pictureWhere(later, panel, unlike(shot))).toBe(true);
+    editor.press('Escape');
+    expect(await until(() => !window.isShown('^Bellhand$'))).toBe(true);
+    expect(editor.isAlive()).toBe(true);
+  }, 120_000);
+
+  it.each([
+    ['as written', ownFormat],
+    ['in Concert Pitch', (of: Host, score: string) => of.inConcertPitch(score)],
+  ])(
+    'leaves a writer alone: notes, undo, redo, text, and annotating in between, %s',
+    async (_, fileOf) => {
+      const bars = Array.from({ length: 8 }, (_, i) => [
+        i === 0 ? { ...rest(4), words: 'gestopft' } : rest(4),
+      ]);
+      const path = await fileOf(host, hornScore(bars));
+      editor = await openEditor(host, path);
+      const window = editor;
+      const { main } = window;
+      await window.ready(main.id);
+      window.press('ctrl+alt+shift+p');
+      await window.ready((await window.windowNamed('^Bellhand$')).id);
+      window.intoScore();
+      await sleep(300);
+      const type = async (keys: readonly string[], pause = 120) => {
+        for (const key of keys) {
+          window.press(key);
+          await sleep(pause);
+        }
+      };
+      await type(['ctrl+Home', 'Right', 'n', '5'], 200);
+      // Long enough for the list to be read anew in between.
+      await type(['c', 'd', 'e', 'f', 'g', 'a']);
+      await sleep(900);
+      await type(['b', 'c', 'd', 'e']);
+      await type(['ctrl+z', 'ctrl+z', 'ctrl+z']);
+      await sleep(900);
+      await type(['ctrl+shift+z', 'ctrl+shift+z', 'ctrl+shift+z']);
+      window.press('ctrl+alt+shift+a');
       await sleep(700);
-      editor.picture(later, panel);
-      expect(await differingPixels(shot, later)).toBe(0);
-      editor.intoScore();
-      for (const keys of ['ctrl+Home', 'Right', 'Right', 'Right', 'Right', 'ctrl+Up']) {
-        editor.press(keys);
-        await sleep(150);
-      }
-      await editor.settled();
-      editor.focus(panel.id);
-      expect(await editor.pictureWhere(later, panel, unlike(shot))).toBe(true);
-      editor.press('Escape');
-      expect(await until(() => !window.isShown('^Bellhand$'))).toBe(true);
-      expect(editor.isAlive()).toBe(true);
-    }, 120_000);
-
-    it.each([
-      ['as written', ownFormat],
-      ['in Concert Pitch', (of: Host, score: string) => of.inConcertPitch(score)],
-    ])(
-      'leaves a writer alone: notes, undo, redo, text, and annotating in between, %s',
-      async (_, fileOf) => {
-        const bars = Array.from({ length: 8 }, (_, i) => [
-          i === 0 ? { ...rest(4), words: 'gestopft' } : rest(4),
-        ]);
-        const path = await fileOf(host, hornScore(bars));
-        editor = await openEditor(host, path);
-        const window = editor;
-        const { main } = window;
-        await window.ready(main.id);
-        window.press('ctrl+alt+shift+p');
-        await window.ready((await window.windowNamed('^Bellhand$')).id);
-        window.intoScore();
-        await sleep(300);
-        const type = async (keys: readonly string[], pause = 120) => {
-          for (const key of keys) {
-            window.press(key);
-            await sleep(pause);
-          }
-        };
-        await type(['ctrl+Home', 'Right', 'n', '5'], 200);
-        // Long enough for the list to be read anew in between.
-        await type(['c', 'd', 'e', 'f', 'g', 'a']);
-        await sleep(900);
-        await type(['b', 'c', 'd', 'e']);
-        await type(['ctrl+z', 'ctrl+z', 'ctrl+z']);
-        await sleep(900);
-        await type(['ctrl+shift+z', 'ctrl+shift+z', 'ctrl+shift+z']);
-        window.press('ctrl+alt+shift+a');
-        await sleep(700);
-        await type(['f', 'g']);
-        await type(['Escape', 'Escape', 'ctrl+Home', 'Right', 'ctrl+t'], 250);
-        await type([...'dolcissimo'], 150);
-        await type(['Escape', 'Escape'], 250);
-        await saved(window, path, 1);
-        const written = await readFile(path, 'utf8');
-        // Twelve notes; the word makes them stopped, and the one that was selected was annotated.
-        const perBar = written
-          .split('<Measure>')
-          .slice(1)
-          .map((bar) => (bar.match(/<Note>/g) ?? []).length);
-        expect(perBar).toEqual([4, 4, 4, 0, 0, 0, 0, 0]);
-        expect(written).toContain('<text>dolcissimo</text>');
-        expect(marks(written)).toBe(1);
-      },
-      120_000,
-    );
-  },
-  CAN_SHOW_WINDOWS,
-);
+      await type(['f', 'g']);
+      await type(['Escape', 'Escape', 'ctrl+Home', 'Right', 'ctrl+t'], 250);
+      await type([...'dolcissimo'], 150);
+      await type(['Escape', 'Escape'], 250);
+      await saved(window, path, 1);
+      const written = await readFile(path, 'utf8');
+      // Twelve notes; the word makes them stopped, and the one that was selected was annotated.
+      const perBar = written
+        .split('<Measure>')
+        .slice(1)
+        .map((bar) => (bar.match(/<Note>/g) ?? []).length);
+      expect(perBar).toEqual([4, 4, 4, 0, 0, 0, 0, 0]);
+      expect(written).toContain('<text>dolcissimo</text>');
+      expect(marks(written)).toBe(1);
+    },
+    120_000,
+  );
+});
 
 describe.skipIf(!HOST_3.isInstalled || !CAN_SHOW_WINDOWS)('the panel as a dock of version 3', () => {
   it('opens at the side of the score, in the editor’s language and in its light and dark themes', async () => {

@@ -5,7 +5,7 @@ import { skipLoudly } from './programs.ts';
 import type { HostRun, Step } from './steps.ts';
 import type { WindowOptions } from './window.ts';
 
-/** A real editor, driven without a screen: each run in a profile of its own, steps in, what they returned out. */
+/** A real editor, driven without a screen in a fresh profile: steps in, what they returned out. */
 export interface Host {
   readonly version: string;
   readonly major: 3 | 4;
@@ -13,12 +13,15 @@ export interface Host {
   /** What to do for it to be there. */
   readonly install: string;
   /**
-   * Opens a score in the editor and takes the steps one after the other.
+   * Opens a score in the editor and takes the steps one after the other. Runs that are asked for at the same time are
+   * done in one sitting, score after score: tests that stand side by side start the editor once.
    * @param input a path, or the text of a MusicXML score
    * @param milliseconds how long all of it may take
    * @throws when a step fails or the editor does not end well
    */
   run(input: string, steps: readonly Step[], milliseconds?: number): Promise<HostRun>;
+  /** Takes the same steps again and again in one sitting, each time on what the last of them saved the time before. */
+  rounds(input: string, steps: readonly Step[], count: number): Promise<readonly HostRun[]>;
   /** The score with Concert Pitch on. @returns the path of its file, in the editor's own format */
   inConcertPitch(input: string): Promise<string>;
   /** Writes a score as a picture of its first page, whole or trimmed to what is printed. @returns the picture's path */

@@ -1,13 +1,15 @@
 /** Version 3.2.3, as Debian packages it. */
 import { execFile } from 'node:child_process';
 import { chmod, mkdir, readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
 import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
 import { programNamed } from './programs.ts';
-import { copyBuiltPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { copyBuiltPlugin, copyPluginWithSteps, type HostRun, type Step } from './steps.ts';
+import { LONGEST_MS, RESULTS, resultsIn, type Task, taskOf, tasksInTurn } from './tasks.ts';
+import { together } from './together.ts';
 import { SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
@@ -21,11 +23,14 @@ export const HOST_3: Host = {
   isInstalled: PROGRAM_3 !== null,
   install: 'apt-get install --no-install-recommends musescore3',
   run,
+  rounds,
   inConcertPitch,
   pictureOf,
-  drawingOf,
+  drawingOf: (score) => drawn(score),
   prepareWindow,
 };
+
+const WITHOUT_SCREEN = { QT_QPA_PLATFORM: 'offscreen' };
 
 /** A fresh home for the editor. */
 export async function freshProfile(): Promise<{ readonly folder: string; readonly env: NodeJS.ProcessEnv }> {
@@ -47,28 +52,32 @@ export async function freshProfile(): Promise<{ readonly folder: string; readonl
   };
 }
 
-async function run(input: string, steps: readonly Step[], milliseconds = 60_000): Promise<HostRun> {
+/** One sitting of the editor, in which one score is opened after the other. */
+const inOneSitting = together(async (tasks: readonly Task[]): Promise<readonly Promise<HostRun>[]> => {
   const { folder, env } = await freshProfile();
   const plugin = join(folder, 'plugin');
-  await copyBuiltPlugin(plugin);
-  let score = input;
-  if (input.startsWith('<')) {
-    score = join(folder, 'input.musicxml');
-    await writeFile(score, input);
-  }
-  await writeFile(join(plugin, 'steps.json'), JSON.stringify({ folder, steps }));
-  const { stderr } = await execute(PROGRAM_3!, ['-p', join(plugin, 'steps.qml'), score], {
-    env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
-    timeout: milliseconds,
+  await copyPluginWithSteps(plugin);
+  await writeFile(join(plugin, 'tasks.json'), JSON.stringify(tasks));
+  const { stderr } = await execute(PROGRAM_3!, ['-p', join(plugin, 'steps.qml'), tasks[0]!.input], {
+    env: { ...env, ...WITHOUT_SCREEN },
+    timeout: Math.max(...tasks.map(({ milliseconds }) => milliseconds)),
     maxBuffer: 1e8,
   });
-  const answer = await readFile(join(folder, 'results.json'), 'utf8').catch(() => '');
-  return {
-    folder,
-    results: resultsIn(answer, stderr),
-    path: (name) => join(folder, name),
-    text: (name) => readFile(join(folder, name), 'utf8'),
-  };
+  return tasks.map(async (task) => ({
+    results: await resultsIn(join(task.folder, RESULTS), stderr),
+    temporary: join(folder, 'run'),
+    path: (name: string) => join(task.folder, name),
+    text: (name: string) => readFile(join(task.folder, name), 'utf8'),
+  }));
+});
+
+async function run(input: string, steps: readonly Step[], milliseconds?: number): Promise<HostRun> {
+  return inOneSitting(await taskOf(input, steps, milliseconds));
+}
+
+async function rounds(input: string, steps: readonly Step[], count: number): Promise<readonly HostRun[]> {
+  const tasks = await tasksInTurn(input, steps, count, ({ folder }, name) => join(folder, name));
+  return Promise.all(tasks.map(inOneSitting));
 }
 
 /** The command for it needs a window. */
@@ -80,27 +89,28 @@ async function inConcertPitch(input: string): Promise<string> {
   return path;
 }
 
-async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
+/** Scores as files of another kind, in one sitting. @param options of the program @returns where each is */
+async function converted(scores: readonly string[], name: string, options: readonly string[] = []) {
   const { folder, env } = await freshProfile();
-  await execute(
-    PROGRAM_3!,
-    ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : []), '-o', join(folder, 'page.png'), score],
-    {
-      env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
-      timeout: 60_000,
-    },
-  );
-  return onWhite(join(folder, 'page-1.png'));
+  const jobs = scores.map((score, i) => ({ in: score, out: join(folder, `${i}`, name) }));
+  for (const { out } of jobs) await mkdir(dirname(out));
+  await writeFile(join(folder, 'jobs.json'), JSON.stringify(jobs));
+  await execute(PROGRAM_3!, [...options, '-j', join(folder, 'jobs.json')], {
+    env: { ...env, ...WITHOUT_SCREEN },
+    timeout: LONGEST_MS,
+  });
+  return jobs.map(({ out }) => out.replace('.', '-1.'));
 }
 
-async function drawingOf(score: string): Promise<string> {
-  const { folder, env } = await freshProfile();
-  await execute(PROGRAM_3!, ['-o', join(folder, 'page.svg'), score], {
-    env: { ...env, QT_QPA_PLATFORM: 'offscreen' },
-    timeout: 60_000,
-  });
-  return readFile(join(folder, 'page-1.svg'), 'utf8');
+async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
+  const options = ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : [])];
+  const [picture] = await converted([score], 'page.png', options);
+  return onWhite(picture!);
 }
+
+const drawn = together(async (scores: readonly string[]) =>
+  (await converted(scores, 'page.svg')).map((path) => readFile(path, 'utf8')),
+);
 
 async function prepareWindow({ language = 'en', dark = false }: WindowOptions): Promise<WindowStage> {
   const { folder, env } = await freshProfile();

@@ -5,12 +5,14 @@
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chmod, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
-import { basename, extname, join } from 'node:path';
+import { basename, dirname, extname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { temporaryFolder } from './folders.ts';
 import type { Host, WindowStage } from './host.ts';
 import { onWhite } from './pictures.ts';
-import { copyBuiltPlugin, type HostRun, resultsIn, type Step } from './steps.ts';
+import { copyBuiltPlugin, copyPluginWithSteps, type HostRun, type Step } from './steps.ts';
+import { LONGEST_MS, RESULTS, resultsIn, type Task, taskOf, tasksInTurn } from './tasks.ts';
+import { together } from './together.ts';
 import { INPUT_MODES, SHORTCUTS, type WindowOptions } from './window.ts';
 
 const execute = promisify(execFile);
@@ -24,9 +26,10 @@ export const HOST_4: Host = {
   isInstalled: Boolean(process.env.HOST46) && existsSync(PROGRAM_4),
   install: 'unpack ../shared/host46 as .ci/run does, and set HOST46 to the folder that holds inst/',
   run,
+  rounds,
   inConcertPitch,
   pictureOf,
-  drawingOf,
+  drawingOf: (score) => drawn(score),
   prepareWindow,
 };
 
@@ -36,6 +39,7 @@ export const uriOf = (plugin: string): string => `musescore://extensions/v1/bell
 /** A fresh home for the editor, with the plugin installed and switched on. */
 export async function freshProfile4(
   settings: readonly string[] = [],
+  putPlugin = copyBuiltPlugin,
 ): Promise<{ readonly folder: string; readonly plugin: string; readonly env: NodeJS.ProcessEnv }> {
   const folder = await temporaryFolder('host');
   const at = (...names: string[]) => join(folder, ...names);
@@ -43,7 +47,7 @@ export async function freshProfile4(
   for (const name of ['config/MuseScore', 'data/MuseScore/MuseScore4/extensions', 'cache', 'state', 'run'])
     await mkdir(at(name), { recursive: true });
   await chmod(at('run'), 0o700);
-  await copyBuiltPlugin(plugin);
+  await putPlugin(plugin);
   const plugins = (await readdir(plugin)).filter((name) => name.endsWith('.qml'));
   const switchedOn = plugins.map((name) => ({
     uri: uriOf(name),
@@ -91,32 +95,68 @@ const SETTINGS = [
 /** It takes its windows' system from its own variable before Qt's. */
 const WITHOUT_SCREEN = { QT_QPA_PLATFORM: 'offscreen', MU_QT_QPA_PLATFORM: 'offscreen' };
 
-async function run(input: string, steps: readonly Step[], milliseconds = 60_000): Promise<HostRun> {
-  const { folder, plugin, env } = await freshProfile4();
-  let score = input;
-  if (input.startsWith('<')) {
-    score = join(folder, 'input.musicxml');
-    await writeFile(score, input);
-  }
-  const path = (name: string) => join(folder, `saved ${name}`, name);
-  const take = async (taken: readonly Step[], output: string) => {
-    // Writing `.mscx`, the editor empties the folder it writes to: every output has a folder of its own.
-    await mkdir(join(output, '..'), { recursive: true });
-    await writeFile(join(plugin, 'steps.json'), JSON.stringify({ folder, steps: taken }));
-    await writeFile(join(folder, 'results.json'), '');
-    const { stderr } = await execute(PROGRAM_4, ['--extension', uriOf('steps.qml'), '-o', output, score], {
-      env: { ...env, ...WITHOUT_SCREEN },
-      timeout: milliseconds,
-      maxBuffer: 1e8,
-    });
-    return resultsIn(await readFile(join(folder, 'results.json'), 'utf8'), stderr);
-  };
-  const last = steps.at(-1);
-  for (const [i, step] of steps.entries()) {
-    if (step.do === 'save' && step !== last) await take(steps.slice(0, i), path(step.as));
-  }
-  const results = await take(steps, path(last?.do === 'save' ? last.as : 'unused.mscz'));
-  return { folder, results, path, text: (name) => textOf(path(name)) };
+/** Where the editor writes what a step saves: writing `.mscx` it empties the folder, so each has one of its own. */
+const savedAs = ({ folder }: Task, name: string): string => join(folder, `saved ${name}`, name);
+
+/** One sitting of the editor, in which every score is opened anew for everything that is saved of it. */
+const inOneSitting = together(async (tasks: readonly Task[]): Promise<readonly Promise<HostRun>[]> => {
+  const { folder: home, plugin, env } = await freshProfile4([], copyPluginWithSteps);
+  const openings = tasks.map(openingsOf);
+  for (const { folder } of openings.flat()) await mkdir(folder);
+  await writeFile(join(plugin, 'tasks.json'), JSON.stringify(openings.flat()));
+  const stderr = await convert(
+    env,
+    openings.flat().map(({ input, output }) => ({ in: input, out: output })),
+    ['--extension', uriOf('steps.qml')],
+    Math.max(...tasks.map(({ milliseconds }) => milliseconds)),
+  );
+  return tasks.map(async (task, i) => {
+    let results: readonly unknown[] = [];
+    for (const { folder } of openings[i]!) results = await resultsIn(join(folder, RESULTS), stderr);
+    return {
+      results,
+      temporary: join(home, 'run'),
+      path: (name: string) => savedAs(task, name),
+      text: (name: string) => textOf(savedAs(task, name)),
+    };
+  });
+});
+
+/** The times that the editor opens a task's score: it takes the steps up to the next that saves. The last takes all. */
+function openingsOf(task: Task) {
+  const { input, steps } = task;
+  const ends = steps.flatMap((step, i) => (step.do === 'save' && i < steps.length - 1 ? [i] : []));
+  return [...ends, steps.length].map((end) => {
+    const save = steps[end] ?? steps.at(-1);
+    const output = savedAs(task, save?.do === 'save' ? save.as : 'unused.mscz');
+    return { input, steps: steps.slice(0, end), folder: join(task.folder, `steps to ${end}`), output };
+  });
+}
+
+/** Has the editor write scores as other files. @returns what it wrote to its error output */
+async function convert(
+  env: NodeJS.ProcessEnv,
+  jobs: readonly { readonly in: string; readonly out: string }[],
+  options: readonly string[] = [],
+  milliseconds = LONGEST_MS,
+): Promise<string> {
+  for (const { out } of jobs) await mkdir(dirname(out), { recursive: true });
+  const file = join(env.HOME!, 'jobs.json');
+  await writeFile(file, JSON.stringify(jobs));
+  const { stderr } = await execute(PROGRAM_4, [...options, '-j', file], {
+    env: { ...env, ...WITHOUT_SCREEN },
+    timeout: milliseconds,
+    maxBuffer: 1e8,
+  });
+  return stderr;
+}
+
+async function run(input: string, steps: readonly Step[], milliseconds?: number): Promise<HostRun> {
+  return inOneSitting(await taskOf(input, steps, milliseconds));
+}
+
+async function rounds(input: string, steps: readonly Step[], count: number): Promise<readonly HostRun[]> {
+  return Promise.all((await tasksInTurn(input, steps, count, savedAs)).map(inOneSitting));
 }
 
 /** A saved score as text: `.mscx` keeps part scores and styles in files of their own, and numbers its elements by chance. */
@@ -139,22 +179,19 @@ async function inConcertPitch(input: string): Promise<string> {
 
 async function pictureOf(score: string, resolution = 100, isTrimmed = false): Promise<string> {
   const { folder, env } = await freshProfile4();
-  await execute(
-    PROGRAM_4,
-    ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : []), '-o', join(folder, 'page.png'), score],
-    { env: { ...env, ...WITHOUT_SCREEN }, timeout: 60_000 },
-  );
-  return onWhite(join(folder, 'page-1.png'));
+  const options = ['-r', String(resolution), ...(isTrimmed ? ['-T', '20'] : [])];
+  await convert(env, [{ in: score, out: join(folder, 'pages/page.png') }], options);
+  return onWhite(join(folder, 'pages/page-1.png'));
 }
 
-async function drawingOf(score: string): Promise<string> {
+const drawn = together(async (scores: readonly string[]) => {
   const { folder, env } = await freshProfile4();
-  await execute(PROGRAM_4, ['-o', join(folder, 'page.svg'), score], {
-    env: { ...env, ...WITHOUT_SCREEN },
-    timeout: 60_000,
-  });
-  return readFile(join(folder, 'page-1.svg'), 'utf8');
-}
+  await convert(
+    env,
+    scores.map((score, i) => ({ in: score, out: join(folder, `page ${i}`, 'page.svg') })),
+  );
+  return scores.map((_, i) => readFile(join(folder, `page ${i}`, 'page-1.svg'), 'utf8'));
+});
 
 async function prepareWindow({
   language = 'en',

@@ -1,4 +1,4 @@
-// Takes the steps of steps.json inside the editor and writes what they returned to results.json.
+// Takes the steps of each task of tasks.json inside the editor and writes what they returned into its folder's results.json.
 import QtQuick 2.9
 import MuseScore 3.0
 import FileIO 3.0
@@ -11,7 +11,7 @@ MuseScore {
 
     FileIO { id: file }
     FileIO { id: clock }
-    FileIO { id: own; source: Qt.resolvedUrl("steps.json").toString().replace("file://", "") }
+    FileIO { id: own; source: Qt.resolvedUrl("tasks.json").toString().replace("file://", "") }
 
     readonly property bool isVersion4: root.mscoreVersion >= 40000
 
@@ -131,6 +131,11 @@ MuseScore {
         var until = Date.now() + milliseconds
         while (Date.now() < until) {}
     }
+
+    // Lets time go by for the plugin alone, and at once: `steps.ts` gave its script this clock.
+    property real skipped: 0
+    function pass(milliseconds) { skipped += milliseconds }
+    Component.onCompleted: Script.clock.now = function () { return Date.now() + root.skipped }
 
     function selected() {
         var elements = curScore.selection.elements
@@ -271,9 +276,9 @@ MuseScore {
                 if (act.cmd) {
                     var said = panel.view().sentence
                     cmd(act.cmd)
-                    for (var i = 0; i < 8 && panel.view().sentence === said; i++) { wait(300); panel.tick() }
+                    for (var i = 0; i < 8 && panel.view().sentence === said; i++) { pass(300); panel.tick() }
                 }
-                else if (act.select) { wait(700); takes.select(act.select); panel.tick() }
+                else if (act.select) { pass(700); takes.select(act.select); panel.tick() }
                 else if (act.fix) panel.repair(panel.view().chosen.repairs.indexOf(act.fix))
                 else panel[act.press](act.what)
                 read(panel)
@@ -420,36 +425,54 @@ MuseScore {
             var panel = opened(step)
             return step.names.map(function (name) {
                 // What an edit left to be looked at is no news of what comes after it.
-                if (name === "nothing") for (var rest = 0; rest < 4; rest++) { wait(300); panel.tick() }
+                if (name === "nothing") for (var rest = 0; rest < 4; rest++) { pass(300); panel.tick() }
                 edits[name]()
-                for (var looks = 1; looks <= 8; looks++) { wait(300); if (panel.tick()) return looks }
+                for (var looks = 1; looks <= 8; looks++) { pass(300); if (panel.tick()) return looks }
                 return -1
             })
         },
         // Opens the panel, gives it a command of the editor's to notice, and counts the looks until the list is new.
         "follow": function (step) {
             var panel = opened(step), ticks = 0
-            for (var i = 0; i < 3; i++) { wait(300); if (panel.tick()) return -1 }
+            for (var i = 0; i < 3; i++) { pass(300); if (panel.tick()) return -1 }
             cmd(step.name)
-            while (ticks < 20) { wait(300); ticks += 1; if (panel.tick()) break }
+            while (ticks < 20) { pass(300); ticks += 1; if (panel.tick()) break }
             return { ticks: ticks, findings: panel.view().findings }
         }
     })
 
-    onRun: {
-        var input = JSON.parse(own.read())
+    // Takes the steps of one task in the score that is open.
+    function take(task) {
         var answer = { results: [] }
-        // Version 3 brackets a plugin of this kind in a step of its history: ours are to be the only ones.
-        if (!isVersion4) curScore.endCmd()
         try {
-            for (var i = 0; i < input.steps.length; i++) {
-                var returned = takes[input.steps[i].do](input.steps[i], input.folder)
+            for (var i = 0; i < task.steps.length; i++) {
+                var returned = takes[task.steps[i].do](task.steps[i], task.folder)
                 answer.results.push(returned === undefined ? null : returned)
             }
         } catch (error) {
             answer.error = error + " " + error.stack
         }
-        own.source = input.folder + "/results.json"
-        own.write(JSON.stringify(answer))
+        write(task.folder + "/results.json", JSON.stringify(answer))
+    }
+
+    function write(path, text) {
+        own.source = path
+        own.write(text)
+    }
+
+    onRun: {
+        var path = own.source, tasks = JSON.parse(own.read())
+        if (isVersion4) {
+            // It opens the scores itself and runs this anew in each: what is left to do is in the file.
+            write(path, JSON.stringify(tasks.slice(1)))
+            take(tasks[0])
+            return
+        }
+        // Version 3 brackets a plugin of this kind in a step of its history: ours are to be the only ones.
+        curScore.endCmd()
+        tasks.forEach(function (task, i) {
+            if (i > 0) readScore(task.input)
+            take(task)
+        })
     }
 }

@@ -1,5 +1,5 @@
 /** What tests have the editor do: `steps.qml` takes these steps inside it. */
-import { cp } from 'node:fs/promises';
+import { appendFile, cp } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { PanelView } from '../../../plugin/editor/panelView.ts';
@@ -91,7 +91,8 @@ export interface PanelMoment {
 }
 
 export interface HostRun {
-  readonly folder: string;
+  /** The folder for the editor's and the plugin's temporary files. */
+  readonly temporary: string;
   /** What each step returned, in order. */
   readonly results: readonly unknown[];
   /** A file that a step saved. */
@@ -106,16 +107,14 @@ export const PLUGINS = ['Bellhand.qml', 'BellhandAnnotate.qml', 'BellhandClear.q
 /** The plugin as it is shipped. */
 export const BUILT_PLUGIN = fileURLToPath(new URL('../../../dist/bellhand', import.meta.url));
 
-/** Puts the plugin, as it is built before any test runs, into a folder, with the tests' own steps beside it. */
+/** Puts the plugin, as it is built before any test runs, into a folder. */
 export async function copyBuiltPlugin(folder: string): Promise<void> {
   await cp(BUILT_PLUGIN, folder, { recursive: true });
-  await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'steps.qml'));
 }
 
-/** The answer that `steps.qml` left. @throws what went wrong inside the editor */
-export function resultsIn(answer: string, complaints: string): readonly unknown[] {
-  if (answer === '') throw new Error(`the editor gave no answer:\n${complaints}`);
-  const { results, error } = JSON.parse(answer) as { results: unknown[]; error?: string };
-  if (error) throw new Error(`step ${results.length + 1} failed in the editor: ${error}`);
-  return results;
+/** The same with the tests' own steps beside it, which give its script their clock, so that they need not wait for it. */
+export async function copyPluginWithSteps(folder: string): Promise<void> {
+  await copyBuiltPlugin(folder);
+  await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'steps.qml'));
+  await appendFile(join(folder, 'bellhand.js'), '\nvar clock = {}, Date = clock;\n');
 }
