@@ -25,7 +25,7 @@ const MOST_TIMES_THE_PARSE = new Map<number, number>([
   [STUDY, 2.2],
 ]);
 /** The tempos of 21 parts and the horns' marks come on top of the parse; what is written alike is left out of it. */
-const MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA = 1.25;
+const MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA = 1;
 const PARTS = 25;
 const HORNS = 4;
 /** Every finding's repairs are tried on the notes around it. */
