@@ -1,10 +1,9 @@
 /** Composes études. */
 import { checkInteger, checkNumber, checkObject, checkOneOf } from '../guards/allowed.ts';
-import type { Horn } from '../horn/horn.ts';
 import { checkSettings } from '../part/settings.ts';
 import { pitchCents, printPitch } from '../pitch/pitch.ts';
 import { type Examination, examine } from '../rules/examine.ts';
-import { type EtudeObstacle, obstacleText } from '../words/etudes.ts';
+import { obstacleText } from '../words/etudes.ts';
 import { ENGLISH_READER } from '../words/language.ts';
 import { type Meter, printMeter } from './bar.ts';
 import { difficultyOf } from './difficulty.ts';
@@ -20,31 +19,25 @@ import {
 } from './etude.ts';
 import { etudePassage } from './etudePassage.ts';
 import { finished } from './finish.ts';
-import { asIn, scaleBetween } from './key.ts';
+import { asIn } from './key.ts';
 import type { KindOfEtude } from './kinds/kind.ts';
 import { ETUDE_KINDS } from './kinds.ts';
 import { type Case, LAWS } from './laws.ts';
-import { LEVELS, type LevelPlan, planFor } from './levels.ts';
-import { bendsBetween, tonesOf } from './palette.ts';
+import { LEVELS, type LevelPlan } from './levels.ts';
+import { materialsFor } from './materials.ts';
+import { tonesOf } from './palette.ts';
 import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
-import { type Range, rangeOf } from './range.ts';
 import { tempoIn, tempoWords } from './tempo.ts';
-import { isGapped, reachable, type Tone } from './tone.ts';
-import { transpositionOf } from './transposition.ts';
+import { isGapped } from './tone.ts';
 
 /** What is unplayable counts more than all that is wrong, and that more than what is dull. */
 const WEIGHTS = { unplayable: 100, wrong: 10, dull: 1, forgiven: 0.1 } as const;
 /** So often is an étude begun anew when it breaks a law. */
 const ATTEMPTS = 40;
 /** So often where nothing but what such a horn is forgiven is wrong. */
-const SCANT_ATTEMPTS = 16;
+const SCANT_ATTEMPTS = 8;
 /** In the first of them, levels that allow risky notes use some. */
 const DARING_ATTEMPTS = 6;
-
-/** With fewer than these a range is widened where nobody asked for it. */
-const ENOUGH = { notes: 5, bends: 6 } as const;
-/** With fewer than these there is no étude; the tonic and its fifth tell the key with one note less. */
-const FEWEST = { notes: 5, withHome: 4, bends: 3 } as const;
 
 /**
  * Composes an étude.
@@ -60,45 +53,13 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
   checkRequest(request);
   const { key, level, player, seed, bars: length, reader = ENGLISH_READER } = request;
   const kind: KindOfEtude = ETUDE_KINDS.filter((each) => each.kind === request.kind)[0]!;
-  const plan = planFor(level, player.horn.natural);
-  const transposition = transpositionOf(player);
-  const isAsked = request.low !== null || request.high !== null;
+  const gathered = materialsFor(kind, request);
+  if (!gathered.ok) return { ok: false, reason: obstacleText(gathered.obstacle, reader) };
+  const { plan, transposition, handSeconds, isAsked, sure, bends, found, daring } = gathered.materials;
   const meters = metersFor(kind, plan, request);
-  const handSeconds = Math.max(plan.handSeconds, player.handSeconds);
-
-  const tonesIn = ({ low, high }: Range, allowsRisky: boolean) => {
-    const tones = tonesOf(scaleBetween(key, low, high), player, transposition, allowsRisky);
-    return isAsked ? tones : reachable(tones);
-  };
-  const bendsIn = ({ low, high }: Range) =>
-    kind.needs === 'bends' ? bendsBetween(low, high, key, player, transposition) : [];
-  const found = (range: Range) =>
-    kind.needs === 'bends' ? bendsIn(range).length : practised(kind, tonesIn(range, isAsked)).length;
-  const range = rangeOf(
-    level,
-    request,
-    (each) => found(each) >= ENOUGH[kind.needs] && hasHome(kind, tonesIn(each, isAsked)),
-  );
-  const sure = tonesIn(range, isAsked);
-  const bends = bendsIn(range);
-  const obstacle = obstacleTo(
-    kind,
-    player.horn,
-    found(range),
-    fewestOf(kind, sure),
-    range,
-    handSeconds,
-    request.tempo ?? kind.tempo[level],
-  );
-  if (obstacle) return { ok: false, reason: obstacleText(obstacle, reader) };
-  if (!isAsked && !hasHome(kind, sure)) {
-    const { low, high } = range;
-    const noHome = { is: 'no-home', tonic: key.tonic, low, high, horn: player.horn } as const;
-    return { ok: false, reason: obstacleText(noHome, reader) };
-  }
 
   const wanders = plan.isMixed && !player.horn.natural && !isGapped(sure);
-  const isFew = found(range) < MANY[kind.needs];
+  const isFew = found < MANY[kind.needs];
   const isScant = isGapped(sure);
   let best: { readonly it: Case; readonly faults: number; readonly tempo: number } | null = null;
   const isGood = (faults: number, attempt: number) =>
@@ -108,7 +69,7 @@ export function composeEtude(request: EtudeRequest): EtudeResult {
     const meter = pick(random, meters);
     const tempo = request.tempo ?? tempoIn(kind, level, meter);
     const isDaring = plan.riskyShare > 0 && attempt < (isFew ? 1 : DARING_ATTEMPTS);
-    const tones = isDaring ? tonesIn(range, true) : sure;
+    const tones = isDaring ? daring() : sure;
     const made = kind.compose({
       random,
       key,
@@ -184,11 +145,6 @@ function faultsOf(it: Case, most: number): number {
 /** A horn with fewer than these in the range has to leap between them, and to say them again. */
 const MANY = { notes: 7, bends: 6 } as const;
 
-/** True when there is a tonic to come home to. */
-function hasHome({ needs }: KindOfEtude, tones: readonly Tone[]): boolean {
-  return needs === 'bends' || tones.some(({ degree }) => degree === 0);
-}
-
 /** The meters to draw from: the one asked for, or all in which the kind may go at its level. */
 function metersFor(kind: KindOfEtude, plan: LevelPlan, { level, meter }: EtudeRequest): readonly Meter[] {
   const meters = kind.meters?.[level] ?? plan.meters;
@@ -199,11 +155,6 @@ function metersFor(kind: KindOfEtude, plan: LevelPlan, { level, meter }: EtudeRe
       `"meter" must be ${meters.map(printMeter).join(', ')} at this level, got ${printMeter(meter)}`,
     );
   return found;
-}
-
-/** The tones that count: of pairs those at which a hand closes. */
-function practised({ isByPairs }: KindOfEtude, tones: readonly Tone[]): readonly Tone[] {
-  return isByPairs ? tones.filter(({ hand }) => hand !== 'open') : tones;
 }
 
 function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }: EtudeRequest): void {
@@ -225,26 +176,4 @@ function checkRequest({ kind, key, bars, tempo, seed, level, low, high, player }
     throw new RangeError(
       `the lowest note (${printPitch(low)}) must lie below the highest (${printPitch(high)})`,
     );
-}
-
-/** How many notes or bends a kind needs at least. */
-function fewestOf({ needs, needsSteps }: KindOfEtude, tones: readonly Tone[]): number {
-  if (needs === 'bends') return FEWEST.bends;
-  if (needsSteps && isGapped(tones)) return Number.POSITIVE_INFINITY;
-  const has = (degree: number) => tones.some((tone) => tone.degree === degree);
-  return has(0) && has(4) ? FEWEST.withHome : FEWEST.notes;
-}
-
-function obstacleTo(
-  { needs }: KindOfEtude,
-  horn: Horn,
-  found: number,
-  fewest: number,
-  { low, high }: Range,
-  handSeconds: number,
-  tempo: number,
-): EtudeObstacle | null {
-  const half = (2 * 60) / tempo;
-  if (handSeconds > half) return { is: 'no-time', handSeconds, tempo };
-  return found >= fewest ? null : { is: 'too-few', needs, found, low, high, horn };
 }

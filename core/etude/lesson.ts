@@ -10,9 +10,10 @@ import { composeEtude } from './compose.ts';
 import type { Etude } from './etude.ts';
 import { etudePassage } from './etudePassage.ts';
 import type { Key } from './key.ts';
-import { ETUDE_KINDS, type EtudeKind } from './kinds.ts';
+import { ETUDE_KINDS } from './kinds.ts';
 import { keysOf, LEVELS, type Level, planFor } from './levels.ts';
 import { countLines } from './pageLines.ts';
+import { type PagePlan, pagesFor } from './pagePlans.ts';
 import { drawFrom, HIGHEST_SEED, pick } from './random.ts';
 import { meanDifficulty, type Sheet } from './sheet.ts';
 import { tempoIn } from './tempo.ts';
@@ -46,30 +47,6 @@ export type LessonResult =
   | { readonly ok: true; readonly sheet: Sheet }
   | { readonly ok: false; readonly reason: string };
 
-/** Bars of each kind on a page; 0 leaves it for another day. */
-type Page = { readonly [kind in EtudeKind]?: number };
-
-/** Pages by level, each full: what one leaves out, the next has. The last is for a horn or range with little to offer. */
-const PAGES: { readonly [level in Level]: readonly Page[] } = {
-  1: [
-    { seal: 4, match: 8, bend: 8, scale: 0, phrase: 16, change: 4 },
-    { seal: 4, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
-    { seal: 4, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
-    { seal: 4, match: 4, bend: 8, scale: 8, phrase: 8, change: 4 },
-  ],
-  2: [
-    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
-    { seal: 8, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
-    { seal: 8, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
-    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
-  ],
-  3: [
-    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 16, change: 4 },
-    { seal: 8, match: 0, bend: 8, scale: 8, phrase: 16, change: 4 },
-    { seal: 8, match: 4, bend: 0, scale: 8, phrase: 16, change: 8 },
-    { seal: 8, match: 4, bend: 8, scale: 4, phrase: 8, change: 8 },
-  ],
-};
 /** Lines of music that fit one page with their fingerings. */
 export const PAGE_LINES = 10;
 
@@ -94,7 +71,9 @@ export function composeLesson(request: LessonRequest): LessonResult {
   const random = drawFrom(seed);
   const keys = request.key ? [request.key] : keysOf(level, player.horn.natural);
   const at = Math.floor(random() * keys.length);
-  const pages = PAGES[level].filter((page) => kept.every(({ kind }) => (page[kind] ?? 0) > 0));
+  const pages = pagesFor(request, keys[at]!).filter((page) =>
+    kept.every(({ kind }) => (page[kind] ?? 0) > 0),
+  );
   const first = Math.floor(random() * (pages.length - 1));
   const isRelative = random() < 0.5;
   const drawn = pick(random, planFor(level, player.horn.natural).meters);
@@ -141,7 +120,7 @@ function exercisesOf(
     pace = 1,
     reader = ENGLISH_READER,
   }: LessonRequest,
-  page: Page,
+  page: PagePlan,
   meter: Meter,
   home: Key,
   second: Key,
