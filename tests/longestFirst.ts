@@ -10,9 +10,7 @@ const LONGEST = [
   'editor/annotate',
   'editor/window',
   'editor/agreement',
-  'batch/commands',
   'pages/stand',
-  'batch/replacing',
   'pages/chart',
   'core/repairs',
   'pages/widths',
@@ -22,16 +20,20 @@ const LONGEST = [
   'core/etude',
 ].map((name) => `tests/${name}.test.ts`);
 
-/** Starts the longest test files first, so that none of them runs on alone at the end; the others as ever. */
+/**
+ * Starts the longest test files first, so that none of them runs on alone at the end; the others as ever, those that share
+ * what they import one after another, since a process is kept for the next of them alone.
+ */
 export default class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const { root } = this.ctx.config;
     for (const name of LONGEST)
       if (!existsSync(join(root, name)))
         console.warn(`tests/longestFirst.ts names ${name}, which is not there`);
-    const rank = ({ moduleId }: TestSpecification) => {
+    const rank = ({ moduleId, project }: TestSpecification) => {
       const place = LONGEST.findIndex((name) => moduleId === join(root, name));
-      return place < 0 ? LONGEST.length : place;
+      if (place >= 0) return place;
+      return project.config.isolate ? LONGEST.length : LONGEST.length + 1;
     };
     return (await super.sort(files)).sort((one, other) => rank(one) - rank(other));
   }

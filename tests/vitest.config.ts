@@ -1,21 +1,35 @@
 import { defineConfig } from 'vitest/config';
 import LongestFirst from './longestFirst.ts';
 
+const ROOT = new URL('..', import.meta.url).pathname;
+
+/** Rooms whose tests put nothing in a module's place and leave the process as it was. */
+const TOGETHER = ['core', 'musicxml', 'published'].map((room) => `tests/${room}/**/*.test.ts`);
+
+/** What holds for every file of tests. */
+const common = {
+  root: ROOT,
+  // Ends what hangs. A busy machine takes its time, and that is no fault.
+  testTimeout: 120_000,
+  hookTimeout: 120_000,
+  // What is built runs as it is.
+  server: { deps: { external: [/\/dist\/bellhand/] } },
+  // Tests that wait for one sitting of an editor all wait at the same time.
+  maxConcurrency: 100,
+};
+
 export default defineConfig({
   test: {
-    root: new URL('..', import.meta.url).pathname,
-    include: ['tests/**/*.test.ts'],
-    // Ends what hangs. A busy machine takes its time, and that is no fault.
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    root: ROOT,
     // Some files mostly wait for editors, so three at once keep two cores at work.
     maxWorkers: 3,
-    // What is built runs as it is.
-    server: { deps: { external: [/\/dist\/bellhand/] } },
-    // Tests that wait for one sitting of an editor all wait at the same time.
-    maxConcurrency: 100,
     sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
+    projects: [
+      { test: { ...common, name: 'alone', include: ['tests/**/*.test.ts'], exclude: TOGETHER } },
+      // These share what they import: to read it in took many of them longer than their tests.
+      { test: { ...common, name: 'together', include: TOGETHER, isolate: false } },
+    ],
   },
 });

@@ -9,7 +9,7 @@ import { readerOf } from '../../core/words/language.ts';
 import { clearMarks, readScore } from '../../plugin/musicxml/index.ts';
 import { chartNotes, registersOf } from '../../plugin/pages/chartNotes.ts';
 import { chartPage } from '../../plugin/pages/chartPage.ts';
-import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
+import { bellhandHere, folderWith, textOf } from '../batch/bellhand.ts';
 import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
 import {
   brokenAccessRules,
@@ -189,16 +189,16 @@ describeInBrowser('the chart page', () => {
 });
 
 describe('bellhand chart', () => {
-  it('writes a page, or a score that check agrees with and clear empties', () => {
+  it('writes a page, or a score that check agrees with and clear empties', async () => {
     const folder = folderWith();
-    expect(bellhand(folder, ['chart']).stdout).toBe(
+    expect((await bellhandHere(folder, ['chart'])).stdout).toBe(
       'chart-double.html: Stopped notes: double horn in F and B♭\n',
     );
     expect(textOf(folder, 'chart-double.html')).toMatch(/^<!DOCTYPE html>/);
-    const run = bellhand(folder, ['chart', '--format', 'musicxml', '--horn', 'single-f']);
+    const run = await bellhandHere(folder, ['chart', '--format', 'musicxml', '--horn', 'single-f']);
     expect(run).toMatchObject({ exit: 0, stderr: '' });
     const text = textOf(folder, 'chart-single-f.musicxml');
-    const checked = bellhand(folder, [
+    const checked = await bellhandHere(folder, [
       'check',
       '--horn',
       'single-f',
@@ -230,7 +230,7 @@ describe('bellhand chart', () => {
     const folder = folderWith();
     const texts: { [name: string]: string } = {};
     for (const { id } of HORNS.slice(0, 8)) {
-      bellhand(folder, ['chart', '--format', 'musicxml', '--horn', id]);
+      await bellhandHere(folder, ['chart', '--format', 'musicxml', '--horn', id]);
       texts[`${id}.xml`] = textOf(folder, `chart-${id}.musicxml`);
     }
     expect(await schemaErrors(texts)).toEqual([]);
@@ -238,8 +238,8 @@ describe('bellhand chart', () => {
 
   it.each([[['--horn', 'alphorn']], [['--format', 'pdf']], [['-o', 'none/here.html']]])(
     'refuses %j in one line',
-    (args) => {
-      const run = bellhand(folderWith(), ['chart', ...args]);
+    async (args) => {
+      const run = await bellhandHere(folderWith(), ['chart', ...args]);
       expect(run.exit).toBe(2);
       expect(run.stderr).toMatch(/^bellhand: [^\n]+\n$/);
     },
@@ -247,11 +247,11 @@ describe('bellhand chart', () => {
 });
 
 describe('bellhand report', () => {
-  it('writes the page beside its file, and says so', () => {
+  it('writes the page beside its file, and says so', async () => {
     const folder = folderWith({
       'part.musicxml': textOf(process.cwd(), 'plugin/batch/demo/low-water.musicxml'),
     });
-    const run = bellhand(folder, ['report', 'part.musicxml']);
+    const run = await bellhandHere(folder, ['report', 'part.musicxml']);
     expect(run).toEqual({ exit: 0, stdout: 'part.report.html: ready to open in a browser\n', stderr: '' });
     expect(textOf(folder, 'part.report.html')).toContain(
       '<title>Stopped notes in Low Water at the Lock, Horn in F</title>',
@@ -260,9 +260,9 @@ describe('bellhand report', () => {
 
   it.each([[['none.musicxml']], [['.']], [['broken.musicxml']]])(
     'refuses %j in one line and writes nothing',
-    (args) => {
+    async (args) => {
       const folder = folderWith({ 'broken.musicxml': '<score-partwise' });
-      const run = bellhand(folder, ['report', ...args]);
+      const run = await bellhandHere(folder, ['report', ...args]);
       expect(run.exit).toBe(2);
       expect(run.stdout).toBe('');
       expect(run.stderr).toMatch(/^bellhand: [^\n]+\n$/);

@@ -9,7 +9,7 @@ import { noteRanges } from '../../core/words/chart.ts';
 import { ENGLISH_READER, LANGUAGES, readerOf } from '../../core/words/language.ts';
 import { handSlides } from '../../plugin/pages/handSlides.ts';
 import { slidePage } from '../../plugin/pages/slidePage.ts';
-import { bellhand, folderWith, textOf } from '../batch/bellhand.ts';
+import { bellhandHere, folderWith, textOf } from '../batch/bellhand.ts';
 import { SCHEMA_FOLDER, schemaErrors } from '../etude/schemaErrors.ts';
 import { brokenAccessRules, closeBrowser, describeInBrowser, faintTexts, withPage } from './browser.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
@@ -166,12 +166,20 @@ describeInBrowser('the page of slides', () => {
 describe('bellhand chart --of bends', () => {
   it.each(['double', 'single-f', 'single-bflat', 'natural-f'])(
     'writes a score that check finds playable: %s',
-    (id) => {
+    async (id) => {
       const folder = folderWith();
-      const run = bellhand(folder, ['chart', '--of', 'bends', '--format', 'musicxml', '--horn', id]);
+      const run = await bellhandHere(folder, [
+        'chart',
+        '--of',
+        'bends',
+        '--format',
+        'musicxml',
+        '--horn',
+        id,
+      ]);
       expect(run).toMatchObject({ exit: 0, stderr: '' });
       const file = `chart-bends-${id}.musicxml`;
-      const checked = bellhand(folder, [
+      const checked = await bellhandHere(folder, [
         'check',
         '--bass-clef',
         'new',
@@ -200,7 +208,7 @@ describe('bellhand chart --of bends', () => {
 
   it.skipIf(SCHEMA_FOLDER === null)('writes scores the schema accepts', async () => {
     const folder = folderWith();
-    bellhand(folder, ['chart', '--of', 'bends', '--format', 'musicxml']);
+    await bellhandHere(folder, ['chart', '--of', 'bends', '--format', 'musicxml']);
     expect(await schemaErrors({ 'a.xml': textOf(folder, 'chart-bends-double.musicxml') })).toEqual([]);
   });
 });

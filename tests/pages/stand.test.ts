@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { bellhand } from '../batch/bellhand.ts';
+import { bellhandHere } from '../batch/bellhand.ts';
 import { sharedFolder } from '../musicxml/corpus.ts';
 import { brokenAccessRules, closeBrowser, describeInBrowser, withPage } from './browser.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
@@ -82,7 +82,7 @@ describeInBrowser('the stand', () => {
       ] as const) {
         const file = await taken(page, button);
         const output = join(folder, `${button.slice(1)}-${name}`);
-        bellhand(folder, [...command, '-o', output]);
+        await bellhandHere(folder, [...command, '-o', output]);
         expect(file.bytes.equals(readFileSync(output)), button).toBe(true);
         expect(file.name).toBe(name.replace(/\.(?=[a-z]+$)/, `.${button.slice(1)}.`));
       }
@@ -141,8 +141,17 @@ describeInBrowser('the stand', () => {
       const file = await taken(page, '#marked');
       const output = join(folder, 'chosen.marked.musicxml');
       const usual = join(folder, 'usual.marked.musicxml');
-      bellhand(folder, ['annotate', path, '--hand-time', '0.1', '--bass-clef', 'old', '-o', output]);
-      bellhand(folder, ['annotate', path, '-o', usual]);
+      await bellhandHere(folder, [
+        'annotate',
+        path,
+        '--hand-time',
+        '0.1',
+        '--bass-clef',
+        'old',
+        '-o',
+        output,
+      ]);
+      await bellhandHere(folder, ['annotate', path, '-o', usual]);
       expect(file.bytes.equals(readFileSync(output))).toBe(true);
       expect(file.bytes.equals(readFileSync(usual))).toBe(false);
     });
@@ -171,7 +180,7 @@ describeInBrowser('the stand', () => {
       const file = await taken(page, '#take');
       const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
       const output = join(folder, 'lesson.musicxml');
-      bellhand(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
+      await bellhandHere(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
       expect(file.bytes.equals(readFileSync(output))).toBe(true);
       await page.locator('#kind').selectOption('course');
       await page.locator('#weeks').fill('2');
@@ -179,7 +188,7 @@ describeInBrowser('the stand', () => {
       await page.getByRole('heading', { name: /Week 2$/ }).waitFor();
       const course = await taken(page, '#take');
       expect(course.name).toBe(`course-${seed}.zip`);
-      bellhand(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
+      await bellhandHere(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
       const pages = unzipSync(course.bytes);
       expect(Object.keys(pages)).toEqual(['week-01.musicxml', 'week-02.musicxml']);
       for (const [name, bytes] of Object.entries(pages))
@@ -199,7 +208,7 @@ describeInBrowser('the stand', () => {
       const seed = /^etude-bend-(\d+)\.musicxml$/.exec(file.name)![1]!;
       const output = join(folder, 'etude.musicxml');
       const wishes = ['--range', 'C4-G5', '--tempo', '72', '--level', '1', '--key', 'C', '--bars', '32'];
-      bellhand(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
+      await bellhandHere(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
       expect(file.bytes.equals(readFileSync(output))).toBe(true);
       await page.locator('#low').selectOption('8000');
       await page.getByText('The lowest note must lie below the highest.').waitFor();
@@ -219,7 +228,7 @@ describeInBrowser('the stand', () => {
       expect(await page.locator('.horn').inputValue()).toBe('own');
       const file = await taken(page, '#marked');
       const output = join(folder, 'own.marked.musicxml');
-      bellhand(folder, ['annotate', path, '--horn', horn, '-o', output]);
+      await bellhandHere(folder, ['annotate', path, '--horn', horn, '-o', output]);
       expect(file.bytes.equals(readFileSync(output))).toBe(true);
       const bad = { name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('{"sides": 3}') };
       await page.locator('#own-horn').setInputFiles(bad);
