@@ -5,19 +5,23 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** The test files that take longest, longest first. */
 const LONGEST = [
   'editor/inTheMiddle',
-  'pages/report',
-  'pages/slides',
-  'editor/annotate',
   'editor/window',
-  'editor/agreement',
   'pages/stand',
+  'pages/report',
   'pages/chart',
-  'core/repairs',
+  'editor/engines',
+  'pages/slides',
+  'editor/rounds',
+  'musicxml/lossless',
   'pages/widths',
-  'editor/markRows',
+  'pages/print',
+  'editor/atHome',
+  'etude/command',
+  'batch/streams',
+  'musicxml/schema',
   'core/etudeSeedsValves',
-  'core/etudeSeedsDouble',
-  'core/etude',
+  'editor/agreement',
+  'musicxml/scoreFile',
 ].map((name) => `tests/${name}.test.ts`);
 
 /**

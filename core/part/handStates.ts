@@ -40,7 +40,7 @@ export function readHandStates(passage: Passage): readonly HandReading[] {
     .filter(({ text }) => text.effects.length > 0 || text.sign !== null);
   if (told.length === 0) {
     const readings = passage.notes.map(({ sign }) => (sign ? SIGN_ALONE[sign] : NOTHING));
-    holdOverTies(passage.notes, readings);
+    holdOverTies(passage.notes, readings, new Set());
     return readings;
   }
   // Stable, so that words printed at one place keep their order.
@@ -100,26 +100,39 @@ function readWithWords(passage: Passage, told: readonly ToldWord[]): HandReading
     return { first: notes[line[0]!]!, bell };
   });
   let next = 0;
+  const spoken = new Set<Bell>();
+  const toldAnew = new Set<number>();
   const readings = notes.map((note, i) => {
     for (; next < told.length; next++) {
       const { word } = told[next]!;
       if (word.onsetQuarters > note.onsetQuarters + SAME_PLACE_QUARTERS) break;
-      for (const { bell } of spokenTo(told[next]!, players, notes, i)) apply(told[next]!, bell);
+      for (const { bell } of spokenTo(told[next]!, players, notes, i)) {
+        apply(told[next]!, bell);
+        spoken.add(bell);
+      }
     }
+    if (spoken.delete(bells[i]!)) toldAnew.add(i);
     return readingOf(note, bells[i]!);
   });
-  holdOverTies(notes, readings);
+  holdOverTies(notes, readings, toldAnew);
   for (const line of lines) lapseWithSigns(line, readings);
   return readings;
 }
 
-/** A sign is for the whole tone: what is tied to its note has none of its own. */
-function holdOverTies(notes: readonly PassageNote[], readings: HandReading[]): void {
+/**
+ * A sign is for the whole tone: what is tied to its note has none of its own, unless a word says so.
+ * @param toldAnew the notes before which a word was told to their player
+ */
+function holdOverTies(
+  notes: readonly PassageNote[],
+  readings: HandReading[],
+  toldAnew: ReadonlySet<number>,
+): void {
   notes.forEach(({ joins }, i) => {
+    if (readings[i]!.from !== 'sign') return;
     for (const { kind, to } of joins) {
-      const [before, tied] = [readings[i]!, readings[to]];
-      const holds = kind === 'tie' && before.from === 'sign' && tied?.from !== 'sign';
-      if (holds && tied && tied.word === before.word && tied.mute === before.mute) readings[to] = before;
+      const tied = readings[to];
+      if (kind === 'tie' && tied && tied.from !== 'sign' && !toldAnew.has(to)) readings[to] = readings[i]!;
     }
   });
 }

@@ -12,7 +12,7 @@ import type { Host } from './rig/host.ts';
 import { inEveryWindow } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
 import { differingPixels, placeOfColour } from './rig/pictures.ts';
-import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, INPUT_MODES, openEditor } from './rig/window.ts';
+import { awaitFile, type EditorWindow, INPUT_MODES, openEditor } from './rig/window.ts';
 
 afterAll(removeFolders);
 

@@ -239,7 +239,7 @@ describe('installing', () => {
       await writeFile(join(home, 'file'), '');
       const refused = bellhand(home, ['install', '--dir', 'file/Plugins']);
       expect(refused.exit).toBe(2);
-      expect(refused.stderr).toMatch(/^bellhand: .*cannot be written: .*\n$/);
+      expect(refused.stderr).toMatch(/^bellhand: .*cannot be made: .*\n$/);
     } finally {
       process.env.HOME = HOME;
       if (XDG_CONFIG_HOME === undefined) delete process.env.XDG_CONFIG_HOME;

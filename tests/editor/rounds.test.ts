@@ -5,7 +5,7 @@ import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { removeFolders } from './rig/folders.ts';
 import { HOST_4 } from './rig/host4.ts';
 import { hornScore, open, stopped } from './rig/music.ts';
-import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor } from './rig/window.ts';
+import { awaitFile, CAN_SHOW_WINDOWS, type EditorWindow, openEditor, until } from './rig/window.ts';
 
 afterAll(removeFolders);
 
@@ -39,14 +39,22 @@ describe.skipIf(!HOST_4.isInstalled || !CAN_SHOW_WINDOWS)('rounds in one window 
   );
 });
 
-/** Annotates, clears, takes the clearing back and saves. */
+/** Annotates, clears and takes the clearing back, and saves after each until the file is so. */
 async function marked(window: EditorWindow, path: string, round: number): Promise<void> {
-  for (const keys of ['ctrl+alt+shift+a', 'ctrl+alt+shift+c', 'ctrl+z', 'ctrl+s']) {
+  for (const { keys, marks } of [
+    { keys: 'ctrl+alt+shift+a', marks: 3 },
+    { keys: 'ctrl+alt+shift+c', marks: 0 },
+    { keys: 'ctrl+z', marks: 3 },
+  ]) {
     window.press(keys);
-    await sleep(450);
+    const isSaved = await until(async () => {
+      await sleep(300);
+      window.press('ctrl+s');
+      const text = await awaitFile(path, (saved) => saved.includes('</museScore>'));
+      return marksIn(text) === marks;
+    });
+    expect(isSaved, `round ${round}, ${keys}: ${window.complaints().slice(-300)}`).toBe(true);
   }
-  const text = await awaitFile(path, (saved) => saved.includes('</museScore>') && marksIn(saved) === 3);
-  expect(marksIn(text), `round ${round}: ${window.complaints().slice(-300)}`).toBe(3);
 }
 
 async function reopened(window: EditorWindow): Promise<void> {
