@@ -21,15 +21,15 @@ const DENSE = 10;
 const STUDY = 33;
 /** By how many of a hundred notes are stopped, in parts of the largest size. */
 const MOST_TIMES_THE_PARSE = new Map<number, number>([
-  [DENSE, 1.8],
-  [STUDY, 2.2],
+  [DENSE, 1.7],
+  [STUDY, 2],
 ]);
 /** The tempos of 21 parts and the horns' marks come on top of the parse; what is written alike is left out of it. */
-const MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA = 1;
+const MOST_TIMES_THE_PARSE_OF_AN_ORCHESTRA = 1.2;
 const PARTS = 25;
 const HORNS = 4;
 /** Every finding's repairs are tried on the notes around it. */
-const MOST_TIMES_ANNOTATE = 5;
+const MOST_TIMES_ANNOTATE = 4.5;
 const MOST_GROWTH = 11;
 /** A part of 30 MB, and the most megabytes it may take. */
 const PEAK_NOTES = 88_700;
