@@ -21,8 +21,8 @@ const common = {
 export default defineConfig({
   test: {
     root: ROOT,
-    // Some files mostly wait for editors, so five at once keep two cores at work.
-    maxWorkers: 5,
+    // Some files mostly wait for editors, so four at once keep two cores at work.
+    maxWorkers: 4,
     sequence: { sequencer: LongestFirst },
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
