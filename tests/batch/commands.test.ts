@@ -231,21 +231,7 @@ describe('check', () => {
       '<clef><sign>F</sign><line>4</line></clef><transpose>',
     );
     const folder = folderWith({ 'part.musicxml': bass });
-    const harmonic = async (notation: string) =>
-      JSON.parse(
-        (
-          await bellhandHere(folder, [
-            'check',
-            'part.musicxml',
-            '--format',
-            'json',
-            '--horn',
-            'single-f',
-            '--bass-clef',
-            notation,
-          ])
-        ).stdout,
-      ).parts[0].notes[0];
+    const harmonic = (notation: string) => firstNote(folder, '--bass-clef', notation);
     // Old notation is written an octave low (grove1879, p. 750): C3 is then C4, fingered 2 (smalley).
     expect(await harmonic('old')).toMatchObject({ written: 'C3', valves: '2', harmonic: 5, verdict: 'sure' });
     expect((await harmonic('new')).harmonic).toBeLessThan(5);
@@ -253,20 +239,7 @@ describe('check', () => {
 
   test('--hand-offset and --tolerance move what is in tune', async () => {
     const folder = folderWith({ 'part.musicxml': SURE });
-    const noteWith = async (...args: string[]) =>
-      JSON.parse(
-        (
-          await bellhandHere(folder, [
-            'check',
-            'part.musicxml',
-            '--format',
-            'json',
-            '--horn',
-            'single-f',
-            ...args,
-          ])
-        ).stdout,
-      ).parts[0].notes[0];
+    const noteWith = (...args: string[]) => firstNote(folder, ...args);
     expect(await noteWith()).toMatchObject({ deviationCents: 0, verdict: 'sure' });
     expect(await noteWith('--hand-offset', '-10')).toMatchObject({ verdict: 'sure' });
     expect(await noteWith('--hand-offset', '60', '--tolerance', '0')).toMatchObject({
@@ -428,4 +401,10 @@ describe('help', () => {
 
 function restMeasure(number: string): string {
   return `<measure number="${number}"><note><rest measure="yes"/><duration>4</duration><voice>1</voice></note></measure>`;
+}
+
+/** What check says, as data, of the first note of `part.musicxml`, on a single horn in F. */
+async function firstNote(folder: string, ...options: readonly string[]) {
+  const args = ['check', 'part.musicxml', '--format', 'json', '--horn', 'single-f', ...options];
+  return JSON.parse((await bellhandHere(folder, args)).stdout).parts[0].notes[0];
 }
