@@ -4,7 +4,6 @@
  * with BELLHAND_WITHOUT_PANEL set, the panel stays closed.
  */
 import { stat } from 'node:fs/promises';
-import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, expect, it } from 'vitest';
 import { removeFolders } from './rig/folders.ts';
@@ -300,23 +299,20 @@ class Writer {
 
   /** Waits while the panel looks; nothing may change on the screen but what moves by itself. */
   async pause({ isStill = true } = {}): Promise<void> {
-    const [before, after] = [join(this.window.folder, 'before.png'), join(this.window.folder, 'after.png')];
     await sleep(300);
-    if (isStill) await this.window.still(before, UNCOVERED);
+    const before = isStill ? await this.window.still(UNCOVERED) : null;
     await sleep(LOOKS_MS);
-    if (!isStill) return;
-    this.window.picture(after, UNCOVERED);
-    const pixels = await differingPixels(before, after);
+    if (!before) return;
+    const pixels = differingPixels(before, this.window.picture(UNCOVERED));
     if (pixels > 0) this.differences.push(pixels);
   }
 
   /** Takes the selected note up or down, and holds it while the panel looks. */
   async dragSelected(pixels: number): Promise<void> {
-    const shot = join(this.window.folder, 'selected.png');
-    this.window.picture(shot);
-    const place = placeOfColour(shot, SELECTED[this.host.major], UNCOVERED);
+    const place = placeOfColour(await this.window.still(UNCOVERED), SELECTED[this.host.major]);
     if (!place) throw new Error('no selected note on the screen');
-    await this.window.drag(place, { x: 0, y: pixels }, LOOKS_MS);
+    const from = { x: UNCOVERED.x + place.x, y: UNCOVERED.y + place.y };
+    await this.window.drag(from, { x: 0, y: pixels }, LOOKS_MS);
     await sleep(200);
   }
 

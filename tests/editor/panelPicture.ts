@@ -8,6 +8,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { HOST_4 } from './rig/host4.ts';
+import { writePicture } from './rig/pictures.ts';
 import { CAN_SHOW_WINDOWS, openEditor, WINDOW_PROGRAMS, type WindowOptions } from './rig/window.ts';
 
 const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
@@ -33,7 +34,7 @@ export async function panelPicture(): Promise<string> {
     }
     await sleep(1000);
     const whole = join(editor.folder, 'whole.png');
-    editor.picture(whole, main);
+    writePicture(editor.picture(main), whole);
     await convert(whole, ...SMALL, PANEL);
   });
   return PANEL;
@@ -49,7 +50,7 @@ export async function themesPicture(): Promise<string> {
       editor.press('Next');
       await sleep(1500);
       const picture = join(editor.folder, 'panel.png');
-      editor.picture(picture, await editor.windowNamed('^Bellhand$'));
+      writePicture(editor.picture(await editor.windowNamed('^Bellhand$')), picture);
       pictures.push(picture);
     });
   }

@@ -1,6 +1,5 @@
 /** The panel in the real editor's window: mouse, keyboard, live list, dock, light and dark. */
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
@@ -9,7 +8,7 @@ import { HOSTS, type Host } from './rig/host.ts';
 import { HOST_3 } from './rig/host3.ts';
 import { inEveryWindow } from './rig/inEveryHost.ts';
 import { hornScore, open, rest, stopped } from './rig/music.ts';
-import { differingPixels, meanBrightness } from './rig/pictures.ts';
+import { differingPixels, meanBrightness, type Picture } from './rig/pictures.ts';
 import { skipLoudly } from './rig/programs.ts';
 import {
   awaitFile,
@@ -45,8 +44,8 @@ async function ownFormat(host: Host, score = PART): Promise<string> {
 const marks = (saved: string) => saved.split(MARK_PREFIX).length - 1;
 
 /** More of a picture differs than what blinks in it. */
-const unlike = (one: string) => async (other: string) => (await differingPixels(one, other)) > 500;
-const like = (one: string) => async (other: string) => (await differingPixels(one, other)) === 0;
+const unlike = (one: Picture) => (other: Picture) => differingPixels(one, other) > 500;
+const like = (one: Picture) => (other: Picture) => differingPixels(one, other) === 0;
 
 /** Saves with the editor's own shortcut and waits until the file holds what it should. */
 async function saved(window: EditorWindow, path: string, count: number): Promise<number> {
@@ -79,39 +78,30 @@ inEveryWindow('the panel in the editor’s window', (host) => {
     // A click on the first finding selects its note, which is no choice of the user's: Clear clears all.
     editor.focus(panel.id);
     await editor.ready(panel.id);
-    const named = (name: string) => join(window.folder, `${name}.png`);
-    const [unchosen, first, second, back] = ['unchosen', 'first', 'second', 'back'].map(named) as [
-      string,
-      string,
-      string,
-      string,
-    ];
-    editor.picture(unchosen, panel);
+    const unchosen = await editor.still(panel);
     editor.click(panel.x + 150, panel.y + 260);
-    expect(await editor.pictureWhere(first, panel, unlike(unchosen))).toBe(true);
-    await editor.still(first, panel);
+    await editor.pictureWhere(panel, unlike(unchosen));
+    const first = await editor.still(panel);
     // What stands above the list: a score that came to the front would cover it.
     const head = { ...panel, height: 110 };
-    const above = named('above');
-    editor.picture(above, head);
+    const above = editor.picture(head);
     // The keyboard is still the panel's: the next finding, and back.
     editor.press('Down');
-    expect(await editor.pictureWhere(second, panel, unlike(first))).toBe(true);
+    await editor.pictureWhere(panel, unlike(first));
+    const second = await editor.still(panel);
     editor.press('Page_Up');
-    expect(await editor.pictureWhere(back, panel, unlike(second))).toBe(true);
-    expect(await editor.pictureWhere(back, head, like(above))).toBe(true);
-    expect(await meanBrightness(above)).toBeGreaterThan(0.5);
+    await editor.pictureWhere(panel, unlike(second));
+    await editor.pictureWhere(head, like(above));
+    expect(meanBrightness(above)).toBeGreaterThan(0.5);
     editor.click(panel.x + 300, panel.y + 67);
     await sleep(300);
     expect(await saved(editor, path, 0)).toBe(0);
 
     // A writer raises C3 by an octave: the finding has gone when the panel, which the score may cover, is looked at.
-    const [shot, later] = [named('panel'), named('later')];
     editor.focus(panel.id);
-    await editor.still(shot, panel);
+    const shot = await editor.still(panel);
     await sleep(700);
-    editor.picture(later, panel);
-    expect(await differingPixels(shot, later)).toBe(0);
+    expect(differingPixels(shot, editor.picture(panel))).toBe(0);
     editor.intoScore();
     for (const keys of ['ctrl+Home', 'Right', 'Right', 'Right', 'Right', 'ctrl+Up']) {
       editor.press(keys);
@@ -119,7 +109,7 @@ inEveryWindow('the panel in the editor’s window', (host) => {
     }
     await editor.settled();
     editor.focus(panel.id);
-    expect(await editor.pictureWhere(later, panel, unlike(shot))).toBe(true);
+    await editor.pictureWhere(panel, unlike(shot));
     editor.press('Escape');
     expect(await until(() => !window.isShown('^Bellhand$'))).toBe(true);
     expect(editor.isAlive()).toBe(true);
@@ -185,29 +175,28 @@ describe.skipIf(!HOST_3.isInstalled || !CAN_SHOW_WINDOWS)('the panel as a dock o
     const dark = await side('dark', 'en');
     // The dock draws its controls over the empty side.
     for (const { before, after } of [english, german, dark])
-      expect(await differingPixels(before, after)).toBeGreaterThan(5000);
+      expect(differingPixels(before, after)).toBeGreaterThan(5000);
     // Other words in the same place.
-    expect(await differingPixels(english.after, german.after)).toBeGreaterThan(500);
+    expect(differingPixels(english.after, german.after)).toBeGreaterThan(500);
     // Most of the ground is the editor's own.
-    expect(await meanBrightness(english.after)).toBeGreaterThan(0.7);
-    expect(await meanBrightness(dark.after)).toBeLessThan(0.4);
+    expect(meanBrightness(english.after)).toBeGreaterThan(0.7);
+    expect(meanBrightness(dark.after)).toBeLessThan(0.4);
   }, 120_000);
 });
 
 /** The side of the window where the dock opens, before and after. */
-async function side(theme: 'light' | 'dark', language: string): Promise<{ before: string; after: string }> {
+async function side(theme: 'light' | 'dark', language: string): Promise<{ before: Picture; after: Picture }> {
   const window = await openEditor(HOST_3, PART, { language, dark: theme === 'dark' });
   editor = window;
   const { main } = window;
   await window.ready(main.id);
-  const pictures = { before: join(window.folder, 'before.png'), after: join(window.folder, 'after.png') };
   // Below the title of the dock, which the editor itself translates.
   const place = { x: main.x + main.width - 195, y: 475, width: 185, height: 295 };
-  window.picture(pictures.before, place);
+  const before = window.picture(place);
   window.press('ctrl+alt+shift+d');
   await window.ready(main.id);
-  window.picture(pictures.after, place);
+  const after = window.picture(place);
   expect(window.isAlive()).toBe(true);
   await window.stop();
-  return pictures;
+  return { before, after };
 }

@@ -1,23 +1,23 @@
 /** A real editor in a window of its own virtual screen, with mouse, keyboard and pictures. */
 import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { constants, setPriority } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Host } from './host.ts';
-import { differingPixels } from './pictures.ts';
+import { differingPixels, type Picture } from './pictures.ts';
 import { programNamed } from './programs.ts';
-import { endProcess, startScreen } from './screen.ts';
+import { endProcess, type Place, startScreen } from './screen.ts';
 
 /** What a window takes besides the editor: without a manager, windows behave otherwise than at a user's. */
-const PROGRAMS = ['Xvfb', 'openbox', 'xdotool', 'import'];
+const PROGRAMS = ['Xvfb', 'openbox', 'xdotool'];
 
 /** True where all of it is installed. */
 export const CAN_SHOW_WINDOWS = PROGRAMS.every((program) => programNamed(program) !== null);
 
 /** How to get it. */
-export const WINDOW_PROGRAMS = 'apt-get install xvfb openbox xdotool imagemagick';
+export const WINDOW_PROGRAMS = 'apt-get install xvfb openbox xdotool';
 
 /** In the main window of every version: between the palettes and the page. */
 const BESIDE_PAGE = { x: 350, y: 700 };
@@ -51,14 +51,6 @@ export const INPUT_MODES = {
   'note-input-timewise': 'Ctrl+Alt+Shift+I',
 } as const;
 
-/** In pixels of the screen. */
-export interface Place {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
 /** A window on the screen. */
 export type Shown = Place & { readonly id: string };
 
@@ -83,12 +75,12 @@ export interface EditorWindow {
   intoScore(): void;
   move(id: string, x: number, y: number): void;
   resize(id: string, width: number, height: number): void;
-  /** A picture of the whole screen, or of a part of it, as a PNG. */
-  picture(path: string, part?: Place): void;
-  /** Takes pictures of a part of the screen until one shows what it should, within ten seconds. @returns whether one did */
-  pictureWhere(path: string, part: Place, holds: (picture: string) => Promise<boolean>): Promise<boolean>;
-  /** Takes a picture of a part of the screen once it stands still there: for a third of a second, and within ten seconds. */
-  still(path: string, part?: Place): Promise<void>;
+  /** What the whole screen shows at this moment, or a part of it. */
+  picture(part?: Place): Picture;
+  /** Looks at a part of the screen until it shows what it should. @throws Error when it does not within ten seconds */
+  pictureWhere(part: Place, holds: (picture: Picture) => boolean): Promise<Picture>;
+  /** What a part of the screen shows once it stands still: for a third of a second, and within ten seconds. */
+  still(part?: Place): Promise<Picture>;
   /** Waits until the screen stands still, then gives a window the focus. @returns where it is: a panel moves aside once it is open */
   ready(id: string): Promise<Shown>;
   /** How much of the processor's time the editor has used, in milliseconds, and the part of it that draws and takes keys. */
@@ -115,14 +107,15 @@ export async function openEditor(
     score = join(folder, 'input.musicxml');
     await writeFile(score, input);
   }
-  const { screen, display } = await startScreen();
+  const screen = await startScreen(folder);
+  const { display, picture } = screen;
   const onScreen = { ...env, DISPLAY: display };
   const manager = spawn('openbox', [], { env: onScreen, stdio: 'ignore' });
   const editor = spawn(program[0]!, [...program.slice(1), score], {
     env: onScreen,
     stdio: ['ignore', 'ignore', 'pipe'],
   });
-  for (const { pid } of [process, screen, manager, editor]) answerAtOnce(pid!);
+  for (const { pid } of [process, screen.process, manager, editor]) answerAtOnce(pid!);
   let complaints = '';
   editor.stderr!.on('data', (chunk) => {
     complaints += chunk;
@@ -130,14 +123,6 @@ export async function openEditor(
   const tool = (...args: string[]): string => {
     const done = spawnSync('xdotool', args, { env: onScreen, encoding: 'utf8' });
     return done.status === 0 ? done.stdout.trim() : '';
-  };
-  const picture = (path: string, part?: Place) => {
-    const crop = part ? ['-crop', `${part.width}x${part.height}+${part.x}+${part.y}`, '+repage'] : [];
-    const taken = spawnSync('import', ['-window', 'root', ...crop, path], {
-      env: onScreen,
-      encoding: 'utf8',
-    });
-    if (taken.status !== 0) throw new Error(taken.stderr);
   };
   const shownAs = (id: string): Shown => {
     // Its own account of where a window is counts the manager's title bar twice.
@@ -157,15 +142,15 @@ export async function openEditor(
       `no window "${title}" (${editor.signalCode ?? editor.exitCode ?? 'running'})\n${complaints}`,
     );
   };
-  const still = async (path: string, part?: Place) => {
-    const before = join(folder, 'still.png');
-    picture(path, part);
+  const still = async (part?: Place) => {
+    let now = picture(part);
     await until(async () => {
-      await rename(path, before);
+      const before = now;
       await sleep(300);
-      picture(path, part);
-      return (await differingPixels(before, path)) === 0;
+      now = picture(part);
+      return differingPixels(before, now) === 0;
     });
+    return now;
   };
   const processorTime = () => {
     // The program's name stands in brackets and may hold anything; times are in hundredths of a second.
@@ -210,15 +195,19 @@ export async function openEditor(
       click(main.x + BESIDE_PAGE.x, main.y + BESIDE_PAGE.y);
     },
     picture,
-    pictureWhere: (path, part, holds) =>
-      until(() => {
-        picture(path, part);
-        return holds(path);
-      }),
+    pictureWhere: async (part, holds) => {
+      let now = picture(part);
+      const isSeen = await until(() => {
+        now = picture(part);
+        return holds(now);
+      });
+      if (!isSeen) throw new Error('the screen does not come to show what it should');
+      return now;
+    },
     still,
     ready: async (id) => {
       await sleep(1000);
-      await still(join(folder, 'ready.png'));
+      await still();
       tool('windowactivate', '--sync', id);
       return shownAs(id);
     },
@@ -243,7 +232,7 @@ export async function openEditor(
       return editor.signalCode ?? editor.exitCode;
     },
     stop: async () => {
-      for (const child of [editor, manager, screen]) await endProcess(child);
+      for (const child of [editor, manager, screen.process]) await endProcess(child);
     },
   };
 }
