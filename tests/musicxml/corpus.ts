@@ -18,8 +18,16 @@ export function sharedFolder(name: string): string | null {
   return existsSync(folder) ? folder : null;
 }
 
+let files: readonly CorpusFile[] | null = null;
+const texts = new Map<CorpusFile, string>();
+
 /** Every score of the corpus. One of them is not XML and is left to the test of faults. */
 export function corpusFiles(): readonly CorpusFile[] {
+  files ??= readCorpus();
+  return files;
+}
+
+function readCorpus(): readonly CorpusFile[] {
   const folder = sharedFolder('corpus');
   if (folder === null) return [];
   return ['horn', 'stopped', 'varied'].flatMap((kind) =>
@@ -31,17 +39,22 @@ export function corpusFiles(): readonly CorpusFile[] {
 
 /** Runs tests over the corpus, or says loudly that they were left out. */
 export function describeWithCorpus(title: string, tests: (files: readonly CorpusFile[]) => void): void {
-  const files = corpusFiles();
-  if (files.length > 0) describe(title, () => tests(files));
+  const all = corpusFiles();
+  if (all.length > 0) describe(title, () => tests(all));
   else {
     console.warn(`NOT TESTED: ${title}: there is no ../shared/corpus`);
     describe.skip(title, () => it('needs ../shared/corpus', () => {}));
   }
 }
 
-/** The text of a corpus file. */
-export function corpusText({ bytes }: CorpusFile): string {
-  return openScoreFile(bytes).text;
+/** The text of a corpus file, which is unpacked once. */
+export function corpusText(file: CorpusFile): string {
+  let text = texts.get(file);
+  if (text === undefined) {
+    text = openScoreFile(file.bytes).text;
+    texts.set(file, text);
+  }
+  return text;
 }
 
 /**
