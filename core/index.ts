@@ -48,7 +48,7 @@ export type { HornFileFault, WantedValue } from './horn/hornFileFault.ts';
 export { naturalHorn } from './horn/horns/natural.ts';
 export { HORNS } from './horn/horns.ts';
 export * from './marks/annotation.ts';
-export { isLowerVoice } from './marks/lowerVoice.ts';
+export { isLowerVoice, linesBelow } from './marks/lowerVoice.ts';
 export * from './marks/markedRepairs.ts';
 export * from './marks/marks.ts';
 export * from './marks/markup.ts';

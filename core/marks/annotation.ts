@@ -24,6 +24,9 @@ export interface Mark {
   readonly colour: string | null;
 }
 
+/** A last line that prints nothing, to keep what comes below a mark off it. */
+export const EMPTY_LINE = '\n\u200b';
+
 /** What a mark in an editor says of how it was set. Marks in files leave that to whoever engraves them. */
 export interface MarkSetting {
   /** The row it stands on, in half staff spaces from the staff, 8 to 15; 0 for none. */
@@ -62,7 +65,7 @@ export function markSetting(text: string): MarkSetting {
 
 /** The lines that a mark text prints, from the top. */
 export function linesIn(text: string): readonly string[] {
-  const { printed } = partsOf(text);
+  const printed = partsOf(text).printed.split(EMPTY_LINE)[0]!;
   return printed === '' ? [] : printed.split('\n');
 }
 

@@ -103,6 +103,8 @@ export interface HostChord extends HostElement {
 
 export interface HostArticulation extends HostElement {
   symbol: unknown;
+  /** Where it stands; what is set before it is added is lost. */
+  articulationAnchor?: number;
 }
 
 export interface HostSpanner extends HostElement {

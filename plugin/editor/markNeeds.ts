@@ -1,20 +1,26 @@
 /** How far from the staff a mark has to stand to be clear of its note, stem, beam and sign: what the editor does not tell before it is too late. */
 import { isLowerVoice } from '../../core/index.ts';
-import { type Host, isAtLeast, TICKS_PER_QUARTER } from './hostApi.ts';
+import { anchorBelow, signOf } from './handSigns.ts';
+import { type Host, isAtLeast, listOf, TICKS_PER_QUARTER } from './hostApi.ts';
 import { VOICES, voiceOf } from './place.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 
-/** From the staff to the foot of the last line of a chord's mark, in staff spaces. */
+/** From the staff to the foot of the line of a chord's mark that is nearest to it, in staff spaces. */
 export type NeedOf = (chord: ScoreChord) => number;
 
 /** In staff spaces. */
 const STEM = 3.5;
+/** Stems that lead away from the staff are shorter by a quarter of a space for each step that their note is off the middle line. */
+const SHORTEST_STEM = 2.25;
+const SHORTER = 0.25;
 const HEAD = 0.5;
 /** A sign for the hand, and clear of it; measured on pages of each version. */
 const SIGN_3 = 3.6;
 const SIGN_4 = 2.6;
-/** Down to the foot of the lower of two lines from what is above it; a text hangs closer than it stands. */
-const TWO_LINES = 2.7;
+/** Down to the foot of a line from what is above it. */
+const LINE_BELOW = 1.8;
+/** A sign for the hand that stands below the staff, as far as the editor tells. */
+const SIGN_BELOW = 1.5;
 
 const BOTTOM_LINE = 8;
 const MIDDLE_LINE = 4;
@@ -55,9 +61,23 @@ export function needsIn(host: Host, walk: PartWalk): NeedOf {
     const isStemUp = others.length > 1 ? !isBelow : beam.top + beam.bottom > 2 * MIDDLE_LINE;
     const hasStem = isStemUp !== isBelow && element.duration.ticks < WHOLE;
     const { top, bottom } = hasStem ? beam : reachOf(chord);
-    const beyond = (isBelow ? (bottom - BOTTOM_LINE) / 2 : -top / 2) + (hasStem ? STEM : HEAD);
-    return Math.max(0, beyond) + (isBelow ? TWO_LINES : sign);
+    const beyond =
+      (isBelow ? (bottom - BOTTOM_LINE) / 2 : -top / 2) +
+      (hasStem ? stemOf(chord, isBelow ? bottom - MIDDLE_LINE : MIDDLE_LINE - top) : HEAD);
+    return Math.max(0, beyond) + (isBelow ? LINE_BELOW + (hasSignBelow(host, chord) ? SIGN_BELOW : 0) : sign);
   };
+}
+
+function hasSignBelow(host: Host, { element }: ScoreChord): boolean {
+  return listOf(element.articulations).some(
+    (sign) => signOf(host.root, sign) !== null && sign.articulationAnchor === anchorBelow(host),
+  );
+}
+
+/** How long a stem is. @param beyond how many steps its note is off the middle line, on the side that the stem leads to */
+function stemOf({ element }: ScoreChord, beyond: number): number {
+  if (element.duration.ticks < TICKS_PER_QUARTER) return STEM;
+  return Math.max(SHORTEST_STEM, STEM - SHORTER * Math.max(0, beyond));
 }
 
 function reachOf({ notes, others }: ScoreChord): Reach {

@@ -16,13 +16,13 @@ export interface MarkOffset {
   readonly y: number;
 }
 
-/** From the staff to the foot of a mark's last line, in half staff spaces; the same for a whole side of a staff. */
+/** From the staff to the foot of a mark's line nearest to it, in half staff spaces; the same for a whole side of a staff. */
 export type RowOf = (track: number) => number;
 
 /** In half spaces: clear of slurs, and not so far off that a mark leaves its sign for one high note. */
 const NEAREST = 8;
 const FURTHEST_ABOVE = 14;
-/** A lower voice has its signs above the staff, so that its marks leave none. */
+/** A mark can say no further row; a lower voice mostly has its signs above the staff, so that its marks leave none. */
 const FURTHEST_BELOW = 15;
 /** So many of the notes pass below the row. */
 const SHARE_BELOW = 0.8;
@@ -33,6 +33,7 @@ const LINE = 1.9;
 const GRACE = 1.5;
 const NEXT_GRACE = 1.2;
 const CLEAR = 0.4;
+const HEAD_WIDTH = 1.2;
 
 /** The rows for marks over these notes of a part. */
 export function rowsFor(host: Host, walk: PartWalk, chords: readonly ScoreChord[]): RowOf {
@@ -68,8 +69,8 @@ export function offsetsFor(
     below.set(chord, passed + lines);
     const row = markSetting(text).row / 2;
     return {
-      x: columns[place.chords.indexOf(chord)]!,
-      y: isBelow ? row + LINE * (passed + 1 - lines) : -row - LINE * (passed + lines - 1),
+      x: columns[place.chords.indexOf(chord)]! + centred(linesIn(text)),
+      y: isBelow ? row + LINE * passed : -row - LINE * (passed + lines - 1),
     };
   });
 }
@@ -108,6 +109,12 @@ function columnsOf(
   for (let i = main + 1; i < chords.length; i++)
     columns[i] = columns[i - 1]! + step(i === main + 1 ? GRACE : NEXT_GRACE, widths[i - 1]!);
   return columns;
+}
+
+/** How far the valves alone, which may be narrower than their note or wider, are moved to stand over its middle. */
+function centred(lines: readonly string[]): number {
+  const isValves = lines.length === 1 && /^≈?T?[0-3]+$/.test(lines[0]!);
+  return isValves ? Math.round(10 * (HEAD_WIDTH - markWidth(lines))) / 20 : 0;
 }
 
 /** The staff's upper side, an even number, or its lower one, where the marks of a lower voice stand. */

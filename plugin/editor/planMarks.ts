@@ -1,7 +1,16 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
-import { isLowerVoice, type Mark, type MarkSetting, markText, UNSET } from '../../core/index.ts';
+import {
+  EMPTY_LINE,
+  isLowerVoice,
+  linesBelow,
+  linesIn,
+  type Mark,
+  type MarkSetting,
+  markText,
+  UNSET,
+} from '../../core/index.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
-import type { Host, HostNote } from './hostApi.ts';
+import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
 import { isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
 import {
   BLACK,
@@ -79,18 +88,31 @@ function planned(
     const colours = marks.map((mark, i) => {
       const colour = mark?.colour ?? null;
       const { rank, chord } = notes[i]!;
-      const text = mark && markText(mark.lines, colour === null ? null : rank, setting);
+      const text =
+        mark &&
+        markText(isBelow ? linesBelow(mark.lines) : mark.lines, colour === null ? null : rank, setting);
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
       if (text && isBelow) written.push({ text, chord });
       else if (text) written.unshift({ text, chord });
       return colour ?? (claimed[i] ? BLACK : null);
     });
-    const offsets = offsetsFor(place, written);
-    const texts = written.map(({ text }, i) => ({ text, isBelow, offset: offsets[i]! }));
+    const hung = isBelow ? keptOff(host, written) : written;
+    const offsets = offsetsFor(place, hung);
+    const texts = hung.map(({ text }, i) => ({ text, isBelow, offset: offsets[i]! }));
     const plan = { place, texts, colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
   return { places: plans, bars: plans.length > 0 ? barsToSet(walk, places, plans) : [] };
+}
+
+/** Version 3 sets what comes next close to a mark that hangs below a staff: there an empty line keeps it off. */
+function keptOff<Written extends { readonly text: string }>(
+  host: Host,
+  written: readonly Written[],
+): readonly Written[] {
+  const last = written[written.length - 1];
+  if (isAtLeast(host, 4, 0) || !last || linesIn(last.text).length === 0) return written;
+  return written.slice(0, -1).concat({ ...last, text: last.text + EMPTY_LINE });
 }
 
 function isToBeMarked({ chords }: MarkedPlace, { mark }: Wanted): boolean {

@@ -4,6 +4,7 @@ import {
   fifthsOf,
   fingeredPitch,
   type HandSign,
+  isLowerVoice,
   noteClassName,
   type OwnFingering,
   type PassageNote,
@@ -14,7 +15,7 @@ import {
 } from '../../core/index.ts';
 import { EditorFault } from './editorFault.ts';
 import { fingeringsAt } from './fingeringsInScore.ts';
-import { glyphOf } from './handSigns.ts';
+import { anchorBelow, glyphOf } from './handSigns.ts';
 import {
   type Host,
   type HostArticulation,
@@ -28,7 +29,7 @@ import {
 import { keepingInputPlace } from './inputPlace.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
 import { plainText } from './ownMarks.ts';
-import { cursorOn, moveTo, VOICES } from './place.ts';
+import { cursorOn, moveTo, VOICES, voiceOf } from './place.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
 import { inOneStep, type UndoStep } from './undoStep.ts';
 
@@ -173,7 +174,7 @@ function carryOut(host: Host, score: HostScore, placed: PlacedStep, pitch: numbe
       return;
     }
     case 'sign':
-      if (placed.sign) addSign(host, noteOf(host, score, placed.at).parent as HostChord, placed.sign, step);
+      if (placed.sign) addSign(host, score, placed.at, placed.sign, step);
       return;
     case 'word':
       addWord(host, score, placed.at, placed.text, step);
@@ -193,11 +194,15 @@ function noteOf({ root }: Host, score: HostScore, address: NoteAddress): HostNot
 }
 
 /** What is made is added at once: from 4.0 on the host dies of an element that is not. */
-function addSign({ root }: Host, chord: HostChord, sign: HandSign, step: UndoStep): void {
+function addSign(host: Host, score: HostScore, at: NoteAddress, sign: HandSign, step: UndoStep): void {
+  const { root } = host;
+  const chord = noteOf(host, score, at).parent as HostChord;
   const articulation = root.newElement(root.Element.ARTICULATION) as unknown as HostArticulation;
   articulation.symbol = glyphOf(root, sign);
   chord.add(articulation);
   step.changes += 1;
+  const below = isLowerVoice(voiceOf(at.track)) ? anchorBelow(host) : null;
+  if (below !== null) articulation.articulationAnchor = below;
 }
 
 function addWord(

@@ -140,11 +140,13 @@ function isTight(musicXml: string): boolean {
 
 /** Keeps the note of a metronome mark off the words before it, and prints our marks small, in the colour of what they say. */
 function prepared(mei: string): string {
-  const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}(${NO_LINE})?\u200b*(.?)`, 'g');
+  const mark = new RegExp(`<rend ([^>]*)>${MARK_PREFIX}(${NO_LINE})?\u200b*(?=([\\s\\S]*?)</rend>)`, 'g');
   const spaced = mei.replace(/(<\/rend>|[^\s>])\s*(<rend [^>]*glyph\.auth=)/g, '$1\u00a0\u00a0$2');
-  return spaced.replace(mark, (_, attributes: string, above = '', first: string) => {
-    const colour = first === '×' ? VERDICT_INKS.impossible : first === '≈' ? VERDICT_INKS.risky : null;
-    return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${above}${first}`;
+  return spaced.replace(mark, (_, attributes: string, above = '', printed: string) => {
+    const says = (verdict: string) =>
+      printed.split(/<lb[^>]*>/).some((line) => line.trim().startsWith(verdict));
+    const colour = says('×') ? VERDICT_INKS.impossible : says('≈') ? VERDICT_INKS.risky : null;
+    return `<rend ${attributes} fontsize="${MARK_SIZE}"${colour ? ` color="${colour}"` : ''}>${above}`;
   });
 }
 
@@ -173,8 +175,9 @@ function levelled(mei: string): string {
     return measure.replace(dir, (whole, attributes: string, side: keyof typeof ROWS, text: string) => {
       const lines = text.split('<lb').length;
       if (count.get(placeOf(attributes)) !== 1 || lines > 2) return whole;
-      // The lines of a row hang from its top: a mark of one line has an empty one above.
-      const set = lines === 1 ? text.replace(MARK_PREFIX, `${MARK_PREFIX}${NO_LINE}`) : text;
+      // The lines of a row hang from its top: above the staff a mark of one line has an empty one above.
+      const set =
+        lines === 1 && side === 'above' ? text.replace(MARK_PREFIX, `${MARK_PREFIX}${NO_LINE}`) : text;
       return `<dir vgrp="${ROWS[side]}" ${attributes}>${set}</dir>`;
     });
   });

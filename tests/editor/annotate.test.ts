@@ -33,7 +33,7 @@ const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml',
 function marksIn(saved: string): string[] {
   return Array.from(saved.matchAll(/<text>(.*?)<\/text>/gs), ([, text]) => text!.replace(/<[^>]*>/g, ''))
     .filter((text) => text.startsWith(MARK_PREFIX))
-    .map((text) => text.replace(/[\u2060\u2063\u200b]/g, ''));
+    .map((text) => text.replace(/[\u2060\u2063\u200b]/g, '').trim());
 }
 
 /** A saved score without what no reader sees: our choice among its properties. */

@@ -16,7 +16,7 @@ const REFERENCES = ['&#x2060;', '&#8288;'];
 
 /** Children of ours inside a note: an added sign or a fingering, in a `notations` of their own, exactly as written. */
 const OWN_NOTATIONS = new RegExp(
-  '^<((?:[^\\s<>:]+:)?)notations>(?:<\\?bellhand sign\\?><\\1technical><\\1stopped/>|' +
+  '^<((?:[^\\s<>:]+:)?)notations>(?:<\\?bellhand sign\\?><\\1technical><\\1stopped(?: placement="below")?/>|' +
     `<\\1technical><\\1fingering>${PREFIX}[^<>]*</\\1fingering>)` +
     '</\\1technical></\\1notations>',
 );

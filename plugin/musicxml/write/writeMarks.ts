@@ -2,6 +2,7 @@
 import {
   escapedText,
   isLowerVoice,
+  linesBelow,
   MARK_PREFIX,
   type Mark,
   markText,
@@ -114,7 +115,8 @@ class MarkWriter {
     const rank = horn.passage.notes[noteIndex]!.chordRank;
     const colours = colour !== null && !place.hasColour;
     if (lines.length > 0 || colours) {
-      this.insertDirection(horn, noteIndex, markText(lines, colours ? rank : null), MARK_FONT);
+      const printed = this.isBelow(horn, noteIndex) ? linesBelow(lines) : lines;
+      this.insertDirection(horn, noteIndex, markText(printed, colours ? rank : null), MARK_FONT);
     }
     if (colours) this.insert(place.start + `<${this.score.prefix}note`.length, ` color="${colour}"`);
     if (this.options.fingerings && valves !== null) {
@@ -131,7 +133,15 @@ class MarkWriter {
     const place = horn.notesInText.at(completion.noteIndex);
     if (completion.kind === 'word') {
       this.insertDirection(horn, completion.noteIndex, markText([completion.text], null), '');
-    } else this.insertNotations(place, OWN_SIGN, `<${this.score.prefix}stopped/>`);
+    } else {
+      const placement = this.isBelow(horn, completion.noteIndex) ? ' placement="below"' : '';
+      this.insertNotations(place, OWN_SIGN, `<${this.score.prefix}stopped${placement}/>`);
+    }
+  }
+
+  private isBelow({ passage }: HornPart, noteIndex: number): boolean {
+    const { staff, voice } = passage.notes[noteIndex]!;
+    return this.lowerVoices.has(`${staff}/${voice}`);
   }
 
   private insertDirection(horn: HornPart, noteIndex: number, words: string, font: string): void {
@@ -142,7 +152,7 @@ class MarkWriter {
     const key = `${staff}/${voice}/${statesVoice}/${statesStaff}/${font}${words}${indent}`;
     let direction = this.directions.get(key);
     if (direction === undefined) {
-      const placement = this.lowerVoices.has(`${staff}/${voice}`) ? 'below' : 'above';
+      const placement = this.isBelow(horn, noteIndex) ? 'below' : 'above';
       const told = { voice: statesVoice ? voice : null, staff: statesStaff ? staff : null };
       direction = this.direction(words, font, placement, told) + indent;
       this.directions.set(key, direction);

@@ -12,6 +12,8 @@ export interface Drawing {
   readonly staves: readonly Box[];
   /** Each printed line of each staff text. */
   readonly texts: readonly Box[];
+  /** Articulations and signs for the hand. */
+  readonly signs: readonly Box[];
 }
 
 /** Reads an SVG drawing of the editor's, in which every shape has the name of what it belongs to as its class. */
@@ -28,16 +30,34 @@ export function readDrawing(svg: string): Drawing {
   const staves = staffLines
     .filter((_, i) => i % 5 === 0)
     .map((first, i) => inSpaces({ ...first, bottom: staffLines[5 * i + 4]!.bottom }));
-  return { staves, texts: boxesOf(svg, 'path', 'StaffText', 'd').map(inSpaces) };
+  const shapes = (name: string) => boxesOf(svg, 'path', name, 'd').map(inSpaces);
+  return { staves, texts: shapes('StaffText'), signs: shapes('Articulation') };
 }
 
 function boxesOf(svg: string, shape: string, name: string, attribute: string): Box[] {
-  const drawn = new RegExp(`<${shape} class="${name}"[^>]* ${attribute}="([^"]*)"`, 'g');
-  return Array.from(svg.matchAll(drawn), ([, data]) => boxOf(data!));
+  const drawn = new RegExp(`<${shape} class="${name}"([^>]*) ${attribute}="([^"]*)"`, 'g');
+  return Array.from(svg.matchAll(drawn), ([, others, data]) => moved(boxOf(data!), others!));
+}
+
+/** Version 4 draws a glyph at the origin, makes it larger or smaller and moves it to its place. */
+function moved({ left, right, top, bottom }: Box, attributes: string): Box {
+  const [scale, , , , x, y] = numbersIn(
+    / transform="matrix\((.*?)\)"/.exec(attributes)?.[1] ?? '1,0,0,1,0,0',
+  );
+  return {
+    left: scale! * left + x!,
+    right: scale! * right + x!,
+    top: scale! * top + y!,
+    bottom: scale! * bottom + y!,
+  };
+}
+
+function numbersIn(text: string): readonly number[] {
+  return (text.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
 }
 
 function boxOf(data: string): Box {
-  const numbers = (data.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
+  const numbers = numbersIn(data);
   const across = numbers.filter((_, i) => i % 2 === 0);
   const down = numbers.filter((_, i) => i % 2 === 1);
   return {
