@@ -43,7 +43,10 @@ for (const { name, program, install } of ENGINES) {
   if (!program) skipLoudly(`the plugin in the script engine of ${name}, which is not installed`, install);
 }
 
-describe.each(ENGINES.filter(({ program }) => program !== null))('in the engine of $name', ({ program }) => {
+const INSTALLED = ENGINES.filter(({ program }) => program !== null);
+
+// At the same time, so that one run of an engine does it all.
+describe.concurrent.each(INSTALLED)('in the engine of $name', ({ program }) => {
   const take = (steps: readonly EngineStep[]) => inEngine(program!, steps);
 
   describe.each(VERSIONS)('as version %s', (_, version) => {

@@ -10,6 +10,7 @@ import { temporaryFolder } from './folders.ts';
 import type { PartOptions, Played } from './music.ts';
 import { programNamed } from './programs.ts';
 import { BUILT_PLUGIN } from './steps.ts';
+import { together } from './together.ts';
 
 const run = promisify(execFile);
 
@@ -59,38 +60,61 @@ function folderWithPlugin(): Promise<string> {
   return prepared;
 }
 
-/** Takes steps in a script engine. @param locale of the system, such as `de_DE` @returns what each returned, and what the engine complained of */
-export async function inEngine(
+/** What each step returned, and what the engine complained of while it ran. */
+export interface EngineRun {
+  readonly results: readonly unknown[];
+  readonly complaints: string;
+}
+
+const engines = new Map<string, (steps: readonly EngineStep[]) => Promise<EngineRun>>();
+
+/**
+ * Takes steps in a script engine, the first of which opens a score: then nothing is left of what was before, so that
+ * everything asked for at the same time is done by one engine.
+ * @param locale of the system, such as `de_DE`
+ * @throws Error when a step fails
+ */
+export function inEngine(program: string, steps: readonly EngineStep[], locale = 'C'): Promise<EngineRun> {
+  const name = `${program} ${locale}`;
+  let engine = engines.get(name);
+  if (!engine) {
+    engine = together((tasks) => runTasks(program, tasks, locale));
+    engines.set(name, engine);
+  }
+  return engine(steps);
+}
+
+async function runTasks(
   program: string,
-  steps: readonly EngineStep[],
-  locale = 'C',
-): Promise<{ results: readonly unknown[]; complaints: string }> {
+  tasks: readonly (readonly EngineStep[])[],
+  locale: string,
+): Promise<Promise<EngineRun>[]> {
   const shared = await folderWithPlugin();
   const folder = await temporaryFolder('engine');
   try {
     await cp(shared, folder, { recursive: true });
-    await writeFile(join(folder, 'task.js'), `.pragma library\nvar steps = ${JSON.stringify(steps)};\n`);
+    await writeFile(join(folder, 'task.js'), `.pragma library\nvar tasks = ${JSON.stringify(tasks)};\n`);
     const { stdout, stderr } = await run(
       program,
       ['-I', join(folder, 'modules'), join(folder, 'drive.qml')],
       {
         env: { ...engineEnvironment(folder), LC_ALL: `${locale}.UTF-8` },
-        timeout: 60_000,
+        timeout: 110_000,
         maxBuffer: 1e8,
       },
     );
     const lines = `${stdout}\n${stderr}`.split('\n');
     const answer = lines.find((line) => line.includes('ANSWER '));
     if (!answer) throw new Error(`the engine gave no answer:\n${lines.join('\n')}`);
-    const { steps: results, error } = JSON.parse(answer.slice(answer.indexOf('ANSWER ') + 7)) as {
-      steps: unknown[];
+    const complaints = lines.filter((line) => line !== answer && line.trim() !== '').join('\n');
+    const answers = JSON.parse(answer.slice(answer.indexOf('ANSWER ') + 7)) as readonly {
+      results: unknown[];
       error?: string;
-    };
-    if (error) throw new Error(`step ${results.length + 1} failed in the engine: ${error}`);
-    return {
-      results,
-      complaints: lines.filter((line) => line !== answer && line.trim() !== '').join('\n'),
-    };
+    }[];
+    return answers.map(async ({ results, error }) => {
+      if (error) throw new Error(`step ${results.length + 1} failed in the engine: ${error}`);
+      return { results, complaints };
+    });
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

@@ -1,4 +1,4 @@
-// Loads every plugin against the stand-in, presses its buttons and prints what came of it as one line of JSON.
+// Loads every plugin against the stand-in, presses its buttons and prints what came of each task as one line of JSON.
 import QtQuick 2.9
 import QtQuick.Window 2.2
 import FileIO 3.0
@@ -11,7 +11,6 @@ Window {
     width: 460
     height: 700
     visible: true
-    property var answer: ({ steps: [], warnings: [] })
     property var plugin: null
     FileIO { id: file }
 
@@ -76,15 +75,19 @@ Window {
         interval: 50
         running: true
         onTriggered: {
-            try {
-                for (var i = 0; i < Task.steps.length; i++) {
-                    var returned = takes[Task.steps[i].take](Task.steps[i])
-                    answer.steps.push(returned === undefined ? null : returned)
+            var answers = Task.tasks.map(function (steps) {
+                var results = []
+                try {
+                    steps.forEach(function (step) {
+                        var returned = takes[step.take](step)
+                        results.push(returned === undefined ? null : returned)
+                    })
+                } catch (error) {
+                    return { results: results, error: error + " " + error.stack }
                 }
-            } catch (error) {
-                answer.error = error + " " + error.stack
-            }
-            console.log("ANSWER " + JSON.stringify(answer))
+                return { results: results }
+            })
+            console.log("ANSWER " + JSON.stringify(answers))
             Qt.quit()
         }
     }
