@@ -7,7 +7,7 @@
  */
 
 export * from './acoustics/index.ts';
-export { VERDICT_COLOURS } from './data/colours.ts';
+export { PAINTED_COLOURS, VERDICT_COLOURS } from './data/colours.ts';
 export { CROOKS } from './data/crooks.ts';
 export { SOURCES } from './data/sources.ts';
 export type { Bar, Dynamic, EtudeNote, Meter } from './etude/bar.ts';

@@ -7,3 +7,14 @@ export const VERDICT_COLOURS = {
   risky: '#0072B2',
   impossible: '#D55E00',
 } as const;
+
+/**
+ * The same as we paint them on notes of a score: off by a hair in their green, which no eye sees and nobody chooses. So
+ * a note is known as painted by us even where somebody deleted the text of its mark, and one that its user gave the
+ * published colour is not. Marks of versions before painted `VERDICT_COLOURS`, and say so themselves.
+ */
+export const PAINTED_COLOURS = {
+  sure: null,
+  risky: '#0073B2',
+  impossible: '#D55F00',
+} as const;

@@ -1,6 +1,6 @@
 /** From an examined passage to what is printed over its notes. */
 
-import { VERDICT_COLOURS } from '../data/colours.ts';
+import { PAINTED_COLOURS } from '../data/colours.ts';
 import { checkObject, checkOneOf } from '../guards/allowed.ts';
 import { isHandState } from '../part/handStates.ts';
 import { ByLine } from '../part/lines.ts';
@@ -133,7 +133,7 @@ function markOf({ examined }: Place, lines: readonly string[], show: Show): Mark
 }
 
 function colourOf({ note, verdict }: ExaminedNote, show: Show): string | null {
-  return show.colour && !note.userColour ? VERDICT_COLOURS[verdict] : null;
+  return show.colour && !note.userColour ? PAINTED_COLOURS[verdict] : null;
 }
 
 const WEIGHT = { impossible: 2, risky: 1, advice: 0 } as const;

@@ -21,7 +21,7 @@ import type { Host, HostNote, HostPart, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
-import { BLACK, hasMarks } from './ownMarks.ts';
+import { BLACK, holdsOurs } from './ownMarks.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { planClearing, planMarks } from './planMarks.ts';
 import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
@@ -112,11 +112,12 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
     if (horns.length === 0) return words.noHorn;
     const scope = selectedNotes(host, score, shown);
     const isWanted = scope === null ? () => true : isInSelection(score);
-    const plans = horns
-      .filter(isWanted)
-      .map((part) =>
-        planClearing(host, walkPart(host.root, score, part, hasMarks(part)), scope ?? (() => true)),
-      );
+    const plans = keepingInputPlace(host, score, () =>
+      horns.filter(isWanted).map((part) => {
+        const walk = walkPart(host.root, score, part, holdsOurs(host, score, part));
+        return planClearing(host, walk, scope ?? (() => true));
+      }),
+    );
     const count = plans.reduce((sum, { places }) => sum + places.length, 0);
     if (count === 0) return words.nothingToClear;
     write(host, score, plans, onChange);

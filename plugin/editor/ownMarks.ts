@@ -1,16 +1,18 @@
 /** Our own marks in the score: which texts are ours, which colours they claim, and which colours are the user's. */
 
-import { claimedChordRank, isOurMark, VERDICT_COLOURS } from '../../core/index.ts';
+import { claimedChordRank, isOurMark, PAINTED_COLOURS, VERDICT_COLOURS } from '../../core/index.ts';
 import {
   type Host,
+  type HostChord,
   type HostElement,
   type HostMeasure,
   type HostNote,
   type HostPart,
+  type HostScore,
   type HostText,
   listOf,
 } from './hostApi.ts';
-import { VOICES } from './place.ts';
+import { cursorOn, VOICES } from './place.ts';
 import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
 
 /** What a note looks like when nobody coloured it. */
@@ -26,7 +28,7 @@ export interface MarkedPlace {
 }
 
 /** Tells of a measure whether any mark of ours stands on the staves of a part. */
-export function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) => boolean {
+function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) => boolean {
   const isMark = (element: HostElement) => {
     const { text } = element as HostText;
     const { track } = element;
@@ -37,6 +39,31 @@ export function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeas
       if (listOf(segment.annotations).some(isMark)) return true;
     return false;
   };
+}
+
+/**
+ * Tells of a measure whether it holds anything of ours: a mark, or a note that we painted and whose mark somebody deleted.
+ * Looks at every chord of the part, and not at the rest of the score.
+ */
+export function holdsOurs(host: Host, score: HostScore, part: HostPart): (measure: HostMeasure) => boolean {
+  const isMarked = hasMarks(part);
+  const painted: number[] = [];
+  for (let track = part.startTrack; track < part.endTrack; track++) {
+    for (const cursor = cursorOn(score, track); cursor.segment; cursor.next()) {
+      const chord = cursor.segment.elementAt(track) as HostChord;
+      if (chord.type !== host.root.Element.CHORD) continue;
+      const notes = listOf(chord.graceNotes)
+        .concat(chord)
+        .map((one) => listOf(one.notes));
+      if (notes.some((of) => of.some((note) => isPainted(host, note)))) painted.push(cursor.tick);
+    }
+  }
+  return (measure) => isMarked(measure) || painted.some((tick) => isIn(measure, tick));
+}
+
+function isIn({ firstSegment, nextMeasure }: HostMeasure, tick: number): boolean {
+  const next = nextMeasure?.firstSegment;
+  return firstSegment !== null && tick >= firstSegment.tick && (!next || tick < next.tick);
 }
 
 /** Every place of a part that has a chord, in the order of the walk, with the marks of ours that stand there. */
@@ -77,7 +104,7 @@ export function notesAt(place: MarkedPlace): readonly RankedNote[] {
 /**
  * True for the notes whose colour a mark of ours claims, by position in `notesAt`. A claim goes to the first note of
  * its rank that has a colour of ours, since the marks of graces stand with their chord's; or else to one that was
- * hidden since.
+ * hidden since. What only we paint needs no claim: somebody may have deleted the mark.
  */
 export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[] {
   const notes = notesAt(place);
@@ -91,7 +118,13 @@ export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[]
     );
     if (found >= 0) claimed[found] = true;
   }
-  return claimed;
+  return claimed.map((isClaimed, i) => isClaimed || isPainted(host, notes[i]!.note));
+}
+
+/** True for a note of a place that is painted in a colour that nobody but us gives. */
+export function hasPainted(host: Host, { chords }: Pick<MarkedPlace, 'chords'>): boolean {
+  const isOurs = (note: HostNote) => isPainted(host, note);
+  return chords.some(({ notes, others }) => notes.some(isOurs) || others.some(isOurs));
 }
 
 /** Tells of each note of a part whether its user gave it a colour. */
@@ -107,7 +140,12 @@ export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => bo
   }
   return (note) => {
     const { color } = note;
-    return color !== BLACK && !host.engine.colorEqual(color, BLACK) && ours.get(note) !== true;
+    return (
+      color !== BLACK &&
+      !host.engine.colorEqual(color, BLACK) &&
+      ours.get(note) !== true &&
+      !isPainted(host, note)
+    );
   };
 }
 
@@ -122,8 +160,18 @@ export function plainText(text: string): string {
     .replace(/&amp;/g, '&');
 }
 
-function isVerdictColour({ engine }: Host, colour: unknown): boolean {
-  return (
-    engine.colorEqual(colour, VERDICT_COLOURS.risky) || engine.colorEqual(colour, VERDICT_COLOURS.impossible)
-  );
+function isVerdictColour(host: Host, colour: unknown): boolean {
+  return isOneOf(host, colour, VERDICT_COLOURS) || isOneOf(host, colour, PAINTED_COLOURS);
+}
+
+function isPainted(host: Host, { color }: HostNote): boolean {
+  return isOneOf(host, color, PAINTED_COLOURS);
+}
+
+function isOneOf(
+  { engine }: Host,
+  colour: unknown,
+  { risky, impossible }: { readonly risky: string; readonly impossible: string },
+): boolean {
+  return engine.colorEqual(colour, risky) || engine.colorEqual(colour, impossible);
 }

@@ -26,7 +26,7 @@ describe('annotate', () => {
     expect(run.stderr).toMatch(
       /^bellhand: part\.musicxml: 1 note cannot be played as written, in bar 1: .*\n$/,
     );
-    expect(textOf(folder, 'part.marked.musicxml')).toContain('color="#D55E00"');
+    expect(textOf(folder, 'part.marked.musicxml')).toContain('color="#D55F00"');
   });
 
   test.each([
@@ -62,7 +62,7 @@ describe('annotate', () => {
     { args: ['--show', 'natural'], has: ['(C♯)</words>'], lacks: ['B 2', 'color='] },
     { args: ['--show', 'fingered,valves'], has: ['B 2</words>'], lacks: ['(C♯)', 'color='] },
     { args: ['--show', 'valves,verdict'], has: ['2</words>', '× too low'], lacks: ['B 2', '(C♯)', 'color='] },
-    { args: ['--show', 'colour'], has: ['color="#D55E00"'], lacks: ['B 2', '(C♯)', '×'] },
+    { args: ['--show', 'colour'], has: ['color="#D55F00"'], lacks: ['B 2', '(C♯)', '×'] },
     { args: ['--valves-as', 'fingering'], has: ['<fingering>', '(C♯)\nB</words>'], lacks: ['B 2'] },
     {
       args: ['--show', 'valves', '--valves-as', 'fingering'],

@@ -89,8 +89,8 @@ describe('marks that change only', () => {
   test('keep their colour where the text is left out', () => {
     const marks = marksFor(examine(passageOf('C#3+/2 C#3+/2')), { ...SHOW_ALL, repeat: 'changes' });
     expect(marks.map(({ lines, colour }) => [lines.length > 0, colour])).toEqual([
-      [true, '#0072B2'],
-      [false, '#0072B2'],
+      [true, '#0073B2'],
+      [false, '#0073B2'],
     ]);
   });
 });

@@ -224,6 +224,21 @@ inEveryHost('annotating', (host) => {
     expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
   });
 
+  it('takes its own colours off notes whose marks somebody deleted, and no other', async () => {
+    const run = await host.run(PART, [
+      { do: 'colour', nth: 0, colour: '#0072b2' },
+      { do: 'save', as: 'before.mscx' },
+      { do: 'colour', nth: 1, colour: '#d55f00' },
+      { do: 'colour', nth: 6, colour: '#0073b2' },
+      { do: 'save', as: 'painted.mscx' },
+      { do: 'clear' },
+      { do: 'save', as: 'cleared.mscx' },
+    ]);
+    expect(colours(await run.text('painted.mscx'))).toBe(3);
+    expect(run.results[5]).toBe('Cleared: 2 notes.');
+    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
+  });
+
   it('takes a failure half-way back, and the user’s own last edit stays', async () => {
     const run = await host.run(PART, [
       { do: 'text', nth: 0, text: 'mine' },

@@ -90,8 +90,8 @@ describe.concurrent.each(INSTALLED)('in the engine of $name', ({ program }) => {
         '',
         '',
         '',
-        '#0072B2',
-        '#D55E00',
+        '#0073B2',
+        '#D55F00',
       ]);
       expect(results[6]).toBe('The annotations are up to date: nothing was changed.');
       expect(results[7]).toEqual({ done: 1, undone: 0, open: false });

@@ -1,6 +1,6 @@
 /** Clearing a marked file that somebody went on editing: nothing of ours stays, and nothing of theirs goes. */
 import { describe, expect, it } from 'vitest';
-import { VERDICT_COLOURS } from '../../core/data/colours.ts';
+import { PAINTED_COLOURS, VERDICT_COLOURS } from '../../core/data/colours.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { clearMarks } from '../../plugin/musicxml/index.ts';
 import { annotated, coreMarks } from './marks.ts';
@@ -15,7 +15,7 @@ const MUSIC = [
 ];
 const ORIGINAL = smallScore(MUSIC);
 const MARKED = annotated(ORIGINAL, coreMarks);
-const OURS = VERDICT_COLOURS.impossible;
+const OURS = PAINTED_COLOURS.impossible;
 const COLOURED = new RegExp(`<note color="${OURS}">`, 'g');
 
 it('starts from a part with four coloured notes', () => {
@@ -75,6 +75,20 @@ describe('a note that was marked and then', () => {
     const green = noteOf('D5', 2, VOICE).replace('<note>', '<note color="#009E73">');
     const edit: Edit = (text) => text.replace(/<note[^>]*><pitch><step>F.*?<\/note>/, green);
     expect(clearMarks(edit(MARKED))).toBe(edit(ORIGINAL));
+  });
+
+  it('left without its mark goes back to its own colour, and one in the published colour does not', () => {
+    const theirs = noteOf('D5', 2, VOICE).replace('<note>', `<note color="${VERDICT_COLOURS.impossible}">`);
+    const edit: Edit = (text) => text.replace('</measure>', `${theirs}</measure>`);
+    const unmarked = MARKED.replace(new RegExp(`\\s*${DIRECTION.source}`, 'gs'), '');
+    expect(unmarked.match(COLOURED)).toHaveLength(4);
+    expect(clearMarks(edit(unmarked))).toBe(edit(ORIGINAL));
+  });
+
+  it('marked by a version that painted the published colour', () => {
+    const older = MARKED.replace(COLOURED, `<note color="${VERDICT_COLOURS.impossible}">`);
+    expect(older).not.toBe(MARKED);
+    expect(clearMarks(older)).toBe(ORIGINAL);
   });
 
   it('deleted with its mark', () => {

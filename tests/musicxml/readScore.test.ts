@@ -397,6 +397,8 @@ describe('colours', () => {
   it.each([
     ['<note color="#336699">', true],
     ['<note color="#D55E00">', true],
+    ['<note color="#D55F00">', false],
+    ['<note color="#ff0073b2">', false],
     ['<note color="#000000">', false],
     ['<note color="#FF000000">', false],
     ['<note>', false],

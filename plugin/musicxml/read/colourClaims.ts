@@ -1,5 +1,5 @@
 /** Colours that earlier marks of ours gave, found again whatever an editor did to the notes and marks since. */
-import { ownColours, stemColours } from './ownColours.ts';
+import { isPainted, ownColours, stemColours } from './ownColours.ts';
 import { headOf, type ReadNote } from './readNote.ts';
 import type { Span } from './score.ts';
 
@@ -52,7 +52,8 @@ const MATCHES: readonly Match[] = [
 ];
 
 /**
- * Settles the claims of one measure: takes our colours off the notes as read. Each claim takes one note at most.
+ * Settles the claims of one measure: takes our colours off the notes as read. Each claim takes one note at most; what
+ * only we paint is taken without one.
  * @param claims in the order of the text
  * @param notes the notes of the measure in the order of the text
  * @param unplayed in the order of the text
@@ -79,6 +80,10 @@ export function settleClaims(
       for (const span of takenFrom(found, text)) spans.set(span.start, span);
       return false;
     });
+  }
+  for (const one of coloured) {
+    if (ownColours(text, one.start, isPainted).length === 0) continue;
+    for (const span of takenFrom(one, text)) spans.set(span.start, span);
   }
   return Array.from(spans.values());
 }

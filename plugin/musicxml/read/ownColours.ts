@@ -1,5 +1,5 @@
 /** Colours of ours on a note, and where they stand in the text. */
-import { VERDICT_COLOURS } from '../../../core/index.ts';
+import { PAINTED_COLOURS, VERDICT_COLOURS } from '../../../core/index.ts';
 import type { Span } from './score.ts';
 import { spaceBefore } from './whitespace.ts';
 
@@ -7,25 +7,37 @@ const NOTEHEAD = /<(?:[^\s<>:]+:)?notehead(?=[\s>])[^<>]*>([^<>]*)<\/[^<>]*>/;
 const STEM = /<(?:[^\s<>:]+:)?stem(?=[\s>])/;
 const ATTRIBUTE = /\s+([^\s=<>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
 
-/** True for a colour that only we give: needed besides the claim in a mark, since hosts move marks about. */
+/** True for a colour that we may have given: needed besides the claim in a mark, since hosts move marks about. */
 function isOwnColour(colour: string): boolean {
-  const rgb = colour.replace(/^#(?:FF)?(?=[0-9A-F]{6}$)/i, '#').toUpperCase();
-  return rgb === VERDICT_COLOURS.risky || rgb === VERDICT_COLOURS.impossible;
+  const rgb = rgbOf(colour);
+  return rgb === VERDICT_COLOURS.risky || rgb === VERDICT_COLOURS.impossible || isPainted(colour);
+}
+
+/** True for a colour that nobody but us gives, which needs no claim: somebody may have deleted the mark. */
+export function isPainted(colour: string | null): boolean {
+  if (colour === null) return false;
+  const rgb = rgbOf(colour);
+  return rgb === PAINTED_COLOURS.risky || rgb === PAINTED_COLOURS.impossible;
+}
+
+function rgbOf(colour: string): string {
+  return colour.replace(/^#(?:FF)?(?=[0-9A-F]{6}$)/i, '#').toUpperCase();
 }
 
 /**
  * Where our colours of one note stand: its own attribute, as we write it, and that of its notehead, where hosts move it.
  * A notehead that a host made for the colour alone goes as a whole.
  * @param start the `<` of the note
+ * @param isOurs tells which colours to look for
  */
-export function ownColours(text: string, start: number): Span[] {
+export function ownColours(text: string, start: number, isOurs = isOwnColour): Span[] {
   const spans: Span[] = [];
   const own = colourOf(text, start);
-  if (own && isOwnColour(own.value)) spans.push(own.span);
+  if (own && isOurs(own.value)) spans.push(own.span);
   const note = text.slice(start, noteEnd(text, start));
   const notehead = NOTEHEAD.exec(note);
   const head = notehead ? colourOf(text, start + notehead.index) : null;
-  if (notehead && head && isOwnColour(head.value)) {
+  if (notehead && head && isOurs(head.value)) {
     const at = start + notehead.index;
     const isMade = head.attributes === 1 && notehead[1] === 'normal';
     spans.push(isMade ? { start: spaceBefore(text, at), end: at + notehead[0].length } : head.span);

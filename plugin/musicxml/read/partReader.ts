@@ -12,6 +12,7 @@ import type { NoteListener } from './noteFeed.ts';
 import { NoteReader } from './noteReader.ts';
 import { NotesInText } from './notesInText.ts';
 import { OpenChord } from './openChord.ts';
+import { isPainted } from './ownColours.ts';
 import type { PartEntry } from './partList.ts';
 import { inPlayingOrder } from './playingOrder.ts';
 import { headOf, MeasureNotes, type ReadNote } from './readNote.ts';
@@ -41,6 +42,8 @@ export class PartReader implements NoteListener {
   private claims: ColourClaim[] = [];
   /** Those of the measure that have a colour. */
   private unplayed: UnplayedNote[] = [];
+  /** True where the measure has a note painted as only we do. */
+  private hasPainted = false;
   private readonly measures: MeasureSpan[] = [];
   private readonly measure = { start: 0, number: '', implicit: false };
   private readonly chord = new OpenChord();
@@ -119,10 +122,11 @@ export class PartReader implements NoteListener {
     const { start, number, implicit } = this.measure;
     this.measures.push({ start, end: this.source.offset(), number, implicit });
     this.joins.endMeasure();
-    if (this.claims.length > 0) {
+    if (this.claims.length > 0 || this.hasPainted) {
       const { claims, measureNotes, unplayed, source } = this;
       source.ownSpans.push(...settleClaims(claims, measureNotes.all, unplayed, source.text));
       this.claims = [];
+      this.hasPainted = false;
     }
     this.unplayed = [];
     for (const read of inPlayingOrder(this.measureNotes.all, onsetOf)) {
@@ -167,6 +171,7 @@ export class PartReader implements NoteListener {
     const isOther =
       content.instrument !== null && this.entry.hornInstruments?.has(content.instrument) === false;
     const isPlayers = content.pitch !== null && !isOther;
+    if (isPainted(note.colour) || isPainted(content.noteheadColour)) this.hasPainted = true;
     if (isPlayers && !note.isHidden) this.addNote(content, content.pitch!);
     else if (note.colour !== null || content.noteheadColour !== null) {
       this.unplayed.push({ start: note.start, staff: this.staffOf(content), onsetQuarters: this.onset() });
