@@ -112,8 +112,8 @@ export function composeCourse(request: CourseRequest): CourseResult {
 const IN_A_KEY: readonly EtudeKind[] = ['scale', 'phrase'];
 
 /**
- * Keys for a week, the first choice first: of those whose turn it is, keys with more and more signs, the nearest to last
- * week's that is another, then the rest.
+ * Keys for a week, the first choice first: those whose turn it is, then the rest, for a horn that has none of them; each
+ * time the nearest to last week's that is another comes first.
  * @param turn the part of its level that the week is, each end from 0 to 1
  * @param seed an odd one goes towards the sharps, an even one towards the flats
  */
@@ -131,8 +131,8 @@ function keysInTurn(
     Math.abs(each.fifths - wanted) +
     (each.mode === last.mode ? 0.5 : 0) +
     (each.fifths === last.fifths && each.mode === last.mode ? 100 : 0);
-  const near = due.slice().sort((a, b) => distance(a) - distance(b));
-  return [...near, ...keys.filter((each) => due.indexOf(each) < 0)];
+  const nearest = (some: readonly Key[]) => some.slice().sort((a, b) => distance(a) - distance(b));
+  return [...nearest(due), ...nearest(keys.filter((each) => due.indexOf(each) < 0))];
 }
 
 /** The kind that comes back in another meter. */

@@ -216,6 +216,19 @@ describe('a course', () => {
     },
   );
 
+  test('for a horn of few keys changes them all the same', () => {
+    const horn = HORNS.find(({ id }) => id === 'single-bflat')!;
+    const player = { ...DEFAULT_SETTINGS, horn };
+    const made = composeCourse({ weeks: 8, low: null, high: null, seed: 3, player });
+    if (!made.ok) throw new Error(made.reason);
+    const keys = made.sheets.map(({ etudes }) => printKey(etudes[0]!.key));
+    expect(new Set(keys).size).toBeGreaterThan(4);
+    // The first level has two keys for it, so that two weeks may share one, and never three.
+    keys.slice(2).forEach((key, i) => {
+      expect([keys[i], keys[i + 1]], keys.join(' ')).not.toEqual([key, key]);
+    });
+  });
+
   test.each([0, 1.5, 53])('of %s weeks is refused', (weeks) => {
     expect(() => composeCourse({ weeks, low: null, high: null, seed: 1, player: DEFAULT_SETTINGS })).toThrow(
       /"weeks" must be/,
