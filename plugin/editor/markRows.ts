@@ -55,12 +55,19 @@ export function rowsFor(host: Host, walk: PartWalk, chords: readonly ScoreChord[
   return (track) => rows.get(sideOf(track)) ?? NEAREST;
 }
 
+/**
+ * True for a text that hangs below its staff, as all that a lower voice prints. What prints nothing never does: version 3
+ * pushes all further staves off the page where a text without height hangs below one.
+ */
+export function hangs(text: string, track: number): boolean {
+  return isLowerVoice(voiceOf(track)) && linesIn(text).length > 0;
+}
+
 /** Where the marks of a place stand. @param texts with the chords that they belong to, the nearest to the staff first */
 export function offsetsFor(
   place: MarkedPlace,
   texts: readonly { readonly text: string; readonly chord: ScoreChord }[],
 ): readonly MarkOffset[] {
-  const isBelow = isLowerVoice(voiceOf(place.track));
   const columns = columnsOf(place, texts);
   const below = new Map<ScoreChord, number>();
   return texts.map(({ text, chord }) => {
@@ -70,18 +77,22 @@ export function offsetsFor(
     const row = markSetting(text).row / 2;
     return {
       x: columns[place.chords.indexOf(chord)]! + centred(linesIn(text)),
-      y: isBelow ? row + LINE * passed : -row - LINE * (passed + lines - 1),
+      y: hangs(text, place.track) ? row + LINE * passed : -row - LINE * (passed + lines - 1),
     };
   });
 }
 
 /**
  * True for a mark that stands where the editor puts a text that nobody has placed: files in MusicXML hold no place that the
- * editor would read, so that a mark that went through one has lost its own. No row lies there.
+ * editor would read, so that a mark that went through one has lost its own. No row lies there. True as well for one that
+ * prints nothing and hangs below its staff.
  */
-export function isUnplaced(host: Host, { offsetX, offsetY }: HostText): boolean {
+export function isUnplaced(host: Host, { offsetX, offsetY, placement, text }: HostText): boolean {
   const places = isAtLeast(host, 4, 0) ? UNPLACED_4 : UNPLACED_3;
-  return isNear(offsetX, 0) && places.some((place) => isNear(offsetY, place));
+  return (
+    (isNear(offsetX, 0) && places.some((place) => isNear(offsetY, place))) ||
+    (placement === host.root.Placement.BELOW && linesIn(text).length === 0)
+  );
 }
 
 /** Above the staff and below it, by the editor's own style. */

@@ -11,7 +11,7 @@ import {
 } from '../../core/index.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
 import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
-import { isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
+import { hangs, isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
 import {
   BLACK,
   claimedNotes,
@@ -99,7 +99,11 @@ function planned(
     });
     const hung = isBelow ? keptOff(host, written) : written;
     const offsets = offsetsFor(place, hung);
-    const texts = hung.map(({ text }, i) => ({ text, isBelow, offset: offsets[i]! }));
+    const texts = hung.map(({ text }, i) => ({
+      text,
+      isBelow: hangs(text, place.track),
+      offset: offsets[i]!,
+    }));
     const plan = { place, texts, colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }

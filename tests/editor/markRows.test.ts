@@ -5,7 +5,7 @@ import { removeFolders } from './rig/folders.ts';
 import type { Host } from './rig/host.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { DEMO_PAGE, MARKED_PAGES } from './rig/markedPages.ts';
-import { hornScore, open, scoreOf, stopped } from './rig/music.ts';
+import { hornScore, open, rest, scoreOf, stopped } from './rig/music.ts';
 
 afterAll(removeFolders);
 
@@ -102,6 +102,20 @@ inEveryHost('the marks of a page', (host) => {
       expect(tops.filter((top) => top > nearest + 3)).toEqual([]);
     }
     expect(texts.filter((text) => signs.some((sign) => overlap(text, sign)))).toEqual([]);
+  });
+
+  it('that print nothing, as over a note that is held, push no other staff away', async () => {
+    const held = [[{ ...stopped('F2', 4), tie: '+' as const }], [{ ...stopped('F2', 4), tie: '-' as const }]];
+    const rests = [[rest(4)], [rest(4)]];
+    const { staves } = await drawn(
+      host,
+      scoreOf([
+        { bars: rests, options: { second: held } },
+        { bars: rests, options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] } },
+      ]),
+    );
+    expect(staves).toHaveLength(2);
+    expect(staves[1]!.top - staves[0]!.bottom).toBeLessThan(25);
   });
 
   it('leaves a bar’s width to its user, takes its own back', async () => {
