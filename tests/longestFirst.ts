@@ -16,7 +16,6 @@ const LONGEST = [
   'pages/widths',
   'pages/print',
   'editor/atHome',
-  'etude/command',
   'batch/streams',
   'musicxml/schema',
   'core/etudeSeedsValves',
@@ -24,9 +23,13 @@ const LONGEST = [
   'musicxml/scoreFile',
 ].map((name) => `tests/${name}.test.ts`);
 
+/** Files that mostly wait for an editor, and leave the cores to the others beside them. */
+const WAITING = 2;
+
 /**
- * Starts the longest test files first, so that none of them runs on alone at the end; the others as ever, those that share
- * what they import one after another, since a process is kept for the next of them alone.
+ * Starts the longest test files first, so that none of them runs on alone at the end. Those that share what they import
+ * come one after another, since a process is kept for the next of them alone; two that have a process of their own, and
+ * mostly wait, run beside them, the rest of those after them.
  */
 export default class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -34,11 +37,13 @@ export default class LongestFirst extends BaseSequencer {
     for (const name of LONGEST)
       if (!existsSync(join(root, name)))
         console.warn(`tests/longestFirst.ts names ${name}, which is not there`);
-    const rank = ({ moduleId, project }: TestSpecification) => {
+    const rank = ({ moduleId }: TestSpecification) => {
       const place = LONGEST.findIndex((name) => moduleId === join(root, name));
-      if (place >= 0) return place;
-      return project.config.isolate ? LONGEST.length : LONGEST.length + 1;
+      return place >= 0 ? place : LONGEST.length;
     };
-    return (await super.sort(files)).sort((one, other) => rank(one) - rank(other));
+    const sorted = (await super.sort(files)).sort((one, other) => rank(one) - rank(other));
+    const alone = sorted.filter(({ project }) => project.config.isolate);
+    const together = sorted.filter(({ project }) => !project.config.isolate);
+    return [...alone.slice(0, WAITING), ...together, ...alone.slice(WAITING)];
   }
 }

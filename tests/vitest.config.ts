@@ -4,7 +4,9 @@ import LongestFirst from './longestFirst.ts';
 const ROOT = new URL('..', import.meta.url).pathname;
 
 /** Rooms whose tests put nothing in a module's place and leave the process as it was. */
-const TOGETHER = ['core', 'musicxml', 'published'].map((room) => `tests/${room}/**/*.test.ts`);
+const TOGETHER = ['batch', 'core', 'etude', 'musicxml', 'pages', 'published'].map(
+  (room) => `tests/${room}/**/*.test.ts`,
+);
 
 /** What holds for every file of tests. */
 const common = {
@@ -29,7 +31,16 @@ export default defineConfig({
     projects: [
       { test: { ...common, name: 'alone', include: ['tests/**/*.test.ts'], exclude: TOGETHER } },
       // These share what they import: to read it in took many of them longer than their tests.
-      { test: { ...common, name: 'together', include: TOGETHER, isolate: false } },
+      {
+        test: {
+          ...common,
+          name: 'together',
+          include: TOGETHER,
+          isolate: false,
+          // Whatever makes pages has its music engraved by this one.
+          alias: [{ find: /^\.\/engrave\.ts$/, replacement: `${ROOT}tests/pages/engravedOnce.ts` }],
+        },
+      },
     ],
   },
 });

@@ -2,7 +2,7 @@
 import { type ChildProcessWithoutNullStreams, spawn, spawnSync } from 'node:child_process';
 import { closeSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
 
@@ -41,12 +41,14 @@ export function bellhand(
 /**
  * Runs `bellhand` with these arguments in a folder, in this process: the same program, without what a start of Node costs.
  * One run at a time.
+ * @param output a file to print into, at its end; none of it is given back then
  */
 export async function bellhandHere(
   folder: string,
   args: readonly string[],
   input = '',
   env: NodeJS.ProcessEnv = inEnglish(),
+  output: string | null = null,
 ): Promise<Run> {
   const { runProgram } = (await import(PROGRAM)) as typeof import('../../plugin/batch/program.ts');
   const own = mkdtempSync(join(tmpdir(), 'bellhand-streams-'));
@@ -56,7 +58,12 @@ export async function bellhandHere(
     string,
   ];
   writeFileSync(from, input);
-  const streams = { input: openSync(from, 'r'), output: openSync(out, 'w'), error: openSync(error, 'w') };
+  writeFileSync(out, '');
+  const streams = {
+    input: openSync(from, 'r'),
+    output: openSync(output === null ? out : resolve(folder, output), 'a'),
+    error: openSync(error, 'w'),
+  };
   const [home, code] = [process.cwd(), process.exitCode];
   try {
     process.chdir(folder);

@@ -1,7 +1,7 @@
 /** Many files: in parallel, told in order, one bad one among them. */
 import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { bellhand, folderWith, score, startBellhand, textOf } from './bellhand.ts';
+import { bellhand, bellhandHere, folderWith, score, startBellhand, textOf } from './bellhand.ts';
 
 /** Long ones first, so that workers finish in another order than the files are given in. */
 const FILES: { readonly [name: string]: string } = {
@@ -35,26 +35,28 @@ test.each(['1', '2', '3', '16'])('annotates in order with --jobs %s; the bad fil
   expect(readdirSync(`${folder}/out`).sort()).toEqual(NAMES.filter((name) => name !== 'b-bad.musicxml'));
 });
 
-test('annotates in place, and the bad file stays as it was', () => {
+test('annotates in place, and the bad file stays as it was', async () => {
   const folder = folderWith(FILES);
-  expect(bellhand(folder, ['annotate', ...NAMES, '--in-place']).exit).toBe(2);
+  expect((await bellhandHere(folder, ['annotate', ...NAMES, '--in-place'])).exit).toBe(2);
   expect(textOf(folder, 'b-bad.musicxml')).toBe(FILES['b-bad.musicxml']);
-  expect(bellhand(folder, ['clear', ...NAMES, '--in-place']).exit).toBe(2);
+  expect((await bellhandHere(folder, ['clear', ...NAMES, '--in-place'])).exit).toBe(2);
   for (const name of NAMES) expect(textOf(folder, name), name).toBe(FILES[name]);
   expect(readdirSync(folder).sort()).toEqual(NAMES);
 });
 
-test('check ends with the worst exit code of any file', () => {
+test('check ends with the worst exit code of any file', async () => {
   const folder = folderWith(FILES);
   const without = (...left: string[]) => NAMES.filter((name) => !left.includes(name));
-  expect(bellhand(folder, ['check', ...NAMES]).exit).toBe(2);
-  expect(bellhand(folder, ['check', ...without('b-bad.musicxml')]).exit).toBe(1);
-  expect(bellhand(folder, ['check', ...without('b-bad.musicxml', 'd-low.musicxml')]).exit).toBe(0);
+  expect((await bellhandHere(folder, ['check', ...NAMES])).exit).toBe(2);
+  expect((await bellhandHere(folder, ['check', ...without('b-bad.musicxml')])).exit).toBe(1);
+  expect((await bellhandHere(folder, ['check', ...without('b-bad.musicxml', 'd-low.musicxml')])).exit).toBe(
+    0,
+  );
 });
 
-test('check --format json prints one object a file, in order, a bad one with its error', () => {
+test('check --format json prints one object a file, in order, a bad one with its error', async () => {
   const folder = folderWith(FILES);
-  const { stdout } = bellhand(folder, ['check', ...NAMES, '--format', 'json', '--jobs', '3']);
+  const { stdout } = await bellhandHere(folder, ['check', ...NAMES, '--format', 'json', '--jobs', '3']);
   const objects = stdout
     .trimEnd()
     .split('\n')
@@ -65,9 +67,9 @@ test('check --format json prints one object a file, in order, a bad one with its
   expect(objects[3].findings.map(({ id }: { id: string }) => id)).toEqual(['below-the-hand']);
 });
 
-test('names results after their files when no place is given', () => {
+test('names results after their files when no place is given', async () => {
   const folder = folderWith(FILES);
-  bellhand(folder, ['annotate', ...NAMES]);
+  await bellhandHere(folder, ['annotate', ...NAMES]);
   expect(readdirSync(folder).sort()).toEqual(
     STEMS.flatMap((stem) =>
       stem === 'b-bad' ? [`${stem}.musicxml`] : [`${stem}.marked.musicxml`, `${stem}.musicxml`],

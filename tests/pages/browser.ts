@@ -6,14 +6,24 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type ConsoleMessage,
+  chromium,
+  type Page,
+  type Request,
+} from 'playwright-core';
 import { describe, it } from 'vitest';
 import { programNamed, skipLoudly } from '../editor/rig/programs.ts';
 
 /** The engine without the browser around it starts in a fraction of the time. */
 const PROGRAM = programNamed('chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome');
 
+/** Wasm as it is compiled first: to make its code quick takes longer than all that tests have engraved. */
 const QUIET = [
+  '--js-flags=--liftoff-only',
   '--headless',
   '--no-sandbox',
   '--disable-gpu',
@@ -30,66 +40,104 @@ export interface OpenPage {
   readonly complaints: string[];
 }
 
-const started: { usual?: Promise<Browser>; bare?: Promise<Browser> } = {};
+/** A browser, and the tab in it in which pages come one after another. */
+interface Started {
+  readonly browser: Browser;
+  readonly tab: Page;
+}
+
+const started: { usual?: Promise<Started>; bare?: Promise<Started> } = {};
 
 /** The browser; a `bare` one finds a single font on the machine, and a wide one. */
-function browser(kind: keyof typeof started): Promise<Browser> {
+function browser(kind: keyof typeof started): Promise<Started> {
   started[kind] ??= launch(kind === 'bare');
   return started[kind];
 }
 
-async function launch(isBare: boolean): Promise<Browser> {
-  if (!isBare) return chromium.launch({ executablePath: PROGRAM!, args: QUIET });
+async function launch(isBare: boolean): Promise<Started> {
+  const env = isBare ? { ...process.env, FONTCONFIG_FILE: await oneFont() } : process.env;
+  const launched = await chromium.launch({ executablePath: PROGRAM!, args: QUIET, env });
+  return { browser: launched, tab: await tabOf(await launched.newContext()) };
+}
+
+async function tabOf(context: BrowserContext): Promise<Page> {
+  // A busy machine takes its time: the test's own limit is the only one.
+  context.setDefaultTimeout(0);
+  return context.newPage();
+}
+
+/** Settings with which a browser finds a single font. With none at all it gives up on those of the page, too. */
+async function oneFont(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'bellhand-fonts-'));
-  // With no font at all the browser gives up on those of the page, too.
   const wide = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSansMono-Bold.ttf');
   await copyFile(wide, join(folder, 'wide.ttf'));
   const settings = join(folder, 'fonts.conf');
   await writeFile(settings, `<fontconfig><dir>${folder}</dir><cachedir>${folder}</cachedir></fontconfig>`);
-  return chromium.launch({
-    executablePath: PROGRAM!,
-    args: QUIET,
-    env: { ...process.env, FONTCONFIG_FILE: settings },
-  });
+  return settings;
 }
 
 /** Ends the browser; for `afterAll`. */
 export async function closeBrowser(): Promise<void> {
-  for (const each of Object.values(started)) await (await each)?.close();
+  for (const each of Object.values(started)) await (await each)?.browser.close();
   delete started.usual;
   delete started.bare;
 }
 
-/** Shows a page from a file, as a user opens it, and closes it when the work is done. */
+/** How a page is looked at, which a tab can be told again and again, and what asks for a context of its own. */
+type Look = Pick<BrowserContextOptions, 'viewport' | 'colorScheme'>;
+type Own = Omit<BrowserContextOptions, keyof Look>;
+
+/**
+ * Shows a page from a file, as a user opens it, until it is closed. Pages follow one another in one tab, since a new one
+ * takes longer than most pages; with any option but these two a page has a context of its own.
+ */
+export async function openPage(
+  text: string,
+  { viewport = { width: 1280, height: 900 }, colorScheme = 'light', ...own }: Look & Own = {},
+  kind: keyof typeof started = 'usual',
+): Promise<OpenPage & { readonly close: () => Promise<void> }> {
+  const { browser: running, tab } = await browser(kind);
+  const context = Object.keys(own).length > 0 ? await running.newContext(own) : null;
+  const page = context ? await tabOf(context) : tab;
+  const folder = await mkdtemp(join(tmpdir(), 'bellhand-page-'));
+  const file = join(folder, 'page.html');
+  const url = pathToFileURL(file).href;
+  const complaints: string[] = [];
+  const onMessage = (message: ConsoleMessage) => complaints.push(message.text());
+  const onFault = (fault: Error) => complaints.push(String(fault));
+  const onRequest = (request: Request) => {
+    if (request.url() !== url && !request.url().startsWith('data:')) complaints.push(request.url());
+  };
+  page.on('console', onMessage).on('pageerror', onFault).on('request', onRequest);
+  const close = async () => {
+    page.off('console', onMessage).off('pageerror', onFault).off('request', onRequest);
+    await context?.close();
+    await rm(folder, { recursive: true, force: true });
+  };
+  try {
+    await writeFile(file, text);
+    if (viewport) await page.setViewportSize(viewport);
+    await page.emulateMedia({ media: null, colorScheme });
+    await page.goto(url);
+  } catch (fault) {
+    await close();
+    throw fault;
+  }
+  return { page, complaints, close };
+}
+
+/** Shows a page while some work is done. */
 export async function withPage<T>(
   text: string,
-  options: BrowserContextOptions,
+  options: Look & Own,
   work: (open: OpenPage) => Promise<T>,
   kind: keyof typeof started = 'usual',
 ): Promise<T> {
-  const folder = await mkdtemp(join(tmpdir(), 'bellhand-page-'));
-  const context = await (await browser(kind)).newContext({
-    viewport: { width: 1280, height: 900 },
-    ...options,
-  });
+  const open = await openPage(text, options, kind);
   try {
-    const file = join(folder, 'page.html');
-    await writeFile(file, text);
-    const url = pathToFileURL(file).href;
-    // A busy machine takes its time: the test's own limit is the only one.
-    context.setDefaultTimeout(0);
-    const page = await context.newPage();
-    const complaints: string[] = [];
-    page.on('console', (message) => complaints.push(message.text()));
-    page.on('pageerror', (fault) => complaints.push(String(fault)));
-    page.on('request', (request) => {
-      if (request.url() !== url && !request.url().startsWith('data:')) complaints.push(request.url());
-    });
-    await page.goto(url);
-    return await work({ page, complaints });
+    return await work(open);
   } finally {
-    await context.close();
-    await rm(folder, { recursive: true, force: true });
+    await open.close();
   }
 }
 

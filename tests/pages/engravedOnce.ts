@@ -1,18 +1,14 @@
 /**
- * Stands in for `engrave.ts` in tests that make many pages of the same music: what was engraved once is not engraved again.
- *
- *     vi.mock('../../plugin/pages/engrave.ts', () => import('./engravedOnce.ts'));
+ * Stands in for `plugin/pages/engrave.ts` wherever pages are made in tests (`tests/vitest.config.ts` sees to it): what was
+ * engraved once is not engraved again as long as the process lasts. The pages of a language differ in their words alone.
  */
-import { vi } from 'vitest';
-
-type Real = typeof import('../../plugin/pages/engrave.ts');
-
-const real = await vi.importActual<Real>('../../plugin/pages/engrave.ts');
-const known = new Map<string, ReturnType<Real['engrave']>>();
+import * as real from '../../plugin/pages/engrave.ts';
 
 export const { EngravingError, PAGE_ID } = real;
 
-export const engrave: Real['engrave'] = (musicXml, look) => {
+const known = new Map<string, ReturnType<typeof real.engrave>>();
+
+export const engrave: typeof real.engrave = (musicXml, look) => {
   const key = JSON.stringify([musicXml, look]);
   const engraving = known.get(key) ?? real.engrave(musicXml, look);
   known.set(key, engraving);

@@ -2,7 +2,7 @@
 /// <reference lib="dom.iterable" />
 /** The report in a real browser: complete, tied together, legible in light and dark, on paper, by keyboard and without script. */
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { resultOf } from '../../core/marks/result.ts';
 import { isHandState } from '../../core/part/handStates.ts';
 import { printPitch } from '../../core/pitch/pitch.ts';
@@ -27,8 +27,6 @@ import {
 } from './browser.ts';
 import { forgetEngravings } from './engravedOnce.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
-
-vi.mock('../../plugin/pages/engrave.ts', () => import('./engravedOnce.ts'));
 
 const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url), 'utf8');
 

@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 /** The chart for composers: where published tables and the trade have the hand take a note, and that a part may be written so. */
-import { afterAll, describe, expect, it, test, vi } from 'vitest';
+import { afterAll, describe, expect, it, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { parsePitch, pitchCents, printPitch } from '../../core/pitch/pitch.ts';
@@ -17,8 +17,6 @@ import { PAPERS, sheetsOf } from './paper.ts';
 /** A4 without its margins, in pixels. */
 const SHEET = { width: Math.round((188 * 96) / 25.4), height: Math.round((281 * 96) / 25.4) };
 
-// Languages differ in their words alone.
-vi.mock('../../plugin/pages/engrave.ts', () => import('./engravedOnce.ts'));
 afterAll(closeBrowser);
 
 function player(hornId: string) {

@@ -5,10 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { bellhandHere } from '../batch/bellhand.ts';
 import { sharedFolder } from '../musicxml/corpus.ts';
-import { brokenAccessRules, closeBrowser, describeInBrowser, withPage } from './browser.ts';
+import { brokenAccessRules, closeBrowser, describeInBrowser, openPage, withPage } from './browser.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
 
 const PAGE = readFileSync(new URL('../../dist/bellhand.html', import.meta.url), 'utf8');
@@ -20,23 +20,31 @@ afterAll(async () => {
   await closeBrowser();
 });
 
-/** The page with one of its sheets on top, on an English reader's screen. */
-function onSheet<T>(
-  sheet: 'note' | 'part' | 'lesson',
-  work: (page: Page) => Promise<T>,
-  options: Parameters<typeof withPage>[1] = {},
-): Promise<T> {
-  return withPage(
-    PAGE,
-    { locale: 'en-GB', acceptDownloads: true, ...options },
-    async ({ page, complaints }) => {
-      await page.locator(`nav a[href="#${sheet}"]`).click();
-      const result = await work(page);
-      // The worker's own script is the only thing that is asked for, and it is in the page.
-      expect(complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
-      return result;
-    },
-  );
+/** Shows the page on an English reader's screen. */
+const ON_SCREEN = { locale: 'en-GB', acceptDownloads: true };
+
+/**
+ * One visit to the page for several tests, since the engraver takes seconds to start: with one of the sheets on top, and
+ * what is on the stand put away after each.
+ */
+function visitTo(sheet: 'note' | 'part' | 'lesson'): () => Page {
+  let visit: Awaited<ReturnType<typeof openPage>>;
+  beforeAll(async () => {
+    visit = await openPage(PAGE, ON_SCREEN);
+    await turnTo(visit.page, sheet);
+  });
+  afterEach(async () => {
+    // The worker's own script is the only thing that is asked for, and it is in the page.
+    expect(visit.complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
+    const away = visit.page.getByRole('button', { name: 'Put away' });
+    if (await away.isVisible()) await away.click();
+  });
+  afterAll(() => visit.close());
+  return () => visit.page;
+}
+
+async function turnTo(page: Page, sheet: 'note' | 'part' | 'lesson'): Promise<void> {
+  await page.locator(`nav a[href="#${sheet}"]`).click();
 }
 
 async function drop(page: Page, name: string, bytes: Uint8Array): Promise<void> {
@@ -69,10 +77,13 @@ describeInBrowser('the stand', () => {
     }),
   ];
 
-  it.each(parts)('%s: what is taken home is what the command line writes', async (name, bytes) => {
-    const path = join(folder, name);
-    writeFileSync(path, bytes);
-    await onSheet('part', async (page) => {
+  describe('with a part', () => {
+    const visit = visitTo('part');
+
+    it.each(parts)('%s: what is taken home is what the command line writes', async (name, bytes) => {
+      const path = join(folder, name);
+      writeFileSync(path, bytes);
+      const page = visit();
       await drop(page, name, bytes);
       await page.locator('#verdict .box').waitFor();
       for (const [button, command] of [
@@ -87,10 +98,69 @@ describeInBrowser('the stand', () => {
         expect(file.name).toBe(name.replace(/\.(?=[a-z]+$)/, `.${button.slice(1)}.`));
       }
     });
+
+    it('says in one sentence why a file cannot be read, and stays usable', async () => {
+      const page = visit();
+      await drop(page, 'broken.musicxml', Buffer.from('<score-partwise><part-list>'));
+      const said = await page.locator('[role=alert] p').textContent();
+      expect(said).toMatch(/^broken\.musicxml: .+\.$/);
+      const huge = join(folder, 'huge.musicxml');
+      writeFileSync(huge, '');
+      truncateSync(huge, 65 * 1048576);
+      await page.locator('#file').setInputFiles(huge);
+      await page.getByText(/^huge\.musicxml is larger than 64 MB: .+\.$/).waitFor();
+      await drop(page, 'low-water.musicxml', DEMO);
+      await page.locator('#verdict .box').waitFor();
+      expect(await page.locator('[role=alert] p').count()).toBe(0);
+    });
+
+    it('reads with the hand and the clef that are chosen, as the command line does', async () => {
+      const path = join(folder, 'chosen.musicxml');
+      writeFileSync(path, DEMO);
+      const page = visit();
+      await drop(page, 'chosen.musicxml', DEMO);
+      await page.locator('#verdict .box').waitFor();
+      await page.locator('#hand-time').fill('0.1');
+      await page.locator('#bass-clef').selectOption('old');
+      await page.locator('#tempo').fill('5000');
+      const file = await taken(page, '#marked');
+      const output = join(folder, 'chosen.marked.musicxml');
+      const usual = join(folder, 'usual.marked.musicxml');
+      await bellhandHere(folder, [
+        'annotate',
+        path,
+        '--hand-time',
+        '0.1',
+        '--bass-clef',
+        'old',
+        '-o',
+        output,
+      ]);
+      await bellhandHere(folder, ['annotate', path, '-o', usual]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      expect(file.bytes.equals(readFileSync(usual))).toBe(false);
+    });
   });
 
-  it('engraves the part with its remarks, and tells anew at once when a choice changes', async () => {
-    await onSheet('note', async (page) => {
+  describe('opened again', () => {
+    const visit = visitTo('note');
+
+    it('grows with the screen, the ladder too, and opens at its head', async () => {
+      const page = visit();
+      const lettersOn = async (width: number) => {
+        await page.setViewportSize({ width, height: 1200 });
+        await page.reload();
+        await turnTo(page, 'note');
+        const { height } = (await page.locator('.ladder text').first().boundingBox())!;
+        expect(await page.evaluate(() => scrollY)).toBe(0);
+        return height;
+      };
+      expect(await lettersOn(3840)).toBeGreaterThan(1.5 * (await lettersOn(1280)));
+      await page.setViewportSize({ width: 1280, height: 900 });
+    });
+
+    it('engraves the part with its remarks, and tells anew at once when a choice changes', async () => {
+      const page = visit();
       // Dropped onto whatever sheet is on top.
       await page.evaluate((text) => {
         const dataTransfer = new DataTransfer();
@@ -127,100 +197,13 @@ describeInBrowser('the stand', () => {
       await page.locator('#verdict .box').waitFor();
       expect(await page.locator('.horn').inputValue()).toBe('single-bflat');
     });
-  });
 
-  it('reads with the hand and the clef that are chosen, as the command line does', async () => {
-    const path = join(folder, 'chosen.musicxml');
-    writeFileSync(path, DEMO);
-    await onSheet('part', async (page) => {
-      await drop(page, 'chosen.musicxml', DEMO);
-      await page.locator('#verdict .box').waitFor();
-      await page.locator('#hand-time').fill('0.1');
-      await page.locator('#bass-clef').selectOption('old');
-      await page.locator('#tempo').fill('5000');
-      const file = await taken(page, '#marked');
-      const output = join(folder, 'chosen.marked.musicxml');
-      const usual = join(folder, 'usual.marked.musicxml');
-      await bellhandHere(folder, [
-        'annotate',
-        path,
-        '--hand-time',
-        '0.1',
-        '--bass-clef',
-        'old',
-        '-o',
-        output,
-      ]);
-      await bellhandHere(folder, ['annotate', path, '-o', usual]);
-      expect(file.bytes.equals(readFileSync(output))).toBe(true);
-      expect(file.bytes.equals(readFileSync(usual))).toBe(false);
-    });
-  });
-
-  it('says in one sentence why a file cannot be read, and stays usable', async () => {
-    await onSheet('part', async (page) => {
-      await drop(page, 'broken.musicxml', Buffer.from('<score-partwise><part-list>'));
-      const said = await page.locator('[role=alert] p').textContent();
-      expect(said).toMatch(/^broken\.musicxml: .+\.$/);
-      const huge = join(folder, 'huge.musicxml');
-      writeFileSync(huge, '');
-      truncateSync(huge, 65 * 1048576);
-      await page.locator('#file').setInputFiles(huge);
-      await page.getByText(/^huge\.musicxml is larger than 64 MB: .+\.$/).waitFor();
-      await drop(page, 'low-water.musicxml', DEMO);
-      await page.locator('#verdict .box').waitFor();
-      expect(await page.locator('[role=alert] p').count()).toBe(0);
-    });
-  });
-
-  it('composes a lesson and a course that are the command line’s, byte for byte', async () => {
-    await onSheet('lesson', async (page) => {
-      await page.locator('.page svg.music').first().waitFor();
-      for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name]);
-      const file = await taken(page, '#take');
-      const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
-      const output = join(folder, 'lesson.musicxml');
-      await bellhandHere(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
-      expect(file.bytes.equals(readFileSync(output))).toBe(true);
-      await page.locator('#kind').selectOption('course');
-      await page.locator('#weeks').fill('2');
-      await page.locator('#week').selectOption('2');
-      await page.getByRole('heading', { name: /Week 2$/ }).waitFor();
-      const course = await taken(page, '#take');
-      expect(course.name).toBe(`course-${seed}.zip`);
-      await bellhandHere(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
-      const pages = unzipSync(course.bytes);
-      expect(Object.keys(pages)).toEqual(['week-01.musicxml', 'week-02.musicxml']);
-      for (const [name, bytes] of Object.entries(pages))
-        expect(readFileSync(join(folder, 'course', name)).equals(bytes), name).toBe(true);
-    });
-  });
-
-  it('composes in the range and at the tempo that are chosen, as the command line does', async () => {
-    await onSheet('lesson', async (page) => {
-      await page.locator('#kind').selectOption('bend');
-      // MIDI: middle C is 60; here in cents.
-      await page.locator('#low').selectOption('6000');
-      await page.locator('#high').selectOption('7900');
-      await page.locator('#etude-tempo').fill('72');
-      await page.locator('.page svg.music').first().waitFor();
-      const file = await taken(page, '#take');
-      const seed = /^etude-bend-(\d+)\.musicxml$/.exec(file.name)![1]!;
-      const output = join(folder, 'etude.musicxml');
-      const wishes = ['--range', 'C4-G5', '--tempo', '72', '--level', '1', '--key', 'C', '--bars', '32'];
-      await bellhandHere(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
-      expect(file.bytes.equals(readFileSync(output))).toBe(true);
-      await page.locator('#low').selectOption('8000');
-      await page.getByText('The lowest note must lie below the highest.').waitFor();
-    });
-  });
-
-  it('plays on the reader’s own horn, and says in one sentence what a file lacks', async () => {
-    const path = join(folder, 'own.musicxml');
-    writeFileSync(path, DEMO);
-    const horn = join(folder, 'crooked.json');
-    writeFileSync(horn, '{ "label": "crooked horn", "sides": [{ "name": "Eb", "fundamental": "Eb1" }] }');
-    await onSheet('part', async (page) => {
+    it('plays on the reader’s own horn, and says in one sentence what a file lacks', async () => {
+      const path = join(folder, 'own.musicxml');
+      writeFileSync(path, DEMO);
+      const horn = join(folder, 'crooked.json');
+      writeFileSync(horn, '{ "label": "crooked horn", "sides": [{ "name": "Eb", "fundamental": "Eb1" }] }');
+      const page = visit();
       await drop(page, 'own.musicxml', DEMO);
       await page.locator('#verdict .box').waitFor();
       await page.locator('#own-horn').setInputFiles(horn);
@@ -240,16 +223,48 @@ describeInBrowser('the stand', () => {
     });
   });
 
-  it('grows with the screen, the ladder too, and opens at its head', async () => {
-    const lettersOn = (width: number) =>
-      withPage(PAGE, { locale: 'en-GB', viewport: { width, height: 1200 } }, async ({ page }) => {
-        await page.locator('nav a[href="#note"]').click();
-        const letters = page.locator('.ladder text').first();
-        const { height } = (await letters.boundingBox())!;
-        expect(await page.evaluate(() => scrollY)).toBe(0);
-        return height;
-      });
-    expect(await lettersOn(3840)).toBeGreaterThan(1.5 * (await lettersOn(1280)));
+  describe('with a lesson', () => {
+    const visit = visitTo('lesson');
+
+    it('composes a lesson and a course that are the command line’s, byte for byte', async () => {
+      const page = visit();
+      await page.locator('.page svg.music').first().waitFor();
+      for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name]);
+      const file = await taken(page, '#take');
+      const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
+      const output = join(folder, 'lesson.musicxml');
+      await bellhandHere(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      await page.locator('#kind').selectOption('course');
+      await page.locator('#weeks').fill('2');
+      await page.locator('#week').selectOption('2');
+      await page.getByRole('heading', { name: /Week 2$/ }).waitFor();
+      const course = await taken(page, '#take');
+      expect(course.name).toBe(`course-${seed}.zip`);
+      await bellhandHere(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
+      const pages = unzipSync(course.bytes);
+      expect(Object.keys(pages)).toEqual(['week-01.musicxml', 'week-02.musicxml']);
+      for (const [name, bytes] of Object.entries(pages))
+        expect(readFileSync(join(folder, 'course', name)).equals(bytes), name).toBe(true);
+    });
+
+    it('composes in the range and at the tempo that are chosen, as the command line does', async () => {
+      const page = visit();
+      await page.locator('#kind').selectOption('bend');
+      // MIDI: middle C is 60; here in cents.
+      await page.locator('#low').selectOption('6000');
+      await page.locator('#high').selectOption('7900');
+      await page.locator('#etude-tempo').fill('72');
+      await page.locator('.page svg.music').first().waitFor();
+      const file = await taken(page, '#take');
+      const seed = /^etude-bend-(\d+)\.musicxml$/.exec(file.name)![1]!;
+      const output = join(folder, 'etude.musicxml');
+      const wishes = ['--range', 'C4-G5', '--tempo', '72', '--level', '1', '--key', 'C', '--bars', '32'];
+      await bellhandHere(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
+      expect(file.bytes.equals(readFileSync(output))).toBe(true);
+      await page.locator('#low').selectOption('8000');
+      await page.getByText('The lowest note must lie below the highest.').waitFor();
+    });
   });
 
   it('breaks no access rule: light and dark, small and large', async () => {
@@ -258,28 +273,26 @@ describeInBrowser('the stand', () => {
       { colorScheme: 'dark', width: 1280 },
       { colorScheme: 'light', width: 2560 },
     ] as const;
-    await onSheet(
-      'part',
-      async (page) => {
-        await drop(page, 'low-water.musicxml', DEMO);
-        for (const [sheet, awaited] of [
-          ['part', '.music svg.music'],
-          ['lesson', '.page svg.music'],
-          ['note', '.ladder'],
-        ] as const) {
-          await page.locator(`nav a[href="#${sheet}"]`).click();
-          await page.locator(awaited).first().waitFor();
-          for (const { colorScheme, width } of screens) {
-            const where = `${sheet}, ${colorScheme}, ${width} wide`;
-            await page.emulateMedia({ colorScheme });
-            await page.setViewportSize({ width, height: 900 });
-            const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
-            await expect.poll(fits, { timeout: 20_000, message: where }).toBe(true);
-            expect(await brokenAccessRules(page), where).toEqual([]);
-          }
+    await withPage(PAGE, { ...ON_SCREEN, bypassCSP: true }, async ({ page, complaints }) => {
+      await turnTo(page, 'part');
+      await drop(page, 'low-water.musicxml', DEMO);
+      for (const [sheet, awaited] of [
+        ['part', '.music svg.music'],
+        ['lesson', '.page svg.music'],
+        ['note', '.ladder'],
+      ] as const) {
+        await turnTo(page, sheet);
+        await page.locator(awaited).first().waitFor();
+        for (const { colorScheme, width } of screens) {
+          const where = `${sheet}, ${colorScheme}, ${width} wide`;
+          await page.emulateMedia({ colorScheme });
+          await page.setViewportSize({ width, height: 900 });
+          const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
+          await expect.poll(fits, { timeout: 20_000, message: where }).toBe(true);
+          expect(await brokenAccessRules(page), where).toEqual([]);
         }
-      },
-      { bypassCSP: true },
-    );
+      }
+      expect(complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
+    });
   });
 });

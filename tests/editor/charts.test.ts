@@ -7,8 +7,8 @@ import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
 import { ENGLISH_READER } from '../../core/words/language.ts';
 import { chartScoreText } from '../../plugin/pages/chartScore.ts';
 import { slideChartText } from '../../plugin/pages/slidePage.ts';
-import { removeFolders, temporaryFolder } from '../editor/rig/folders.ts';
-import { inEveryHost } from '../editor/rig/inEveryHost.ts';
+import { removeFolders, temporaryFolder } from './rig/folders.ts';
+import { inEveryHost } from './rig/inEveryHost.ts';
 
 afterAll(removeFolders);
 

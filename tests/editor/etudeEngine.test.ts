@@ -9,12 +9,12 @@ import { DOMParser } from '@xmldom/xmldom';
 import { describe, expect, it } from 'vitest';
 import { editorScript } from '../../build/bundle.ts';
 import { ETUDE_KINDS } from '../../core/etude/kinds.ts';
-import type { EtudeWish } from '../../plugin/etude/etudeOnWish.ts';
-import { freshProfile, PROGRAM_3 } from '../editor/rig/host3.ts';
-import { skipLoudly } from '../editor/rig/programs.ts';
-import { wished } from './engineEntry.ts';
+import type { EtudeWish, WishedEtude } from '../../plugin/etude/etudeOnWish.ts';
+import { wished } from './etudeEntry.ts';
+import { freshProfile, PROGRAM_3 } from './rig/host3.ts';
+import { skipLoudly } from './rig/programs.ts';
 
-const ENTRY = fileURLToPath(new URL('engineEntry.ts', import.meta.url));
+const ENTRY = fileURLToPath(new URL('etudeEntry.ts', import.meta.url));
 const WISH: EtudeWish = {
   kind: 'change',
   key: 'F',
@@ -29,13 +29,18 @@ const KEYS = ['C', 'F', 'D', 'Gm', 'Bb'];
 const WISHES = [...ETUDE_KINDS.map(({ kind }) => kind), 'lesson' as const].map(
   (kind, i): EtudeWish => ({ ...WISH, kind, key: KEYS[i % KEYS.length]!, seed: i }),
 );
+/** What both engines must come to, and the script that they are given. */
+const COMPOSED = WISHES.map((wish) => wished(wish, 'double'));
+const SCRIPT = editorScript(ENTRY);
 
 describe('an étude on wish', () => {
   it('comes from a script that has nothing but the language', async () => {
     const sandbox: { made: unknown; wishes: unknown } = { made: null, wishes: WISHES };
-    const script = await editorScript(ENTRY);
-    runInNewContext(`${script}; made = wishes.map((wish) => Bellhand.wished(wish, 'double'));`, sandbox);
-    expect(JSON.parse(JSON.stringify(sandbox.made))).toEqual(WISHES.map((wish) => wished(wish, 'double')));
+    runInNewContext(
+      `${await SCRIPT}; made = wishes.map((wish) => Bellhand.wished(wish, 'double'));`,
+      sandbox,
+    );
+    expect(JSON.parse(JSON.stringify(sandbox.made))).toEqual(COMPOSED);
   });
 
   it.each([
@@ -59,9 +64,9 @@ if (!PROGRAM_3) {
     it('is composed by its engine to the letter, opened, and written out again whole', async () => {
       const { folder, env } = await freshProfile();
       try {
-        await writeFile(join(folder, 'etude.js'), await editorScript(ENTRY));
+        await writeFile(join(folder, 'etude.js'), await SCRIPT);
         await writeFile(join(folder, 'compose.qml'), composer(folder));
-        const start = wished(WISHES[0]!, 'double');
+        const [start] = COMPOSED as [WishedEtude];
         await writeFile(join(folder, 'start.musicxml'), start.ok ? start.text : '');
         await promisify(execFile)(
           PROGRAM_3!,
@@ -72,7 +77,7 @@ if (!PROGRAM_3) {
           },
         );
         for (const [i, wish] of WISHES.entries()) {
-          const expected = wished(wish, 'double');
+          const expected = COMPOSED[i]!;
           if (!expected.ok) throw new Error(expected.reason);
           const composed = await readFile(join(folder, `${i}.musicxml`), 'utf8');
           expect(composed).toBe(expected.text);
