@@ -6,12 +6,14 @@ import {
   type HostArticulation,
   type HostChord,
   type HostElement,
+  type HostList,
   type HostNote,
   type HostPart,
   type HostRoot,
   type HostScore,
   type HostSegment,
   type HostSpanner,
+  isAtLeast,
   listOf,
 } from './hostApi.ts';
 import {
@@ -35,11 +37,28 @@ export function evidenceOf(host: Host, score: HostScore, part: HostPart): PartEv
     score.startCmd();
     selection.selectRange(0, score.lastSegment.tick + 1, part.startTrack / 4, part.endTrack / 4);
     score.endCmd();
-    return sortedEvidence(host.root, listOf(selection.elements));
+    const { elements } = selection;
+    return sortedEvidence(host.root, isAtLeast(host, 4, 6) ? linesOf(host.root, elements) : listOf(elements));
   } finally {
     putSelectionBack();
     putInputBack();
   }
+}
+
+/**
+ * The lines among the elements of a selection: they are listed after everything that stands in a voice. From 4.6 on nothing
+ * else is wanted of the list, which takes as long to go through as the part is long.
+ */
+function linesOf({ Element }: HostRoot, elements: HostList<HostElement>): HostElement[] {
+  const { NOTE, REST, STEM } = Element;
+  const lines: HostElement[] = [];
+  for (let i = elements.length - 1; i >= 0; i--) {
+    const element = elements[i]!;
+    const { type } = element;
+    if (type === NOTE || type === REST || type === STEM) break;
+    lines.push(element);
+  }
+  return lines.reverse();
 }
 
 /** What these elements of a selection tell, as far as each of them tells it alone. */
