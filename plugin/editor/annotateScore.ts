@@ -19,10 +19,10 @@ import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostNote, HostPart, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
+import { type KnownPart, partAsKnown } from './knownPart.ts';
 import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { BLACK, holdsOurs } from './ownMarks.ts';
-import type { PartEvidence } from './partEvidence.ts';
 import { planClearing, planMarks } from './planMarks.ts';
 import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
@@ -59,7 +59,6 @@ export type OnChange = (place: MarkSpot) => void;
 /**
  * Annotates the stopped notes of the selection, or of the whole score where none is.
  * @param shown the note the panel itself has selected, which is no selection of the user's
- * @param known what was known of a part when it was last read, as long as it can still be so; `null` for nothing
  * @returns one sentence on what was done
  */
 export function annotate(
@@ -68,15 +67,14 @@ export function annotate(
   reader: Reader,
   shown: NoteAddress | null,
   onChange?: OnChange,
-  known: (part: HostPart) => PartEvidence | null = () => null,
+  known: Known = () => null,
 ): string {
   const words = panelWords(reader);
   return plainly(host, reader, (score) => {
     if (!score.firstMeasure) return words.emptyScore;
     if (hornParts(score).length === 0) return words.noHorn;
     const selected = selectedNotes(host, score, shown);
-    const options = selected ? forSelection(host, score, known) : {};
-    const parts = examineScore(host, score, choice, options);
+    const parts = selected ? examineSelected(host, score, choice, known) : examineScore(host, score, choice);
     const scope = selected ?? (() => true);
     const counts = countNotes(
       parts.map(({ examination }) => examination),
@@ -125,19 +123,33 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
   });
 }
 
-/** Only parts that have something of the selection are read, and what the selection itself tells is not asked elsewhere. */
-function forSelection(
+/** What is known of a part since it was last read, as long as it can still be so; `null` for nothing. */
+export type Known = (part: HostPart) => KnownPart | null;
+
+/** Only parts that have something of the selection are read, and those not where the panel knows them. */
+function examineSelected(
   host: Host,
   score: HostScore,
-  known: (part: HostPart) => PartEvidence | null,
-): ReadOptions {
-  return {
-    isWanted: isInSelection(score),
+  choice: Choice,
+  known: Known,
+): readonly ExaminedPart[] {
+  const isWanted = isInSelection(score);
+  const examined = hornParts(score)
+    .filter(isWanted)
+    .map((hornPart): ExaminedPart | null => {
+      const before = known(hornPart);
+      const part = before && partAsKnown(host, score, before);
+      return part && { part, examination: before.listed!.examination };
+    });
+  if (examined.every((part) => part !== null)) return examined;
+  return examineScore(host, score, choice, {
+    isWanted,
+    // What the selection itself tells is not asked elsewhere.
     known: (part) => {
-      const evidence = known(part);
-      return evidence && withSelectedSigns(host, score, part, evidence);
+      const before = known(part);
+      return before && withSelectedSigns(host, score, part, before.evidence);
     },
-  };
+  });
 }
 
 function write(host: Host, score: HostScore, plans: readonly PlannedPart[], onChange?: OnChange): void {

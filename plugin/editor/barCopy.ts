@@ -68,7 +68,10 @@ function copyOfChord(root: HostRoot, chord: ScoreChord): ScoreChord {
   const { articulations } = chord.element;
   const element = {
     small: chord.element.small,
-    articulations: articulations && listOf(articulations).map(({ symbol }) => ({ symbol })),
+    duration: { ticks: chord.element.duration.ticks },
+    articulations:
+      articulations &&
+      listOf(articulations).map(({ symbol, articulationAnchor }) => ({ symbol, articulationAnchor })),
   } as unknown as HostChord;
   return {
     measureIndex,

@@ -36,6 +36,11 @@ export class BarWatch {
     return this.parts;
   }
 
+  /** The bars as they were last seen. */
+  get copies(): readonly BarCopy[] {
+    return this.bars;
+  }
+
   get barCount(): number {
     return this.bars.length;
   }

@@ -4,10 +4,10 @@ import type { ChoiceControls } from './choiceControls.ts';
 import { faultText } from './editorFault.ts';
 import { FindingList } from './findingList.ts';
 import type { Host, HostPart, HostScore } from './hostApi.ts';
+import type { KnownPart } from './knownPart.ts';
 import { ListPlace } from './listPlace.ts';
 import { LiveReading } from './liveReading.ts';
 import type { ListView } from './panelView.ts';
-import type { PartEvidence } from './partEvidence.ts';
 
 /** How long a press of a button may read before the panel is drawn, in milliseconds. */
 const FIRST_SLICE_MS = 60;
@@ -66,8 +66,8 @@ export class LiveList {
     };
   }
 
-  /** What is known of a part beyond its notes; `null` for nothing. */
-  knownOf(part: HostPart): PartEvidence | null {
+  /** What is known of a part; `null` for nothing. */
+  knownOf(part: HostPart): KnownPart | null {
     return this.reading.knownOf(part);
   }
 

@@ -7,10 +7,10 @@ import { BarWatch } from './barWatch.ts';
 import { type Choice, settingsOf } from './choice.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostPart, HostScore } from './hostApi.ts';
+import type { KnownPart } from './knownPart.ts';
 import { ListedEvidence } from './listedEvidence.ts';
 import type { ListedPart } from './listedPart.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
-import type { PartEvidence } from './partEvidence.ts';
 import { passageInPieces } from './passageFromScore.ts';
 import { isReadAsText } from './readPassages.ts';
 import { WriterWatch } from './writerWatch.ts';
@@ -84,10 +84,15 @@ export class LiveReading {
     return listed;
   }
 
-  /** What is known of a part beyond its notes, as long as nothing is due; `null` for nothing. */
-  knownOf({ startTrack }: HostPart): PartEvidence | null {
-    const index = this.watch.hornParts.findIndex((part) => part.startTrack === startTrack);
-    return index < 0 || !this.watch.isWhole || this.source.isDue ? null : this.source.evidenceOf(index);
+  /** What is known of a part, as long as nothing is due; `null` for nothing. */
+  knownOf(part: HostPart): KnownPart | null {
+    const { watch, source, made, writer } = this;
+    const index = watch.hornParts.findIndex(({ startTrack }) => startTrack === part.startTrack);
+    if (index < 0 || !watch.isWhole || source.isDue) return null;
+    const { examination, listed } = made[index]!;
+    const isUpToDate = examination !== null && !writer.isWriting;
+    const evidence = source.evidenceOf(index);
+    return { part, evidence, bars: watch.copies, index, listed: isUpToDate ? listed : null };
   }
 
   /** Everything is due again, and what the panel itself has changed or selected is nobody's writing. */

@@ -10,7 +10,7 @@ import { readDrawing } from './rig/drawing.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
-import type { Step } from './rig/steps.ts';
+import type { PanelMoment, Step } from './rig/steps.ts';
 
 afterAll(removeFolders);
 
@@ -159,6 +159,30 @@ inEveryHost('annotating', (host) => {
     expect(marksIn(await run.text('cleared.mscx'))).toEqual(['(C♯)\nB 2']);
     expect(run.results[10]).toBe('No stopped horn note is selected: nothing was changed.');
   });
+
+  it.each([{ before: [] }, { before: [{ do: 'colour', nth: 1, colour: '#00aa00' }] as const }])(
+    'writes the same over selected notes from what an open panel knows, after $before',
+    async ({ before }) => {
+      const selected = { from: 0, length: 3 };
+      // Where nothing moved for a while the panel takes it that it knows the part.
+      const rest = { select: selected };
+      const acts = [rest, rest, rest, { press: 'annotate' }] as const;
+      const [beside, alone] = await Promise.all([
+        host.run(PART, [...before, { do: 'panel', acts }, { do: 'save', as: 'marked.mscx' }]),
+        host.run(PART, [
+          ...before,
+          { do: 'select', ...selected },
+          { do: 'annotate' },
+          { do: 'save', as: 'marked.mscx' },
+        ]),
+      ]);
+      const [moments, sentence] = [beside.results[before.length], alone.results[before.length + 1]];
+      expect((moments as PanelMoment[])[3]!.sentence).toBe(sentence);
+      const marked = await beside.text('marked.mscx');
+      expect(marksIn(marked).length).toBeGreaterThan(0);
+      expect(music(marked)).toBe(music(await alone.text('marked.mscx')));
+    },
+  );
 
   it('writes the same with Concert Pitch on, and leaves it on', async () => {
     const [written, inConcert] = await Promise.all([
