@@ -37,15 +37,22 @@ function readFrom(path: string): Uint8Array {
 function readAll(file: number, path: string): Uint8Array {
   const about = fstatSync(file);
   if (about.isFile() && about.size > LARGEST_FILE) throw tooLarge(path);
-  let bytes = Buffer.allocUnsafe(about.isFile() ? about.size + 1 : PIECE);
+  let bytes: Buffer = Buffer.allocUnsafe(about.isFile() ? about.size + 1 : PIECE);
   let length = 0;
   for (;;) {
     const count = readPiece(file, bytes, length);
     if (count === 0) return bytes.subarray(0, length);
     length += count;
     if (length > LARGEST_FILE) throw tooLarge(path);
-    if (length === bytes.length) bytes = Buffer.concat([bytes, Buffer.allocUnsafe(Math.max(PIECE, length))]);
+    if (length === bytes.length) bytes = longer(bytes);
   }
+}
+
+/** The same bytes with as much room again behind them, if so much may be read. */
+function longer(bytes: Buffer): Buffer {
+  const roomy = Buffer.allocUnsafe(Math.min(2 * bytes.length, LARGEST_FILE + 1));
+  bytes.copy(roomy);
+  return roomy;
 }
 
 function readPiece(file: number, bytes: Buffer, at: number): number {
