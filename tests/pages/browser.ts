@@ -228,7 +228,8 @@ export function stumblingBlocks(page: Page): Promise<readonly string[]> {
 
 /** What the rules of axe-core find wrong with a page, a rule and a place each. @source axe-core, a published checker of WCAG */
 export async function brokenAccessRules(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
+  if (!(await page.evaluate(() => 'axe' in window)))
+    await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
   const { violations, passed } = await page.evaluate(async () => {
     const { axe } = window as unknown as {
       axe: {

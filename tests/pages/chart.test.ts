@@ -169,22 +169,24 @@ describeInBrowser('the chart page', () => {
     for (const cents of small) expect(Number(cents.slice(1))).toBeGreaterThanOrEqual(15);
   });
 
-  it.each([
-    { colorScheme: 'light', width: 1280 },
-    { colorScheme: 'dark', width: 1280 },
-    { colorScheme: 'dark', width: 360 },
-  ] as const)('is legible: $colorScheme, $width pixels wide', async ({ colorScheme, width }) => {
-    await withPage(
-      double,
-      { colorScheme, viewport: { width, height: 900 } },
-      async ({ page, complaints }) => {
-        expect(await faintTexts(page)).toEqual([]);
-        expect(await stumblingBlocks(page)).toEqual([]);
-        expect(await brokenAccessRules(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-        expect(complaints).toEqual([]);
-      },
-    );
+  it('is legible in light and in dark, in a wide window and on a telephone', async () => {
+    await withPage(double, {}, async ({ page, complaints }) => {
+      for (const { colorScheme, width } of [
+        { colorScheme: 'light', width: 1280 },
+        { colorScheme: 'dark', width: 1280 },
+        { colorScheme: 'dark', width: 360 },
+      ] as const) {
+        const where = `${colorScheme}, ${width} wide`;
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 900 });
+        expect(await faintTexts(page), where).toEqual([]);
+        expect(await stumblingBlocks(page), where).toEqual([]);
+        expect(await brokenAccessRules(page), where).toEqual([]);
+        const across = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(across, where).toBeLessThanOrEqual(width);
+      }
+      expect(complaints).toEqual([]);
+    });
   });
 });
 

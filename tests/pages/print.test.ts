@@ -31,11 +31,20 @@ interface Sheet {
   readonly filled: number;
 }
 
-/** Prints a page, and reads the sheets as any reader of PDF does. */
-async function printed(text: string, format: Paper['name']): Promise<readonly Sheet[]> {
-  const bytes = await withPage(text, {}, ({ page }) =>
-    page.pdf({ format, preferCSSPageSize: true, printBackground: true }),
-  );
+/** Prints a page on every paper. */
+function printed(text: string): Promise<readonly (readonly [Paper['name'], readonly Sheet[]])[]> {
+  return withPage(text, {}, async ({ page }) => {
+    const papers: [Paper['name'], readonly Sheet[]][] = [];
+    for (const { name } of PAPERS) {
+      const bytes = await page.pdf({ format: name, preferCSSPageSize: true, printBackground: true });
+      papers.push([name, sheetsIn(bytes)]);
+    }
+    return papers;
+  });
+}
+
+/** Reads the sheets of a print as any reader of PDF does. */
+function sheetsIn(bytes: Uint8Array): readonly Sheet[] {
   const folder = mkdtempSync(join(tmpdir(), 'bellhand-print-'));
   try {
     const file = join(folder, 'page.pdf');
@@ -72,19 +81,19 @@ const demo = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', 
 
 describeInBrowser('the report on paper', () => {
   describe.skipIf(PDF_READER === null)('read from its PDF', () => {
-    const papers = PAPERS.map(({ name }) => [name] as const);
-    it.each(papers)('is two sheets of %s for the demo, each remark with its music', async (paper) => {
+    it('is two sheets for the demo on either paper, each remark with its music', async () => {
       const { page, findings } = await reportOf(demo);
-      const sheets = await printed(page, paper);
-      expect(sheets).toHaveLength(2);
-      // The words printed under a system, and the remarks that belong to it.
-      for (const [under, remarks] of [
-        ['the water sinks', ['1. Bar 15', '2. Bar 16', '3. Bar 17']],
-        ['ripples', ['4. Bar 19', '5. Bar 21', '8. Bar 21']],
-        ['very far', ['9. Bar 22']],
-      ] as const) {
-        const sheet = sheets.find(({ words }) => words.includes(plain(under)))!;
-        for (const remark of remarks) expect(sheet.words, remark).toContain(plain(remark));
+      for (const [paper, sheets] of await printed(page)) {
+        expect(sheets, paper).toHaveLength(2);
+        // The words printed under a system, and the remarks that belong to it.
+        for (const [under, remarks] of [
+          ['the water sinks', ['1. Bar 15', '2. Bar 16', '3. Bar 17']],
+          ['ripples', ['4. Bar 19', '5. Bar 21', '8. Bar 21']],
+          ['very far', ['9. Bar 22']],
+        ] as const) {
+          const sheet = sheets.find(({ words }) => words.includes(plain(under)))!;
+          for (const remark of remarks) expect(sheet.words, `${paper}: ${remark}`).toContain(plain(remark));
+        }
       }
       expect(findings).toHaveLength(9);
     });
@@ -94,8 +103,7 @@ describeInBrowser('the report on paper', () => {
       async () => {
         const { page, findings, notes } = await reportOf(generatePart(2000));
         expect(findings.length).toBeGreaterThan(100);
-        for (const { name } of PAPERS) {
-          const sheets = await printed(page, name);
+        for (const [name, sheets] of await printed(page)) {
           expect(sheets.slice(0, -1).filter(({ filled }) => filled < 0.5)).toEqual([]);
           const untold = findings.filter((finding, i) => {
             const heading = plain(`${i + 1}. Bar ${notes[finding.noteIndex]!.measure}, beat`);

@@ -143,19 +143,24 @@ describeInBrowser('the page of slides', () => {
     });
   });
 
-  it.each([
-    { colorScheme: 'light', width: 1280 },
-    { colorScheme: 'dark', width: 360 },
-  ] as const)('can be read by all: $colorScheme, $width pixels wide', async ({ colorScheme, width }) => {
-    const text = await slidePage(DEFAULT_SETTINGS);
-    await withPage(text, { colorScheme, viewport: { width, height: 900 } }, async ({ page, complaints }) => {
-      expect(await faintTexts(page)).toEqual([]);
-      expect(await brokenAccessRules(page)).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      const label = await page
-        .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]:visible')
-        .getAttribute('aria-label');
-      expect(label).toContain('E4 to D4 (F horn 1+2)');
+  it('can be read by all, in light and in dark, in a wide window and on a telephone', async () => {
+    await withPage(await slidePage(DEFAULT_SETTINGS), {}, async ({ page, complaints }) => {
+      for (const { colorScheme, width } of [
+        { colorScheme: 'light', width: 1280 },
+        { colorScheme: 'dark', width: 360 },
+      ] as const) {
+        const where = `${colorScheme}, ${width} wide`;
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 900 });
+        expect(await faintTexts(page), where).toEqual([]);
+        expect(await brokenAccessRules(page), where).toEqual([]);
+        const across = await page.evaluate(() => document.documentElement.scrollWidth);
+        expect(across, where).toBeLessThanOrEqual(width);
+        const label = await page
+          .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]:visible')
+          .getAttribute('aria-label');
+        expect(label, where).toContain('E4 to D4 (F horn 1+2)');
+      }
       expect(complaints).toEqual([]);
     });
   });

@@ -2,9 +2,9 @@
 /** What the page lets one hear, rendered by the browser and heard by an estimator that knows no horn. */
 import { readFileSync } from 'node:fs';
 import { PitchDetector } from 'pitchy';
-import { afterAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { closingCurve, examine, passageOf } from '../../core/index.ts';
-import { closeBrowser, describeInBrowser, withPage } from './browser.ts';
+import { closeBrowser, describeInBrowser, openPage } from './browser.ts';
 
 const PAGE = readFileSync(new URL('../../dist/bellhand.html', import.meta.url), 'utf8');
 const RATE = 44_100;
@@ -12,38 +12,45 @@ const WINDOW = 8192;
 
 afterAll(closeBrowser);
 
+let visit: Awaited<ReturnType<typeof openPage>>;
+
 /** Plays what a button plays, with the slider where it is set, for so long. */
 async function heard(
   button: '#hold' | '#let-close',
   closing: string,
   seconds: number,
 ): Promise<Float32Array> {
-  return withPage(PAGE, { locale: 'en-GB' }, async ({ page }) => {
-    await page.addInitScript((length) => {
-      class Recorded extends OfflineAudioContext {
-        constructor() {
-          super(1, length, 44_100);
-          Object.assign(window, { recorded: this });
-        }
+  const { page } = visit;
+  await page.evaluate((length) => {
+    class Recorded extends OfflineAudioContext {
+      constructor() {
+        super(1, length, 44_100);
+        Object.assign(window, { recorded: this });
       }
-      Object.assign(Recorded.prototype, { resume: async () => {}, close: async () => {} });
-      Object.assign(window, { AudioContext: Recorded });
-    }, seconds * RATE);
-    await page.reload();
-    await page.locator('input[type=range]').fill(closing);
-    await page.locator(button).click();
-    const samples = await page.evaluate(async () => {
-      const { recorded } = window as unknown as { recorded: OfflineAudioContext };
-      return Array.from((await recorded.startRendering()).getChannelData(0));
-    });
-    return Float32Array.from(samples);
+    }
+    Object.assign(Recorded.prototype, { resume: async () => {}, close: async () => {} });
+    Object.assign(window, { AudioContext: Recorded });
+  }, seconds * RATE);
+  await page.locator('input[type=range]').fill(closing);
+  await page.locator(button).click();
+  const samples = await page.evaluate(async () => {
+    const { recorded } = window as unknown as { recorded: OfflineAudioContext };
+    return Array.from((await recorded.startRendering()).getChannelData(0));
   });
+  // A tone that is held is let go again; the other ends by itself.
+  if (button === '#hold') await page.locator(button).click();
+  return Float32Array.from(samples);
 }
 
 /** A browser renders each tone by itself, on a busy machine slowly. */
 const SLOW = { timeout: 120_000 };
 
 describeInBrowser('the sound of the page', () => {
+  beforeAll(async () => {
+    visit = await openPage(PAGE, { locale: 'en-GB' });
+  });
+  afterAll(() => visit.close());
+
   it('of a held tone is what the curve says, and brighter sealed than open', SLOW, async () => {
     const [open, sealed] = [await heard('#hold', '0', 1), await heard('#hold', '100', 1)];
     for (const samples of [open, sealed]) expectSafe(samples);
