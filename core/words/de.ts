@@ -277,7 +277,7 @@ const report: ReportWords = {
   },
   reading: {
     lines: (key) =>
-      `Über jedem gestopften Ton stehen zwei Zeilen. Die untere, nächst der Note, ist der Griff: der Ton, an den man denkt, und die Ventile, mit T für die ${key}-Seite. Die obere, in runden Klammern, ist der Naturton: was auf diesem Griff bei offener Hand klänge.`,
+      `Bei jedem gestopften Ton stehen zwei Zeilen. Die der Note nächste ist der Griff: der Ton, an den man denkt, und die Ventile, mit T für die ${key}-Seite. Die andere, in runden Klammern, ist der Naturton: was auf diesem Griff bei offener Hand klänge.`,
     vermillion: 'zinnoberrot',
     impossible: 'so notiert kann es keine Hand.',
     blue: 'blau',

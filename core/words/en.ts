@@ -271,7 +271,7 @@ const report: ReportWords = {
   },
   reading: {
     lines: (key) =>
-      `Over every stopped note stand two lines. The lower, nearest the note, is what the player fingers: the note to think of and the valves, with T for the ${key} side. The upper, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.`,
+      `At every stopped note stand two lines. The one nearest the note is what the player fingers: the note to think of and the valves, with T for the ${key} side. The other, in round brackets, is the natural pitch: what would sound on that fingering with the hand open.`,
     vermillion: 'vermillion',
     impossible: 'no hand can do this as written.',
     blue: 'blue',

@@ -274,7 +274,7 @@ const report: ReportWords = {
   },
   reading: {
     lines: (key) =>
-      `Sobre cada nota tapada hay dos líneas. La de abajo, la más cercana a la nota, es la digitación: la nota en que se piensa y los cilindros, con T para el lado de ${key}. La de arriba, entre paréntesis, es el sonido natural: lo que sonaría con esa digitación y la mano abierta.`,
+      `En cada nota tapada hay dos líneas. La más cercana a la nota es la digitación: la nota en que se piensa y los cilindros, con T para el lado de ${key}. La otra, entre paréntesis, es el sonido natural: lo que sonaría con esa digitación y la mano abierta.`,
     vermillion: 'bermellón',
     impossible: 'ninguna mano puede hacerlo tal como está escrito.',
     blue: 'azul',

@@ -275,7 +275,7 @@ const report: ReportWords = {
   },
   reading: {
     lines: (key) =>
-      `Au-dessus de chaque note bouchée se trouvent deux lignes. Celle du bas, au plus près de la note, est le doigté : la note à penser et les pistons, avec T pour le côté en ${key}. Celle du haut, entre parenthèses, est le son naturel : ce qui sonnerait sur ce doigté, la main ouverte.`,
+      `À chaque note bouchée se trouvent deux lignes. La plus proche de la note est le doigté : la note à penser et les pistons, avec T pour le côté en ${key}. L’autre, entre parenthèses, est le son naturel : ce qui sonnerait sur ce doigté, la main ouverte.`,
     vermillion: 'vermillon',
     impossible: 'aucune main ne peut le faire tel qu’écrit.',
     blue: 'bleu',

@@ -278,7 +278,7 @@ const report: ReportWords = {
   },
   reading: {
     lines: (key) =>
-      `Sopra ogni nota chiusa stanno due righe. Quella in basso, più vicina alla nota, è la diteggiatura: la nota a cui pensare e i pistoni, con T per il lato in ${key}. Quella in alto, tra parentesi, è il suono naturale: ciò che suonerebbe con quella diteggiatura a mano aperta.`,
+      `A ogni nota chiusa stanno due righe. Quella più vicina alla nota è la diteggiatura: la nota a cui pensare e i pistoni, con T per il lato in ${key}. L’altra, tra parentesi, è il suono naturale: ciò che suonerebbe con quella diteggiatura a mano aperta.`,
     vermillion: 'vermiglione',
     impossible: 'nessuna mano può farlo così com’è scritto.',
     blue: 'blu',

@@ -159,6 +159,8 @@ export interface HostSelection {
 export interface HostCursor {
   track: number;
   readonly segment: HostSegment | null;
+  /** What stands there on the cursor's track. */
+  readonly element: HostElement | null;
   readonly tick: number;
   rewind(to: number): void;
   next(): boolean;

@@ -48,22 +48,29 @@ function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) =>
 export function holdsOurs(host: Host, score: HostScore, part: HostPart): (measure: HostMeasure) => boolean {
   const isMarked = hasMarks(part);
   const painted: number[] = [];
+  const { CHORD } = host.root.Element;
   for (let track = part.startTrack; track < part.endTrack; track++) {
-    for (const cursor = cursorOn(score, track); cursor.segment; cursor.next()) {
-      const chord = cursor.segment.elementAt(track) as HostChord;
-      if (chord.type !== host.root.Element.CHORD) continue;
-      const notes = listOf(chord.graceNotes)
-        .concat(chord)
-        .map((one) => listOf(one.notes));
-      if (notes.some((of) => of.some((note) => isPainted(host, note)))) painted.push(cursor.tick);
-    }
+    const cursor = cursorOn(score, track);
+    if (!cursor.segment) continue;
+    do {
+      const chord = cursor.element as HostChord | null;
+      if (chord?.type === CHORD && hasPaintedNote(chord as HostChord)) painted.push(cursor.tick);
+    } while (cursor.next());
   }
-  return (measure) => isMarked(measure) || painted.some((tick) => isIn(measure, tick));
+  return (measure) => {
+    if (isMarked(measure)) return true;
+    if (painted.length === 0 || !measure.firstSegment) return false;
+    const start = measure.firstSegment.tick;
+    const end = measure.nextMeasure?.firstSegment?.tick ?? Number.POSITIVE_INFINITY;
+    return painted.some((tick) => tick >= start && tick < end);
+  };
 }
 
-function isIn({ firstSegment, nextMeasure }: HostMeasure, tick: number): boolean {
-  const next = nextMeasure?.firstSegment;
-  return firstSegment !== null && tick >= firstSegment.tick && (!next || tick < next.tick);
+/** Asks the editor for as little as it can: this is looked at in every chord of the part. */
+function hasPaintedNote({ notes, graceNotes }: HostChord): boolean {
+  for (let i = notes.length - 1; i >= 0; i--) if (isPainted(notes[i]!)) return true;
+  for (let i = graceNotes.length - 1; i >= 0; i--) if (hasPaintedNote(graceNotes[i]!)) return true;
+  return false;
 }
 
 /** Every place of a part that has a chord, in the order of the walk, with the marks of ours that stand there. */
@@ -114,17 +121,18 @@ export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[]
     if (claimedRank === null) continue;
     const found = notes.findIndex(
       ({ note, rank }, i) =>
-        (rank === claimedRank || rank === null) && !claimed[i] && isVerdictColour(host, note.color),
+        (rank === claimedRank || rank === null) &&
+        !claimed[i] &&
+        (isVerdictColour(host, note) || isPainted(note)),
     );
     if (found >= 0) claimed[found] = true;
   }
-  return claimed.map((isClaimed, i) => isClaimed || isPainted(host, notes[i]!.note));
+  return claimed.map((isClaimed, i) => isClaimed || isPainted(notes[i]!.note));
 }
 
 /** True for a note of a place that is painted in a colour that nobody but us gives. */
-export function hasPainted(host: Host, { chords }: Pick<MarkedPlace, 'chords'>): boolean {
-  const isOurs = (note: HostNote) => isPainted(host, note);
-  return chords.some(({ notes, others }) => notes.some(isOurs) || others.some(isOurs));
+export function hasPainted({ chords }: Pick<MarkedPlace, 'chords'>): boolean {
+  return chords.some(({ notes, others }) => notes.some(isPainted) || others.some(isPainted));
 }
 
 /** Tells of each note of a part whether its user gave it a colour. */
@@ -141,10 +149,7 @@ export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => bo
   return (note) => {
     const { color } = note;
     return (
-      color !== BLACK &&
-      !host.engine.colorEqual(color, BLACK) &&
-      ours.get(note) !== true &&
-      !isPainted(host, note)
+      color !== BLACK && !host.engine.colorEqual(color, BLACK) && ours.get(note) !== true && !isPainted(note)
     );
   };
 }
@@ -160,18 +165,14 @@ export function plainText(text: string): string {
     .replace(/&amp;/g, '&');
 }
 
-function isVerdictColour(host: Host, colour: unknown): boolean {
-  return isOneOf(host, colour, VERDICT_COLOURS) || isOneOf(host, colour, PAINTED_COLOURS);
+function isVerdictColour({ engine }: Host, { color }: HostNote): boolean {
+  const { risky, impossible } = VERDICT_COLOURS;
+  return engine.colorEqual(color, risky) || engine.colorEqual(color, impossible);
 }
 
-function isPainted(host: Host, { color }: HostNote): boolean {
-  return isOneOf(host, color, PAINTED_COLOURS);
-}
+const PAINTED: readonly string[] = [PAINTED_COLOURS.risky, PAINTED_COLOURS.impossible];
 
-function isOneOf(
-  { engine }: Host,
-  colour: unknown,
-  { risky, impossible }: { readonly risky: string; readonly impossible: string },
-): boolean {
-  return engine.colorEqual(colour, risky) || engine.colorEqual(colour, impossible);
+/** True for a note in a colour that nobody but us gives. */
+function isPainted({ color }: HostNote): boolean {
+  return PAINTED.indexOf(String(color).toUpperCase()) >= 0;
 }

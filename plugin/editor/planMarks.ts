@@ -78,7 +78,7 @@ function planned(
   const plans: PlannedPlace[] = [];
   for (const place of places) {
     // Most places of a part have no mark and get none.
-    if (place.marks.length === 0 && !isToBeMarked(place, wanted) && !hasPainted(host, place)) continue;
+    if (place.marks.length === 0 && !isToBeMarked(place, wanted) && !hasPainted(place)) continue;
     const notes = notesAt(place);
     if (!notes.some(({ note }) => scope(note))) continue;
     const marks = notes.map(({ note }) => wanted.mark(note));

@@ -187,6 +187,7 @@ function cursor() {
             element.data.track = result.track;
             state.music.texts.push(element.data);
         } };
+    Object.defineProperty(result, "element", { get: () => result.segment ? result.segment.elementAt(result.track) : null });
     Object.defineProperty(result, "segment", { get: () => find() === undefined ? null : segment(find()) });
     Object.defineProperty(result, "tick", { get: () => find() === undefined ? end() : find() });
     return result;
