@@ -3,10 +3,8 @@ import LongestFirst from './longestFirst.ts';
 
 const ROOT = new URL('..', import.meta.url).pathname;
 
-/** Rooms whose tests put nothing in a module's place and leave the process as it was. */
-const TOGETHER = ['batch', 'core', 'etude', 'musicxml', 'pages', 'published'].map(
-  (room) => `tests/${room}/**/*.test.ts`,
-);
+/** The room whose tests drive editors. The others put nothing in a module's place and leave the process as it was. */
+const WITH_EDITORS = 'tests/editor/**/*.test.ts';
 
 /** What holds for every file of tests. */
 const common = {
@@ -29,13 +27,14 @@ export default defineConfig({
     globalSetup: ['tests/batch/buildFirst.ts'],
     reporters: ['default', './tests/closing-line.ts'],
     projects: [
-      { test: { ...common, name: 'alone', include: ['tests/**/*.test.ts'], exclude: TOGETHER } },
+      { test: { ...common, name: 'alone', include: [WITH_EDITORS] } },
       // These share what they import: to read it in took many of them longer than their tests.
       {
         test: {
           ...common,
           name: 'together',
-          include: TOGETHER,
+          include: ['tests/**/*.test.ts'],
+          exclude: [WITH_EDITORS],
           isolate: false,
           // Whatever makes pages has its music engraved by this one.
           alias: [{ find: /^\.\/engrave\.ts$/, replacement: `${ROOT}tests/pages/engravedOnce.ts` }],

@@ -194,7 +194,7 @@ describeInBrowser('the report', () => {
   });
 
   it('tells one trouble once, and folds the rest of a long part away', async () => {
-    const part = longPart(600, [12, 20, 300, 301, 302, 303]);
+    const part = longPart(360, [12, 20, 300, 301, 302, 303]);
     const { page: text, examinations } = await reportOf(part);
     expect(examinations[0]!.findings).toHaveLength(6);
     await withPage(text, {}, async ({ page }) => {
