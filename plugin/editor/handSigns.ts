@@ -1,6 +1,6 @@
 /** The hand's signs as the host knows them: articulations, told by their glyphs. */
 import type { HandSign } from '../../core/index.ts';
-import { type Host, type HostArticulation, type HostRoot, isAtLeast } from './hostApi.ts';
+import type { HostArticulation, HostRoot } from './hostApi.ts';
 
 /** A glyph's name, which stays, and the number it has before 3.5, where versions name none. */
 interface Glyph {
@@ -34,10 +34,8 @@ export function glyphOf(root: HostRoot, sign: HandSign): unknown {
   return symbolOf(root, GLYPHS.filter((glyph) => glyph.sign === sign)[0]!);
 }
 
-/** The anchor of a sign below its staff: 3.x and 4.6 count them differently, and what stands between is not known. */
-export function anchorBelow(host: Host): number | null {
-  return isAtLeast(host, 4, 6) ? 2 : isAtLeast(host, 4, 0) ? null : 1;
-}
+/** The anchor of a sign below its staff, the same in 3.2.3 and 4.6.5. */
+export const ANCHOR_BELOW = 1;
 
 function symbolOf({ SymId }: HostRoot, { name, number }: Glyph): unknown {
   return SymId ? SymId[name] : number;

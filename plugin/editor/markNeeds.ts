@@ -1,6 +1,6 @@
 /** How far from the staff a mark has to stand to be clear of its note, stem, beam and sign: what the editor does not tell before it is too late. */
 import { isLowerVoice } from '../../core/index.ts';
-import { anchorBelow, signOf } from './handSigns.ts';
+import { ANCHOR_BELOW, signOf } from './handSigns.ts';
 import { type Host, isAtLeast, listOf, TICKS_PER_QUARTER } from './hostApi.ts';
 import { VOICES, voiceOf } from './place.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
@@ -70,7 +70,7 @@ export function needsIn(host: Host, walk: PartWalk): NeedOf {
 
 function hasSignBelow(host: Host, { element }: ScoreChord): boolean {
   return listOf(element.articulations).some(
-    (sign) => signOf(host.root, sign) !== null && sign.articulationAnchor === anchorBelow(host),
+    (sign) => signOf(host.root, sign) !== null && sign.articulationAnchor === ANCHOR_BELOW,
   );
 }
 

@@ -15,7 +15,7 @@ import {
 } from '../../core/index.ts';
 import { EditorFault } from './editorFault.ts';
 import { fingeringsAt } from './fingeringsInScore.ts';
-import { anchorBelow, glyphOf } from './handSigns.ts';
+import { ANCHOR_BELOW, glyphOf } from './handSigns.ts';
 import {
   type Host,
   type HostArticulation,
@@ -201,8 +201,7 @@ function addSign(host: Host, score: HostScore, at: NoteAddress, sign: HandSign, 
   articulation.symbol = glyphOf(root, sign);
   chord.add(articulation);
   step.changes += 1;
-  const below = isLowerVoice(voiceOf(at.track)) ? anchorBelow(host) : null;
-  if (below !== null) articulation.articulationAnchor = below;
+  if (isLowerVoice(voiceOf(at.track))) articulation.articulationAnchor = ANCHOR_BELOW;
 }
 
 function addWord(

@@ -52,6 +52,12 @@ describe('a mark', () => {
       ].map(([, placement]) => placement);
     expect(placements(smallScore([both]), 2)).toEqual(['above', 'below']);
     expect(placements(smallScore([lower]), 1)).toEqual(['above']);
+    const signs: Completion[] = [0, 1].map((noteIndex) => ({ kind: 'stopped-sign', noteIndex }));
+    const written = marked(smallScore([both]), [mark(0), mark(1)], signs);
+    // The fingering is the line next to the note on either side.
+    expect(written).toContain(`${inFile(['(C♯)', 'B 2'])}</words>`);
+    expect(written).toContain(`${inFile(['B 2', '(C♯)'])}</words>`);
+    expect(written.match(/<stopped[^>]*>/g)).toEqual(['<stopped/>', '<stopped placement="below"/>']);
   });
 
   it('puts the texts of a chord so that the top note’s is printed on top', () => {
