@@ -253,6 +253,15 @@ describe('a file that went through an editor', () => {
     );
   });
 
+  it('takes its colour off the accidental and the dots of its note, and leaves another there', () => {
+    const note = (own: string, dot: string) =>
+      noteOf('C#5', 3, `<dot${dot}/><accidental${own}>sharp</accidental>`);
+    const painted = note(' color="#D55F00"', ' color="#D55F00"').replace('<note>', '<note color="#D55F00">');
+    expect(clearMarks(smallScore([painted]))).toBe(smallScore([note('', '')]));
+    const green = note(' color="#009E73"', ' color="#D55F00"').replace('<note>', '<note color="#D55F00">');
+    expect(clearMarks(smallScore([green]))).toBe(smallScore([note(' color="#009E73"', '')]));
+  });
+
   it('loses a fingering of ours that an editor put among others', () => {
     const notations = (own: string) => `<notations><technical><stopped/>${own}</technical></notations>`;
     const own = `\n <fingering>${MARK_PREFIX}T12</fingering>`;

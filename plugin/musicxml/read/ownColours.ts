@@ -4,6 +4,8 @@ import type { Span } from './score.ts';
 import { spaceBefore } from './whitespace.ts';
 
 const NOTEHEAD = /<(?:[^\s<>:]+:)?notehead(?=[\s>])[^<>]*>([^<>]*)<\/[^<>]*>/;
+/** What the editor colours with a note. */
+const WITH_THE_HEAD = /<(?:[^\s<>:]+:)?(?:accidental|dot)(?=[\s/>])/;
 const STEM = /<(?:[^\s<>:]+:)?stem(?=[\s>])/;
 const ATTRIBUTE = /\s+([^\s=<>/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
 
@@ -25,7 +27,8 @@ function rgbOf(colour: string): string {
 }
 
 /**
- * Where our colours of one note stand: its own attribute, as we write it, and that of its notehead, where hosts move it.
+ * Where our colours of one note stand: its own attribute, as we write it, that of its notehead, where hosts move it, and
+ * those of its accidental and dots, which version 4 of the editor writes.
  * A notehead that a host made for the colour alone goes as a whole.
  * @param start the `<` of the note
  * @param isOurs tells which colours to look for
@@ -41,6 +44,12 @@ export function ownColours(text: string, start: number, isOurs = isOwnColour): S
     const at = start + notehead.index;
     const isMade = head.attributes === 1 && notehead[1] === 'normal';
     spans.push(isMade ? { start: spaceBefore(text, at), end: at + notehead[0].length } : head.span);
+  }
+  if (spans.length === 0) return spans;
+  const others = new RegExp(WITH_THE_HEAD, 'g');
+  for (let other = others.exec(note); other; other = others.exec(note)) {
+    const colour = colourOf(text, start + other.index);
+    if (colour && isOurs(colour.value)) spans.push(colour.span);
   }
   return spans;
 }
