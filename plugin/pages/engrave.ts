@@ -78,36 +78,13 @@ export class EngravingError extends Error {
  */
 export async function engrave(musicXml: string, look: EngravingLook): Promise<Engraving> {
   const toolkit = await loadToolkit();
-  toolkit.setOptions({
-    pageWidth: look.width,
-    // As low as can be: every system becomes a page of its own, so that paper can break between them.
-    pageHeight: 100,
-    pageMarginTop: 30,
-    pageMarginBottom: 30,
-    // Bar numbers stand before the first line.
-    pageMarginLeft: 40,
-    pageMarginRight: 10,
-    adjustPageHeight: true,
-    breaks: look.keepsBreaks ? 'line' : 'auto',
-    // Lines that the score breaks are all as long; the last line of a text that fills them may be short.
-    minLastJustification: look.keepsBreaks && !look.isList ? 0 : 0.8,
-    header: 'none',
-    footer: 'none',
-    defaultTopMargin: 1.3,
-    defaultBottomMargin: 1.3,
-    scale: 100,
-    ...(look.isList ? CLOSE : isTight(musicXml) ? WIDE : ROOMY),
-    svgViewBox: true,
-    svgRemoveXlink: true,
-    smuflTextFont: 'embedded',
-    // The same score gives the same page.
-    xmlIdSeed: 1,
-  });
-  if (!toolkit.loadData(withSpacesKept(musicXml))) throw new EngravingError('unreadable');
-  if (
-    !toolkit.loadData(prepared(look.keepsBreaks ? lifted(toolkit.getMEI({})) : levelled(toolkit.getMEI({}))))
-  )
-    throw new EngravingError('unreadable');
+  // Laid out once, when all is said: to read what the engraver made of the score, nothing need be placed.
+  toolkit.setOptions({ ...optionsFor(musicXml, look), breaks: 'none' });
+  load(toolkit, withSpacesKept(musicXml));
+  const mei = toolkit.getMEI({});
+  // No other option again: the seed would start anew, and give new elements the ids of old ones.
+  toolkit.setOptions({ breaks: look.keepsBreaks ? 'line' : 'auto' });
+  load(toolkit, prepared(look.keepsBreaks ? lifted(mei) : levelled(mei)));
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
@@ -126,6 +103,39 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
     });
   }
   return { systems, glyphs, fontFace };
+}
+
+/** Loads a score, in MusicXML or in the engraver's own format. @throws {EngravingError} when it cannot be read */
+function load(toolkit: Toolkit, text: string): void {
+  if (!toolkit.loadData(text)) throw new EngravingError('unreadable');
+}
+
+/** All but the line breaks. */
+function optionsFor(musicXml: string, look: EngravingLook) {
+  return {
+    pageWidth: look.width,
+    // As low as can be: every system becomes a page of its own, so that paper can break between them.
+    pageHeight: 100,
+    pageMarginTop: 30,
+    pageMarginBottom: 30,
+    // Bar numbers stand before the first line.
+    pageMarginLeft: 40,
+    pageMarginRight: 10,
+    adjustPageHeight: true,
+    // Lines that the score breaks are all as long; the last line of a text that fills them may be short.
+    minLastJustification: look.keepsBreaks && !look.isList ? 0 : 0.8,
+    header: 'none',
+    footer: 'none',
+    defaultTopMargin: 1.3,
+    defaultBottomMargin: 1.3,
+    scale: 100,
+    ...(look.isList ? CLOSE : isTight(musicXml) ? WIDE : ROOMY),
+    svgViewBox: true,
+    svgRemoveXlink: true,
+    smuflTextFont: 'embedded',
+    // The same score gives the same page.
+    xmlIdSeed: 1,
+  };
 }
 
 /** The engraver trims every run of words, and the next would stand against it. */
