@@ -17,7 +17,7 @@ import { WriterWatch } from './writerWatch.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 
 /** How long a look at the bars may take, in milliseconds: while all is read, while somebody writes or works, and otherwise. */
-const STRIDE_MS = { reading: 40, writing: 0, atWork: 10, atRest: 5 } as const;
+const STRIDE_MS = { reading: 30, writing: 0, atWork: 10, atRest: 5 } as const;
 /** In a long score, while nobody works, how often and how long: finding the place there takes as long again. */
 const LONG_BARS = 100;
 const LONG_AT_REST = { everyMs: 850, strideMs: 10 } as const;
