@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { generatePart } from '../musicxml/generate.ts';
 import type { BenchRow } from './benchRow.ts';
-import { medianMilliseconds } from './timing.ts';
+import { quickestMilliseconds } from './timing.ts';
 
 /** A run of a few seconds, in which a second thread has hardly become quick when it ends, and one of half a minute. */
 const SHORT = { files: 40, rounds: 3, limit: null };
@@ -37,7 +37,7 @@ function jobsRow({ files, rounds, limit }: typeof SHORT | typeof LONG): BenchRow
     const { status } = spawnSync(process.execPath, args);
     if (status !== 0) throw new Error(`annotate ended with ${status}`);
   };
-  const [one, all] = medianMilliseconds([run(1), run(cores)], rounds);
+  const [one, all] = quickestMilliseconds([run(1), run(cores)], rounds);
   const most = Math.round((NOTES_EACH / 10) * (files / 2 - 1));
   const ideal = bestRatio(
     parts.map((part) => statSync(part).size),
@@ -73,7 +73,7 @@ function catalogueRow(): BenchRow {
     const { status } = spawnSync(process.execPath, args, { maxBuffer: 2 ** 30 });
     if (status === null || status > 1) throw new Error(`check ended with ${status}`);
   };
-  const [milliseconds] = medianMilliseconds([run], 3);
+  const [milliseconds] = quickestMilliseconds([run], 3);
   rmSync(folder, { recursive: true });
   return {
     name: `catalogue: check ${CATALOGUE_FILES} parts of ${USUAL_NOTES} notes`,
