@@ -11,7 +11,8 @@ import { FIXTURES } from './rig/fixtures.ts';
 import { removeFolders } from './rig/folders.ts';
 import { open, rest, scoreOf, stopped } from './rig/music.ts';
 import { skipLoudly } from './rig/programs.ts';
-import { ENGINES, type EngineStep, inEngine, standInOf, trialsIn } from './rig/standIn.ts';
+import { ENGINES, type EngineStep, inEngine, trialsIn } from './rig/standIn.ts';
+import { standInOf } from './rig/standInMusic.ts';
 
 afterAll(removeFolders);
 

@@ -246,3 +246,19 @@ export async function brokenAccessRules(page: Page): Promise<readonly string[]> 
   });
   return passed > 20 ? violations : ['hardly any rule was tried', ...violations];
 }
+
+/** Shows a page in a theme and a width. @returns what there keeps somebody from reading it */
+export async function barriersIn(
+  page: Page,
+  colorScheme: 'light' | 'dark',
+  width: number,
+): Promise<readonly string[]> {
+  await page.emulateMedia({ colorScheme });
+  await page.setViewportSize({ width, height: 900 });
+  const across = await page.evaluate(() => document.documentElement.scrollWidth);
+  return [
+    ...(await faintTexts(page)),
+    ...(await brokenAccessRules(page)),
+    ...(across > width ? [`${across} pixels across`] : []),
+  ];
+}

@@ -11,14 +11,7 @@ import { chartNotes, registersOf } from '../../plugin/pages/chartNotes.ts';
 import { chartPage } from '../../plugin/pages/chartPage.ts';
 import { bellhandHere, folderWith, textOf } from '../batch/bellhand.ts';
 import { CAN_CHECK, schemaFaults } from '../musicxml/standards.ts';
-import {
-  brokenAccessRules,
-  closeBrowser,
-  describeInBrowser,
-  faintTexts,
-  stumblingBlocks,
-  withPage,
-} from './browser.ts';
+import { barriersIn, closeBrowser, describeInBrowser, stumblingBlocks, withPage } from './browser.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
 
 /** C. Smalley, "Starting Stopping" (CC0 method sheet): F-horn stopped fingerings, 18 rows. */
@@ -177,13 +170,8 @@ describeInBrowser('the chart page', () => {
         { colorScheme: 'dark', width: 360 },
       ] as const) {
         const where = `${colorScheme}, ${width} wide`;
-        await page.emulateMedia({ colorScheme });
-        await page.setViewportSize({ width, height: 900 });
-        expect(await faintTexts(page), where).toEqual([]);
+        expect(await barriersIn(page, colorScheme, width), where).toEqual([]);
         expect(await stumblingBlocks(page), where).toEqual([]);
-        expect(await brokenAccessRules(page), where).toEqual([]);
-        const across = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(across, where).toBeLessThanOrEqual(width);
       }
       expect(complaints).toEqual([]);
     });

@@ -11,7 +11,7 @@ import { handSlides } from '../../plugin/pages/handSlides.ts';
 import { slidePage } from '../../plugin/pages/slidePage.ts';
 import { bellhandHere, folderWith, textOf } from '../batch/bellhand.ts';
 import { CAN_CHECK, schemaFaults } from '../musicxml/standards.ts';
-import { brokenAccessRules, closeBrowser, describeInBrowser, faintTexts, withPage } from './browser.ts';
+import { barriersIn, closeBrowser, describeInBrowser, withPage } from './browser.ts';
 import { PAPERS, sheetsOf } from './paper.ts';
 
 /** A4 without its margins, in pixels. */
@@ -150,12 +150,7 @@ describeInBrowser('the page of slides', () => {
         { colorScheme: 'dark', width: 360 },
       ] as const) {
         const where = `${colorScheme}, ${width} wide`;
-        await page.emulateMedia({ colorScheme });
-        await page.setViewportSize({ width, height: 900 });
-        expect(await faintTexts(page), where).toEqual([]);
-        expect(await brokenAccessRules(page), where).toEqual([]);
-        const across = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(across, where).toBeLessThanOrEqual(width);
+        expect(await barriersIn(page, colorScheme, width), where).toEqual([]);
         const label = await page
           .locator('svg[aria-label*="E4 to C♯4 (open F horn)"]:visible')
           .getAttribute('aria-label');
