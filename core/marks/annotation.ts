@@ -24,8 +24,8 @@ export interface Mark {
   readonly colour: string | null;
 }
 
-/** A last line that prints nothing, to keep what comes below a mark off it. */
-export const EMPTY_LINE = '\n\u200b';
+/** A line that prints nothing: the last of a mark keeps what comes below off it, the one next to the staff lifts it onto the next row. */
+export const EMPTY_LINE = '\u200b';
 
 /** What a mark in an editor says of how it was set. Marks in files leave that to whoever engraves them. */
 export interface MarkSetting {
@@ -65,7 +65,16 @@ export function markSetting(text: string): MarkSetting {
 
 /** The lines that a mark text prints, from the top. */
 export function linesIn(text: string): readonly string[] {
-  const printed = partsOf(text).printed.split(EMPTY_LINE)[0]!;
+  return allLinesIn(text).filter((line) => line !== EMPTY_LINE);
+}
+
+/** How many lines a mark text takes, those that print nothing included. */
+export function heightIn(text: string): number {
+  return allLinesIn(text).length;
+}
+
+function allLinesIn(text: string): readonly string[] {
+  const { printed } = partsOf(text);
   return printed === '' ? [] : printed.split('\n');
 }
 

@@ -3,13 +3,12 @@
  * one another. The marks of such a bar say how wide it was made, so that clearing takes it back and a width that
  * somebody else gave it stays.
  */
-import { type Mark, markSetting } from '../../core/index.ts';
-import { type Host, type HostMeasure, isAtLeast, TICKS_PER_QUARTER } from './hostApi.ts';
-import { markWidth } from './markWidth.ts';
+import { markSetting } from '../../core/index.ts';
+import { type Host, type HostMeasure, isAtLeast } from './hostApi.ts';
+import type { MarkRoom } from './markRoom.ts';
 import { type MarkedPlace, plainText } from './ownMarks.ts';
 import type { PlannedBar, PlannedPlace } from './plannedPlace.ts';
-import type { ReadPart } from './readPart.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import type { PartWalk } from './scoreWalk.ts';
 import type { UndoStep } from './undoStep.ts';
 
 /** How much wider the bars of a part have to be, in fifths of their width, by measure index; 0 for not at all. */
@@ -20,36 +19,24 @@ export const AS_THEY_ARE: WidthOf = () => 0;
 const FIFTHS = 5;
 const MOST = 5;
 
-/** From one mark to the next, in staff spaces. */
-const CLEAR = 0.9;
-const ROOM_3 = 2.7;
-const ROOM_AT_REST_3 = 1.45;
-const SMALL_SIZE = 0.7;
+/** From one mark to the next, in staff spaces. The letters of version 4 are wider. */
+const CLEAR_3 = 0.6;
+const CLEAR_4 = 0.9;
 
-/** What these marks need. */
-export function widthsFor(host: Host, part: ReadPart, marks: readonly Mark[]): WidthOf {
-  const ticks = ticksByMeasure(part);
-  const sounding = new Set(part.walk.chords.map(({ tick }) => tick));
-  const needs = new Map<number, number>();
-  const last = new Map<
-    string,
-    { readonly tick: number; readonly measureIndex: number; readonly width: number }
-  >();
-  for (const { noteIndex, lines } of marks) {
-    const { chord } = part.chordNotes[noteIndex]!;
-    const width = markWidth(lines);
-    if (width === 0 || chord.graceIndex !== null) continue;
-    const { tick, track, measureIndex } = chord;
-    const before = last.get(`${track}`);
-    const isChord = before?.tick === tick;
-    last.set(`${track}`, { tick, measureIndex, width: isChord ? Math.max(width, before.width) : width });
-    if (!before || isChord || before.measureIndex !== measureIndex) continue;
-    const here = ticks.get(measureIndex)!;
-    const room = roomBetween(host, here, before.tick, tick, sounding) * sizeOf(host, chord);
-    const fifths = Math.ceil(FIFTHS * ((before.width + CLEAR) / room - 1));
-    if (fifths > (needs.get(measureIndex) ?? 0)) needs.set(measureIndex, Math.min(MOST, fifths));
-  }
-  return (measureIndex) => needs.get(measureIndex) ?? 0;
+/** What the marks of a part need. */
+export function widthsFor(host: Host, room: MarkRoom): WidthOf {
+  const clear = isAtLeast(host, 4, 0) ? CLEAR_4 : CLEAR_3;
+  return (measureIndex) => {
+    const all = room.neighboursIn(measureIndex);
+    let fifths = 0;
+    while (fifths < MOST && all.some((two) => room.between(two, timesAsWide(fifths)) < clear)) fifths += 1;
+    return fifths;
+  };
+}
+
+/** How many times as wide as the editor makes it a bar is. */
+export function timesAsWide(fifths: number): number {
+  return 1 + fifths / FIFTHS;
 }
 
 /** The same, but for bars whose width somebody chose. */
@@ -89,7 +76,7 @@ export function barsToSet(
     const claims = before.get(measureIndex) ?? [];
     if (claim === 0 && claims.length === 0) return;
     const measure = walk.measures[measureIndex]!.element;
-    const stretch = 1 + claim / FIFTHS;
+    const stretch = timesAsWide(claim);
     if (isOurs(measure, claims) && !isNear(measure.userStretch!, stretch)) bars.push({ measure, stretch });
   });
   return bars;
@@ -105,7 +92,7 @@ export function setBars(bars: readonly PlannedBar[], step: UndoStep): void {
 
 function isOurs({ userStretch }: HostMeasure, claims: readonly number[]): boolean {
   if (typeof userStretch !== 'number') return false;
-  return isNear(userStretch, 1) || claims.some((claim) => isNear(userStretch, 1 + claim / FIFTHS));
+  return isNear(userStretch, 1) || claims.some((claim) => isNear(userStretch, timesAsWide(claim)));
 }
 
 function isNear(one: number, other: number): boolean {
@@ -125,40 +112,4 @@ function claimsByMeasure(places: readonly MarkedPlace[]): ReadonlyMap<number, re
 
 function claimsOf({ marks }: MarkedPlace): readonly number[] {
   return marks.map(({ element }) => markSetting(plainText(element.text)).widens);
-}
-
-function ticksByMeasure({ walk: { chords, rests } }: ReadPart): ReadonlyMap<number, readonly number[]> {
-  const ticks = new Map<number, number[]>();
-  for (const { measureIndex, tick } of [...chords, ...rests]) {
-    const here = ticks.get(measureIndex) ?? [];
-    ticks.set(measureIndex, here);
-    if (here.indexOf(tick) < 0) here.push(tick);
-  }
-  ticks.forEach((here) => {
-    here.sort((a, b) => a - b);
-  });
-  return ticks;
-}
-
-/** Version 4 sets small notes closer. */
-function sizeOf(host: Host, { element }: ScoreChord): number {
-  return isAtLeast(host, 4, 0) && element.small === true ? SMALL_SIZE : 1;
-}
-
-/** The least room that the editor leaves from one place to another in a full system, in staff spaces: from pages of each version. */
-function roomBetween(
-  host: Host,
-  ticks: readonly number[],
-  from: number,
-  to: number,
-  sounding: ReadonlySet<number>,
-): number {
-  const places = ticks.slice(ticks.indexOf(from), ticks.indexOf(to));
-  // Version 3 gives the shortest note of a bar the same room, however long it is, and little where there are rests.
-  if (!isAtLeast(host, 4, 0))
-    return places.length * (places.every((tick) => sounding.has(tick)) ? ROOM_3 : ROOM_AT_REST_3);
-  return places.reduce((room, tick, i) => {
-    const quarters = ((places[i + 1] ?? to) - tick) / TICKS_PER_QUARTER;
-    return room + 3.6 * Math.sqrt(quarters);
-  }, 0);
 }

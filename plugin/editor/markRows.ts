@@ -2,10 +2,10 @@
  * The rows that marks stand on, level through a part. The editor is told the least height of a mark and moves up whatever
  * needs more room than that, so nothing collides; a row that is clear of most notes, stems and signs keeps most marks level.
  */
-import { isLowerVoice, linesIn, markSetting } from '../../core/index.ts';
+import { heightIn, isLowerVoice, linesIn, markSetting } from '../../core/index.ts';
 import { type Host, type HostText, isAtLeast } from './hostApi.ts';
 import { needsIn } from './markNeeds.ts';
-import { markWidth } from './markWidth.ts';
+import { markLeft, markWidth } from './markWidth.ts';
 import type { MarkedPlace } from './ownMarks.ts';
 import { VOICES, voiceOf } from './place.ts';
 import type { PartWalk, ScoreChord } from './scoreWalk.ts';
@@ -33,7 +33,6 @@ const LINE = 1.9;
 const GRACE = 1.5;
 const NEXT_GRACE = 1.2;
 const CLEAR = 0.4;
-const HEAD_WIDTH = 1.2;
 
 /** The rows for marks over these notes of a part. */
 export function rowsFor(host: Host, walk: PartWalk, chords: readonly ScoreChord[]): RowOf {
@@ -71,12 +70,12 @@ export function offsetsFor(
   const columns = columnsOf(place, texts);
   const below = new Map<ScoreChord, number>();
   return texts.map(({ text, chord }) => {
-    const lines = Math.max(1, linesIn(text).length);
+    const lines = Math.max(1, heightIn(text));
     const passed = below.get(chord) ?? 0;
     below.set(chord, passed + lines);
     const row = markSetting(text).row / 2;
     return {
-      x: columns[place.chords.indexOf(chord)]! + centred(linesIn(text)),
+      x: columns[place.chords.indexOf(chord)]! + markLeft(linesIn(text)),
       y: hangs(text, place.track) ? row + LINE * passed : -row - LINE * (passed + lines - 1),
     };
   });
@@ -120,12 +119,6 @@ function columnsOf(
   for (let i = main + 1; i < chords.length; i++)
     columns[i] = columns[i - 1]! + step(i === main + 1 ? GRACE : NEXT_GRACE, widths[i - 1]!);
   return columns;
-}
-
-/** How far the valves alone, which may be narrower than their note or wider, are moved to stand over its middle. */
-function centred(lines: readonly string[]): number {
-  const isValves = lines.length === 1 && /^≈?T?[0-3]+$/.test(lines[0]!);
-  return isValves ? Math.round(10 * (HEAD_WIDTH - markWidth(lines))) / 20 : 0;
 }
 
 /** The staff's upper side, an even number, or its lower one, where the marks of a lower voice stand. */

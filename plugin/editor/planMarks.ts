@@ -1,6 +1,7 @@
 /** What has to change in the score for our marks, and nothing else, to stand as they should. */
 import {
   EMPTY_LINE,
+  heightIn,
   isLowerVoice,
   linesBelow,
   linesIn,
@@ -11,7 +12,9 @@ import {
 } from '../../core/index.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
 import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
+import { MarkRoom } from './markRoom.ts';
 import { hangs, isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
+import { stepsFor } from './markSteps.ts';
 import {
   BLACK,
   claimedNotes,
@@ -51,20 +54,28 @@ export function planMarks(
     printed.map(({ noteIndex }) => part.chordNotes[noteIndex]!.chord),
   );
   const places = markedPlaces(part.walk);
-  const widthOf = widthsToGive(part.walk, places, mayWiden ? widthsFor(host, part, printed) : AS_THEY_ARE);
+  const room = new MarkRoom(host, part, printed);
+  const widthOf = widthsToGive(part.walk, places, mayWiden ? widthsFor(host, room) : AS_THEY_ARE);
   return planned(host, part.walk, places, scope, {
     mark: (note) => wanted.get(note) ?? null,
+    steps: stepsFor(room, widthOf),
     setting: ({ track, chords }) => ({ row: rowOf(track), widens: widthOf(chords[0]!.measureIndex) }),
   });
 }
 
 /** What has to change for no mark of ours to stand over the notes in scope. */
 export function planClearing(host: Host, walk: PartWalk, scope: Scope): PlannedPart {
-  return planned(host, walk, markedPlaces(walk), scope, { mark: () => null, setting: () => UNSET });
+  return planned(host, walk, markedPlaces(walk), scope, {
+    mark: () => null,
+    steps: () => false,
+    setting: () => UNSET,
+  });
 }
 
 interface Wanted {
   readonly mark: (note: HostNote) => Mark | null;
+  /** True for a chord whose only mark stands on the next row. */
+  readonly steps: (chord: ScoreChord) => boolean;
   readonly setting: (place: MarkedPlace) => MarkSetting;
 }
 
@@ -86,12 +97,15 @@ function planned(
     const written: { readonly text: string; readonly chord: ScoreChord }[] = [];
     const isBelow = isLowerVoice(voiceOf(place.track));
     const setting = wanted.setting(place);
+    const isOne = marks.filter((mark) => mark && mark.lines.length > 0).length === 1;
+    const linesOf = ({ lines }: Mark, chord: ScoreChord) => {
+      const all = isOne && wanted.steps(chord) ? lines.concat(EMPTY_LINE) : lines;
+      return isBelow ? linesBelow(all) : all;
+    };
     const colours = marks.map((mark, i) => {
       const colour = mark?.colour ?? null;
       const { rank, chord } = notes[i]!;
-      const text =
-        mark &&
-        markText(isBelow ? linesBelow(mark.lines) : mark.lines, colour === null ? null : rank, setting);
+      const text = mark && markText(linesOf(mark, chord), colour === null ? null : rank, setting);
       // The host stacks away from the staff: above it, what is written first comes to stand lowest.
       if (text && isBelow) written.push({ text, chord });
       else if (text) written.unshift({ text, chord });
@@ -110,14 +124,15 @@ function planned(
   return { places: plans, bars: plans.length > 0 ? barsToSet(walk, places, plans) : [] };
 }
 
-/** Version 3 sets what comes next close to a mark that hangs below a staff: there an empty line keeps it off. */
+/** Version 3 sets what comes next close to a mark that hangs below a staff: there an empty line keeps it off, one more where it begins with one. */
 function keptOff<Written extends { readonly text: string }>(
   host: Host,
   written: readonly Written[],
 ): readonly Written[] {
   const last = written[written.length - 1];
   if (isAtLeast(host, 4, 0) || !last || linesIn(last.text).length === 0) return written;
-  return written.slice(0, -1).concat({ ...last, text: last.text + EMPTY_LINE });
+  const empty = `\n${EMPTY_LINE}`.repeat(1 + heightIn(last.text) - linesIn(last.text).length);
+  return written.slice(0, -1).concat({ ...last, text: last.text + empty });
 }
 
 function isToBeMarked({ chords }: MarkedPlace, { mark }: Wanted): boolean {

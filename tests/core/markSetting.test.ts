@@ -2,6 +2,8 @@
 import { expect, test } from 'vitest';
 import {
   claimedChordRank,
+  EMPTY_LINE,
+  heightIn,
   isOurMark,
   linesIn,
   MARK_PREFIX,
@@ -26,4 +28,16 @@ test('every row, width, rank and set of lines comes back as it went in', () => {
           texts.add(text);
         }
   expect(texts.size).toBe(9 * 6 * 4 * 3);
+});
+
+test.each([
+  [[EMPTY_LINE, '23'], ['23']],
+  [['23', EMPTY_LINE], ['23']],
+  [
+    [EMPTY_LINE, '12', '(C♯)', EMPTY_LINE, EMPTY_LINE],
+    ['12', '(C♯)'],
+  ],
+])('lines that print nothing take room and are no lines of the mark: %j', (lines, printed) => {
+  const text = markText(lines, null, { row: 8, widens: 0 });
+  expect([linesIn(text), heightIn(text), claimedChordRank(text)]).toEqual([printed, lines.length, null]);
 });

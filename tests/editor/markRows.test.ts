@@ -78,6 +78,40 @@ inEveryHost('the marks of a page', (host) => {
     for (const row of rows) expect(shareOnTwoRows(row), `${page}: ${row}`).toBeGreaterThanOrEqual(least);
   });
 
+  it('are no numbers that could be read as one, in a part by itself and where other parts say how wide a bar is', async () => {
+    const barOf = (pitches: readonly string[]) => [
+      rest(),
+      ...pitches.map((pitch) => stopped(pitch, 0.25)),
+      rest(2),
+    ];
+    const bars = Array.from({ length: 14 }, () => barOf(['C5', 'E5', 'A4', 'F5']));
+    const second = bars.map(() => barOf(['C4', 'E4', 'A3', 'F4']));
+    const flute = { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] } as const;
+    const others = { bars: bars.map(() => [open('C5', 4)]), options: flute };
+    const pages = await Promise.all([
+      drawn(host, hornScore(bars)),
+      drawn(host, scoreOf([{ bars }, others])),
+      drawn(host, scoreOf([{ bars, options: { second } }, others])),
+    ]);
+    expect(pages.map(({ texts }) => texts.length)).toEqual([4 * 14, 4 * 14, 8 * 14]);
+    for (const { texts, staves } of pages) {
+      const gaps = texts.flatMap((text) =>
+        texts
+          .filter((other) => other.left > text.left + 0.1 && Math.abs(other.bottom - text.bottom) < 0.5)
+          .map((other) => other.left - text.right),
+      );
+      expect(Math.min(...gaps)).toBeGreaterThan(0.6);
+      expect(texts.filter((text) => staves.some((staff) => overlap(text, staff)))).toEqual([]);
+    }
+    // What steps aside goes one row up, and the next one is on the first again.
+    const [alone, shared] = pages.slice(0, 2).map(({ staves, texts }) => {
+      const first = texts.filter(({ bottom }) => bottom < staves[0]!.top);
+      const lowest = Math.max(...first.map(({ bottom }) => bottom));
+      return new Set(first.map(({ bottom }) => Math.round((lowest - bottom) / 1.9))).size;
+    });
+    expect([alone, shared]).toEqual([1, 2]);
+  });
+
   it('of a lower voice hang below its signs, which we set below its notes, the fingering first', async () => {
     const upper = ['C5', 'E5', 'A4', 'F5'].map((pitch) => stopped(pitch));
     const lower = ['C4', 'E4', 'B3', 'D4'].map((pitch) => open(pitch));

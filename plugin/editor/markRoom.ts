@@ -1,0 +1,127 @@
+/** The room from mark to mark in each bar, before the editor has laid them out. */
+import type { Mark } from '../../core/index.ts';
+import { type Host, isAtLeast, TICKS_PER_QUARTER } from './hostApi.ts';
+import { isValves, markLeft, markWidth } from './markWidth.ts';
+import type { ReadPart } from './readPart.ts';
+import type { ScoreChord, ScoreMeasure } from './scoreWalk.ts';
+
+/** Two chords of a voice that have marks, next to one another in a bar. */
+export interface Neighbours {
+  readonly before: ScoreChord;
+  readonly after: ScoreChord;
+  /** True where both have nothing but valves, numbers that can be read as one. */
+  readonly areValves: boolean;
+  /** How far the one note is from the other where their marks touch, in staff spaces. */
+  readonly touching: number;
+}
+
+/** What each place of a bar has in version 3 where all last as long, in staff spaces. */
+const PLACE_3 = 2.4;
+/** A note of twice the length has so much more of the shortest one's room. */
+const DOUBLED_3 = 0.6;
+/** What any note has in both versions, however short. */
+const LEAST = 1.6;
+/** What a quarter has in version 4. */
+const QUARTER_4 = 3.6;
+const SMALL_SIZE = 0.7;
+
+export class MarkRoom {
+  private readonly host: Host;
+  private readonly measures: readonly ScoreMeasure[];
+  private readonly neighbours = new Map<number, Neighbours[]>();
+  private readonly places = new Map<number, readonly number[]>();
+
+  constructor(host: Host, { walk, chordNotes }: ReadPart, marks: readonly Mark[]) {
+    this.host = host;
+    this.measures = walk.measures;
+    const last = new Map<number, { readonly chord: ScoreChord; readonly lines: readonly string[] }>();
+    for (const { noteIndex, lines } of marks) {
+      const { chord } = chordNotes[noteIndex]!;
+      const { track, graceIndex } = chord;
+      if (markWidth(lines) === 0 || graceIndex !== null) continue;
+      const before = last.get(track);
+      const isChord = before?.chord === chord;
+      if (!isChord || markWidth(lines) > markWidth(before.lines)) last.set(track, { chord, lines });
+      if (before && !isChord) this.add(before.chord, before.lines, chord, lines);
+    }
+  }
+
+  /** In the order of each voice. */
+  neighboursIn(measureIndex: number): readonly Neighbours[] {
+    return this.neighbours.get(measureIndex) ?? [];
+  }
+
+  /**
+   * Between the marks of two neighbours, in staff spaces: the least that the editor leaves in a full system.
+   * @param widened how many times as wide as the editor makes it their bar is
+   */
+  between({ before, after, touching }: Neighbours, widened: number): number {
+    const { host } = this;
+    const ticks = this.placesIn(before.measureIndex);
+    const is4 = isAtLeast(host, 4, 0);
+    const rooms = is4 ? rooms4(ticks) : rooms3(ticks, widened);
+    const room = rooms
+      .slice(ticks.indexOf(before.tick), ticks.indexOf(after.tick))
+      .reduce((sum, one) => sum + one, 0);
+    if (!is4) return room - touching;
+    return room * widened * (after.element.small === true ? SMALL_SIZE : 1) - touching;
+  }
+
+  private placesIn(measureIndex: number): readonly number[] {
+    const places = this.places.get(measureIndex) ?? placesIn(this.measures[measureIndex]!);
+    this.places.set(measureIndex, places);
+    return places;
+  }
+
+  private add(
+    before: ScoreChord,
+    linesBefore: readonly string[],
+    after: ScoreChord,
+    lines: readonly string[],
+  ): void {
+    const { measureIndex } = after;
+    if (before.measureIndex !== measureIndex) return;
+    const here = this.neighbours.get(measureIndex) ?? [];
+    this.neighbours.set(measureIndex, here);
+    here.push({
+      before,
+      after,
+      areValves: isValves(linesBefore) && isValves(lines),
+      touching: markLeft(linesBefore) + markWidth(linesBefore) - markLeft(lines),
+    });
+  }
+}
+
+/** Where anything in a bar begins, in whatever part, and where the bar ends, in ticks. */
+function placesIn({ element, endTick }: ScoreMeasure): readonly number[] {
+  const ticks: number[] = [];
+  for (let segment = element.firstSegment; segment; segment = segment.nextInMeasure) {
+    const { tick } = segment;
+    if (tick < endTick && tick !== ticks[ticks.length - 1]) ticks.push(tick);
+  }
+  return ticks.concat(endTick);
+}
+
+/** Version 4 gives a note by its length, whatever else is in the bar. */
+function rooms4(ticks: readonly number[]): readonly number[] {
+  return lengthsOf(ticks).map((length) => Math.max(LEAST, QUARTER_4 * Math.sqrt(length / TICKS_PER_QUARTER)));
+}
+
+/** Version 3 gives a bar by the number of its places, and shares that out by their lengths, though none gets less than the least. */
+function rooms3(ticks: readonly number[], widened: number): readonly number[] {
+  const lengths = lengthsOf(ticks);
+  const shortest = Math.min(...lengths);
+  const shares = lengths.map((length) => 1 + DOUBLED_3 * Math.log2(length / shortest));
+  let room = PLACE_3 * widened * lengths.length;
+  let sum = shares.reduce((before, share) => before + share, 0);
+  for (const share of shares.slice().sort((a, b) => a - b)) {
+    if ((share * room) / sum >= LEAST) break;
+    room -= LEAST;
+    sum -= share;
+  }
+  return shares.map((share) => Math.max(LEAST, (share * room) / sum));
+}
+
+function lengthsOf(ticks: readonly number[]): readonly number[] {
+  return ticks.slice(1).map((tick, i) => tick - ticks[i]!);
+}
