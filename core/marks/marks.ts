@@ -23,6 +23,7 @@ const QUICKS: readonly Show['quick'][] = ['full', 'valves'];
  * The marks of a passage, in the order of its notes. Open notes get one only when something is wrong with them, or where
  * a natural horn's hand opens.
  * @param reader in whose language notes and verdicts are named; English by default
+ * @param narrowBars measure indices: bars too narrow for whole marks, which have the valves alone as quick ones do
  * @throws {TypeError} when there is no examination; {RangeError} when `show.repeat` or `show.quick` is neither of its values
  * @example
  * marksFor(examine(passageOf('C5+')))[0].lines // => ['(C♯)', 'B 2']
@@ -31,6 +32,7 @@ export function marksFor(
   examination: Examination,
   show: Show = SHOW_USUAL,
   reader: Reader = ENGLISH_READER,
+  narrowBars: readonly number[] = [],
 ): readonly Mark[] {
   checkObject('examination', examination, 'an examination, as examine makes one');
   checkOneOf('repeat', show.repeat, REPEATS);
@@ -44,7 +46,8 @@ export function marksFor(
     line: new Wordings(short, reader),
     valves: new Wordings({ ...short, fingered: show.fingered && !show.valves }, reader, true),
   };
-  const formOf = formsOf(places.filter(({ lines }) => lines.length > 0).map(({ examined }) => examined.note));
+  const printed = places.filter(({ lines }) => lines.length > 0).map(({ examined }) => examined.note);
+  const formOf = formsOf(printed, narrowBars);
   const marks = places.map((place) => {
     const form = place.lines.length === 0 ? 'whole' : formOf(place.examined.note);
     return markOf(place, form === 'whole' ? place.lines : inForm(place, wordings[form]), show);

@@ -8,12 +8,25 @@ export type MarkForm = 'whole' | 'line' | 'valves';
 const ROOM_QUARTERS = 1;
 const ROUNDING_QUARTERS = 1e-4;
 
-/** @param notes that have marks, in playing order @returns the form of a note's mark: all marks of a bar of single notes have one form */
-export function formsOf(notes: readonly PassageNote[]): (note: PassageNote) => MarkForm {
+/**
+ * @param notes that have marks, in playing order
+ * @param narrowBars by their places in the score: bars in which whole marks have no room, however slow their notes are
+ * @returns the form of a note's mark: all marks of a bar of single notes have one form
+ */
+export function formsOf(
+  notes: readonly PassageNote[],
+  narrowBars: readonly number[],
+): (note: PassageNote) => MarkForm {
   const quick = quickBars(notes);
+  const narrow = new Set(narrowBars);
   const inChord = new Map<number, number>();
   for (const { chordHead } of notes) inChord.set(chordHead, (inChord.get(chordHead) ?? 0) + 1);
-  return (note) => (quick.has(barOf(note)) ? 'valves' : inChord.get(note.chordHead)! > 1 ? 'line' : 'whole');
+  return (note) =>
+    narrow.has(note.measureIndex) || quick.has(barOf(note))
+      ? 'valves'
+      : inChord.get(note.chordHead)! > 1
+        ? 'line'
+        : 'whole';
 }
 
 /** The bars of a staff in which whole marks have no room side by side. */

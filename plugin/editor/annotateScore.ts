@@ -84,7 +84,13 @@ export function annotate(
     // The width of a bar that others share is not the horn's.
     const mayWiden = choice.widerBars && score.parts.length === 1;
     const plans = parts.map(({ part, examination }) =>
-      planMarks(host, part, marksFor(examination, choice.show, reader), scope, mayWiden),
+      planMarks(
+        host,
+        part,
+        (narrowBars) => marksFor(examination, choice.show, reader, narrowBars),
+        scope,
+        mayWiden,
+      ),
     );
     const changed = plans.some(({ places }) => places.length > 0);
     if (changed) {

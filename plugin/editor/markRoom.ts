@@ -34,16 +34,31 @@ export class MarkRoom {
   constructor(host: Host, { walk, chordNotes }: ReadPart, marks: readonly Mark[]) {
     this.host = host;
     this.measures = walk.measures;
-    const last = new Map<number, { readonly chord: ScoreChord; readonly lines: readonly string[] }>();
+    const last = new Map<number, Marked>();
+    const shapes = new Map<readonly string[], Shape>();
     for (const { noteIndex, lines } of marks) {
       const { chord } = chordNotes[noteIndex]!;
-      const { track, graceIndex } = chord;
-      if (markWidth(lines) === 0 || graceIndex !== null) continue;
-      const before = last.get(track);
+      const shape = shapes.get(lines) ?? shapeOf(lines);
+      shapes.set(lines, shape);
+      if (shape.right <= shape.left || chord.graceIndex !== null) continue;
+      const before = last.get(chord.track);
       const isChord = before?.chord === chord;
-      if (!isChord || markWidth(lines) > markWidth(before.lines)) last.set(track, { chord, lines });
-      if (before && !isChord) this.add(before.chord, before.lines, chord, lines);
+      if (!isChord || shape.right > before.shape.right) last.set(chord.track, { chord, shape });
+      if (before && !isChord) this.add(before, { chord, shape });
     }
+  }
+
+  /**
+   * Bars in which the marks of three notes or more would climb over one another, by their indices: fewer are no staircase.
+   * Valves alone have nothing shorter.
+   */
+  get narrowBars(): readonly number[] {
+    const climbs = (two: Neighbours) => !two.areValves && this.between(two, 1) < 0;
+    return Array.from(this.neighbours.entries())
+      .filter(([, all]) =>
+        all.some((two, i) => all[i - 1]?.after === two.before && climbs(two) && climbs(all[i - 1]!)),
+      )
+      .map(([measureIndex]) => measureIndex);
   }
 
   /** In the order of each voice. */
@@ -73,23 +88,35 @@ export class MarkRoom {
     return places;
   }
 
-  private add(
-    before: ScoreChord,
-    linesBefore: readonly string[],
-    after: ScoreChord,
-    lines: readonly string[],
-  ): void {
-    const { measureIndex } = after;
-    if (before.measureIndex !== measureIndex) return;
+  private add(before: Marked, after: Marked): void {
+    const { measureIndex } = after.chord;
+    if (before.chord.measureIndex !== measureIndex) return;
     const here = this.neighbours.get(measureIndex) ?? [];
     this.neighbours.set(measureIndex, here);
     here.push({
-      before,
-      after,
-      areValves: isValves(linesBefore) && isValves(lines),
-      touching: markLeft(linesBefore) + markWidth(linesBefore) - markLeft(lines),
+      before: before.chord,
+      after: after.chord,
+      areValves: before.shape.isValves && after.shape.isValves,
+      touching: before.shape.right - after.shape.left,
     });
   }
+}
+
+interface Marked {
+  readonly chord: ScoreChord;
+  readonly shape: Shape;
+}
+
+/** What a mark prints, from the left edge of its note, in staff spaces. */
+interface Shape {
+  readonly left: number;
+  readonly right: number;
+  readonly isValves: boolean;
+}
+
+function shapeOf(lines: readonly string[]): Shape {
+  const left = markLeft(lines);
+  return { left, right: left + markWidth(lines), isValves: isValves(lines) };
 }
 
 /** Where anything in a bar begins, in whatever part, and where the bar ends, in ticks. */

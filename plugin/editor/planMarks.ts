@@ -33,18 +33,24 @@ import type { PartWalk, ScoreChord } from './scoreWalk.ts';
 /** Where a note may be marked: places that are not in scope keep what they have. */
 export type Scope = (note: HostNote) => boolean;
 
+/** The marks of a part. @param narrowBars measure indices of those that have no room for whole ones */
+export type MarksOf = (narrowBars: readonly number[]) => readonly Mark[];
+
 /**
  * What has to change for these marks, and only these, to stand over the notes in scope.
- * @param mayWiden bars whose marks have no room side by side
+ * @param mayWiden bars whose marks have no room side by side; where not, they say less
  * @returns empty when all is as it should be
  */
 export function planMarks(
   host: Host,
   part: ReadPart,
-  marks: readonly Mark[],
+  marksOf: MarksOf,
   scope: Scope,
   mayWiden: boolean,
 ): PlannedPart {
+  const whole = marksOf([]);
+  const narrowBars = mayWiden ? [] : new MarkRoom(host, part, whole).narrowBars;
+  const marks = narrowBars.length > 0 ? marksOf(narrowBars) : whole;
   const wanted = new Map<HostNote, Mark>();
   for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
   const printed = marks.filter(({ lines }) => lines.length > 0);

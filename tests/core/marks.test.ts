@@ -52,6 +52,18 @@ describe('a bar has whole marks where they have room side by side, else the valv
     ]);
   });
 
+  test('a narrow bar has the valves alone, however slow its notes are, unless everything is asked for', () => {
+    const lines = (show: Show) =>
+      marksFor(examine(passageOf('C5+ D4+/3 | C5+ D4+/3')), show, undefined, [1]).map((mark) => mark.lines);
+    expect(lines(SHOW_USUAL)).toEqual([TWO_LINES, ['(E)', 'C♯ 12'], ['2'], ['12']]);
+    expect(lines({ ...SHOW_USUAL, quick: 'full' })).toEqual([
+      TWO_LINES,
+      ['(E)', 'C♯ 12'],
+      TWO_LINES,
+      ['(E)', 'C♯ 12'],
+    ]);
+  });
+
   test('without valves the fingered note stands alone, with neither the mark stays whole', () => {
     const lines = (show: Partial<Show>) =>
       marksFor(examine(passageOf('C5+/0.5 D4+/0.5')), { ...SHOW_USUAL, ...show }).map((mark) => mark.lines);
