@@ -53,15 +53,16 @@ export class MarkRoom {
    * Valves alone have nothing shorter.
    */
   get narrowBars(): readonly number[] {
-    const climbs = (two: Neighbours) => !two.areValves && this.between(two, 1) < 0;
+    const isNarrow = (all: readonly Neighbours[]) => {
+      const climbing = all.filter((two) => !two.areValves && this.between(two, 1) < 0);
+      return climbing.some(({ after }) => climbing.some(({ before }) => before === after));
+    };
     return Array.from(this.neighbours.entries())
-      .filter(([, all]) =>
-        all.some((two, i) => all[i - 1]?.after === two.before && climbs(two) && climbs(all[i - 1]!)),
-      )
+      .filter(([, all]) => isNarrow(all))
       .map(([measureIndex]) => measureIndex);
   }
 
-  /** In the order of each voice. */
+  /** In the order of the notes. */
   neighboursIn(measureIndex: number): readonly Neighbours[] {
     return this.neighbours.get(measureIndex) ?? [];
   }

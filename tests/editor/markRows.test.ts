@@ -78,19 +78,27 @@ inEveryHost('the marks of a page', (host) => {
     for (const row of rows) expect(shareOnTwoRows(row), `${page}: ${row}`).toBeGreaterThanOrEqual(least);
   });
 
-  it('build no staircase where other parts say how wide a bar is', async () => {
-    const bar = ['C5', 'E5', 'A4', 'F5'].map((pitch) => stopped(pitch));
-    const bars = Array.from({ length: 24 }, () => bar);
+  it.each([
+    ['one voice', undefined],
+    ['two voices', ['C4', 'E4', 'B3', 'D4']],
+  ])('build no staircase where other parts say how wide a bar is: %s', async (_, lower) => {
+    const barOf = (pitches: readonly string[]) => pitches.map((pitch) => stopped(pitch));
+    const bars = Array.from({ length: 24 }, () => barOf(['C5', 'E5', 'A4', 'F5']));
+    const second = lower && bars.map(() => barOf(lower));
     const flute = { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] } as const;
     const { staves, texts } = await drawn(
       host,
-      scoreOf([{ bars }, { bars: bars.map(() => [open('C5', 4)]), options: flute }]),
+      scoreOf([
+        { bars, options: second ? { second } : {} },
+        { bars: bars.map(() => [open('C5', 4)]), options: flute },
+      ]),
     );
     const { top } = staves[0]!;
     const feet = texts.filter(({ bottom }) => bottom < top).map(({ bottom }) => top - bottom);
     expect(feet.length).toBeGreaterThan(12);
     // A sign and two marks of two lines each.
     expect(Math.max(...feet)).toBeLessThan(13);
+    expect(staves[1]!.top - staves[0]!.bottom).toBeLessThan(14);
   });
 
   it('are no numbers that could be read as one, in a part by itself and where other parts say how wide a bar is', async () => {
