@@ -21,6 +21,7 @@ describe('faults', () => {
     ['nothing', '', /this is not XML/],
     ['plain text', 'dear horn player', /line 1, column 17: this is not XML .*: export the score as MusicXML/],
     ['text before the declaration', `Octave.cc${GOOD}`, /this is not XML/],
+    ['a picture', '\x89PNG\r\n\x1a\n\0\0\0\rIHDR', /this is not XML .*: export the score as MusicXML/],
     ['a web page', '<html><body/></html>', /<html> is not a MusicXML score: export the music as MusicXML/],
     ['an opus', '<opus/>', /<opus> is not a MusicXML score/],
     ['a file cut short', GOOD.slice(0, -40), /the file is cut short .*: fetch or export it again/],

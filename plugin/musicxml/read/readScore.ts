@@ -93,7 +93,7 @@ class ScoreReader implements Source {
   read(): Score {
     const { parser, partList } = this;
     parser.on('error', ({ message }) => {
-      throw xmlFault(message, this.feed.place());
+      throw xmlFault(message, this.feed.place(), this.text);
     });
     this.entities.lendTo(parser);
     parser.on('doctype', (doctype) => {

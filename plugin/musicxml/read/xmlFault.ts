@@ -13,10 +13,14 @@ const FAULTS: readonly (readonly [RegExp, (words: ScoreWords) => (plain: string)
   [/disallowed character/, (words) => words.disallowedCharacter],
 ];
 
-/** The error for a fault that the XML parser reports as `line:column: message.` */
-export function xmlFault(message: string, { line, column }: TextPlace): ScoreError {
+/**
+ * The error for a fault that the XML parser reports as `line:column: message.`
+ * @param text the whole file's: a picture or a document has faults of any kind, and the first of them explains nothing
+ */
+export function xmlFault(message: string, { line, column }: TextPlace, text: string): ScoreError {
   const plain = message.replace(/^\d+:\d+: /, '').replace(/\.$/, '');
   const known = FAULTS.filter(([pattern]) => pattern.test(plain))[0];
   const say = known ? known[1] : (words: ScoreWords) => words.malformed;
-  return new ScoreError((words) => say(words)(plain), line, column + 1);
+  const isXml = /^\ufeff?\s*</.test(text);
+  return new ScoreError((words) => (isXml ? say(words) : words.notXml)(plain), line, column + 1);
 }
