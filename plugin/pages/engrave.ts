@@ -40,6 +40,8 @@ export interface EngravingLook {
   readonly width: number;
   /** True to break lines where the score says so, false to fill them. */
   readonly keepsBreaks: boolean;
+  /** True to break lines where they are full as well as where the score says so. */
+  readonly fillsLines?: boolean;
   /** True for a list of short pieces: their marks are so short that notes may stand close, and a short last line stays short. */
   readonly isList?: boolean;
 }
@@ -83,13 +85,15 @@ export async function engrave(musicXml: string, look: EngravingLook): Promise<En
   load(toolkit, withSpacesKept(musicXml));
   const mei = toolkit.getMEI({});
   // No other option again: the seed would start anew, and give new elements the ids of old ones.
-  toolkit.setOptions({ breaks: look.keepsBreaks ? 'line' : 'auto' });
+  toolkit.setOptions({ breaks: look.keepsBreaks ? (look.fillsLines ? 'smart' : 'line') : 'auto' });
   load(toolkit, prepared(look.keepsBreaks ? lifted(mei) : levelled(mei)));
   const systems: EngravedSystem[] = [];
   const glyphs = new Map<string, string>();
   let fontFace: string | null = null;
   for (let page = 1; page <= toolkit.getPageCount(); page++) {
     const svg = compactSvg(toolkit.renderToSVG(page), (id) => id.startsWith(PAGE_ID));
+    // Where a break of the score's falls on one of its own, the engraver leaves a line with nothing on it.
+    if (!svg.content.includes('class="measure"')) continue;
     for (const [glyph, outline] of svg.glyphs) glyphs.set(glyph, outline);
     // The font is only needed where a text really uses it.
     if (svg.fontFace && /font-family="Leipzig"/.test(svg.content)) fontFace = svg.fontFace;
@@ -124,6 +128,8 @@ function optionsFor(musicXml: string, look: EngravingLook) {
     adjustPageHeight: true,
     // Lines that the score breaks are all as long; the last line of a text that fills them may be short.
     minLastJustification: look.keepsBreaks && !look.isList ? 0 : 0.8,
+    // The score's breaks stand, however short the line before them.
+    breaksSmartSb: 0,
     header: 'none',
     footer: 'none',
     defaultTopMargin: 1.3,

@@ -18,7 +18,7 @@ export const PAGE_STYLE = `
 }
 * { box-sizing: border-box; }
 html { background: var(--desk); scroll-padding-top: 1rem; }
-body { margin: 0; color: var(--ink); font: 16px/1.5 ${LETTERS}; }
+body { margin: 0; color: var(--ink); font: 16px/1.5 ${LETTERS}; overflow-wrap: break-word; }
 a { color: inherit; text-decoration-thickness: 1px; text-underline-offset: .15em; }
 a:focus-visible, summary:focus-visible, [tabindex]:focus-visible { outline: 3px solid var(--mark-doubt); outline-offset: 2px; border-radius: 2px; }
 .skip { position: absolute; left: -100rem; }

@@ -2,6 +2,7 @@
 
 /** Letters are this wide on average, in ems, italics and bold with them. An upper guess, since fonts differ. */
 const LETTER_EMS = 0.55;
+const SPACE_EMS = 0.3;
 /** Clear of the edge, in units of the drawing. */
 const EDGE = 100;
 
@@ -26,7 +27,10 @@ export function textsInside(content: string, offset: number, width: number): str
 
 function widthOf(inside: string): number {
   let width = 0;
-  for (const [, size, letters] of inside.matchAll(/font-size="(\d+)px"[^>]*>([^<]+)/g))
-    width += LETTER_EMS * Number(size) * letters!.replace(/&[^;]*;/g, '.').length;
+  for (const [, size, text] of inside.matchAll(/font-size="(\d+)px"[^>]*>([^<]+)/g)) {
+    const letters = text!.replace(/&[^;]*;/g, '.');
+    const printed = letters.replace(/\s/g, '').length;
+    width += Number(size) * (LETTER_EMS * printed + SPACE_EMS * (letters.length - printed));
+  }
   return width;
 }

@@ -17,7 +17,7 @@ export const STAND_STYLE = `
 .fields { display: flex; flex-wrap: wrap; gap: .75rem 1.5rem; align-items: end; }
 .fields label, .field { display: flex; flex-direction: column; gap: .15rem; font-size: .9rem; min-width: 0; max-width: 100%; }
 .fields label.button { flex-direction: row; align-items: center; align-self: end; } .fields fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; border: 0; border-top: 1px solid var(--rule); padding: .35rem 0 0; margin: 0; min-width: 0; }
-.fields fieldset label { flex-direction: row; align-items: baseline; gap: .35rem; }
+.fields [role=alert]:empty { position: absolute; } .fields fieldset label { flex-direction: row; align-items: baseline; gap: .35rem; }
 .fields legend { font-size: .85rem; color: var(--faint); padding: 0 .5rem 0 0; }
 select, input[type=number], button, .button { font: inherit; color: inherit; background: var(--desk); border: 1px solid var(--faint); border-radius: 3px; padding: .4rem .6rem; min-height: 2.5rem; max-width: 100%; }
 button, .button { cursor: pointer; display: inline-flex; align-items: center; } button:hover, .button:hover { border-color: var(--ink); } button:disabled { color: var(--faint); cursor: default; }
@@ -26,7 +26,7 @@ select:focus-visible, input:focus-visible, button:focus-visible, .button:focus-w
 .button input[type=file] { position: absolute; width: 1px; height: 1px; opacity: 0; }
 .stepper { display: flex; gap: .25rem; } .buttons { margin: .75rem 0; display: flex; flex-wrap: wrap; gap: .5rem; max-width: none; } .choose { display: flex; flex-wrap: wrap; align-items: center; gap: .5rem; max-width: none; margin-bottom: 1rem; }
 input[type=radio], input[type=checkbox] { width: .9rem; height: .9rem; } input[type=range] { display: block; width: calc(100% - min(9.375rem, 34%) - 1.75rem); height: 2.5rem; margin: 0 0 0 .375rem; accent-color: var(--mark-no); cursor: grab; }
-.ladder-frame { max-width: 62rem; } .ladder { display: block; max-width: 100%; }
+.ladder-frame { max-width: 62rem; } .ladder { display: block; max-width: 100%; height: auto; }
 .ladder text { fill: var(--ink); font-family: inherit; font-size: 15px; } .ladder .end { fill: var(--faint); font-style: italic; }
 .ladder .rails { stroke: var(--pencil); stroke-width: 3; fill: none; } .ladder .step { stroke: var(--pencil); stroke-width: 3; }
 .ladder .other text { fill: var(--faint); } .ladder .lead { stroke: var(--rule); }
@@ -37,7 +37,8 @@ input[type=radio], input[type=checkbox] { width: .9rem; height: .9rem; } input[t
 .legend { display: flex; flex-wrap: wrap; gap: .2rem 2rem; max-width: none; font-size: .95rem; } .legend .pulled { border-left: 6px solid var(--mark-no); padding-left: .5rem; } .legend .below { border-left: 6px solid var(--mark-doubt); padding-left: .5rem; }
 .note-sheet h2 .verdict { font-size: 1rem; color: var(--faint); } .note-sheet h2 .impossible { color: var(--no); } .note-sheet h2 .risky { color: var(--doubt); }
 .ways { border: 0; border-top: 1px solid var(--rule); margin: 1.5rem 0 0; padding: .5rem 0 0; min-width: 0; } .ways label { display: block; padding: .3rem 0; } .ways legend { font-size: 1.15rem; padding-right: .75rem; }
-.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; } .page svg.music:has(.tempo) .mNum { display: none; }
+.paper.page { padding: 1.5rem 4%; max-width: 62rem; } .page h2 { border: 0; text-align: center; margin: 0; } .page p { text-align: center; max-width: none; margin: .1rem 0; font-size: .9rem; } .page .quiet { color: #5f5b54; } .page svg.music { margin-top: .6rem; } .page svg.music text { white-space: pre; } .page svg.music:has(.tempo) .mNum { display: none; } .page h3 { font-weight: normal; line-height: 1.35; margin: 1.25rem .3rem 0; }
+@media screen and (max-width: 48rem) { .paper.page { padding: 1rem .2rem; } .page > p { padding: 0 .3rem; } }
 @media screen and (max-width: 36rem) { #stand { padding: 0 .5rem; } #stand main { padding: .75rem .75rem 1.5rem; } .ledge { margin: 0 -4px; } .part-sheet .on-narrow { display: block; } }
 .steps { position: sticky; top: 0; z-index: 1; display: flex; align-items: center; gap: .5rem; padding: .4rem 0; background: var(--sheet); border-bottom: 1px solid var(--rule); } .steps span { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; } .steps button { min-width: 2.75rem; min-height: 2.75rem; justify-content: center; font-size: 1.25rem; }
 .part-sheet .system, .part-sheet .remark, .part-sheet [id] { scroll-margin-top: 3.75rem; } @media screen and (min-width: 60rem) { .part-sheet .system > .paper { top: 3.75rem; } }

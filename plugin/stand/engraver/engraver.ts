@@ -5,7 +5,9 @@ import type { Answer, Order, SharedOutlines } from './orders.ts';
 
 let started: Promise<Worker> | null = null;
 let tickets = 0;
-const waiting = new Map<number, (answer: Answer) => void>();
+/** Orders that nobody called off, the first first, and who takes their answers. */
+const waiting = new Map<number, { readonly wanted: Wanted; readonly take: (answer: Answer) => void }>();
+let isBusy = false;
 
 /** An order before it has its ticket. */
 type Wanted = Order extends infer O ? (O extends Order ? Omit<O, 'ticket'> : never) : never;
@@ -18,11 +20,18 @@ type Wanted = Order extends infer O ? (O extends Order ? Omit<O, 'ticket'> : nev
 export function order(wanted: Wanted, take: (answer: Answer) => void): () => void {
   tickets += 1;
   const ticket = tickets;
-  waiting.set(ticket, take);
-  void startEngraver().then((worker) => {
-    if (waiting.has(ticket)) worker.postMessage({ ...wanted, ticket });
-  });
+  waiting.set(ticket, { wanted, take });
+  void startEngraver().then(handOut);
   return () => waiting.delete(ticket);
+}
+
+/** Orders go out one by one, so that one that is called off while others are at work costs nothing. */
+function handOut(worker: Worker): void {
+  const [first] = waiting;
+  if (isBusy || !first) return;
+  const [ticket, { wanted }] = first;
+  isBusy = true;
+  worker.postMessage({ ...wanted, ticket });
 }
 
 /** Starts the engraver, once; early, so that it is ready when music comes. */
@@ -30,7 +39,12 @@ export function startEngraver(): Promise<Worker> {
   started ??= unpackedWorker().then((worker) => {
     worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
       if ('glyphs' in data) keepOutlines(data);
-      waiting.get(data.ticket)?.(data);
+      waiting.get(data.ticket)?.take(data);
+      if (data.kind === 'part') return;
+      // Any other answer is an order's last.
+      waiting.delete(data.ticket);
+      isBusy = false;
+      handOut(worker);
     });
     return worker;
   });

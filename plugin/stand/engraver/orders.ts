@@ -8,6 +8,8 @@ export interface ComposedPage {
   readonly title: string;
   /** Below the title. */
   readonly lines: readonly string[];
+  /** What each exercise trains. */
+  readonly trains: readonly string[];
   /** MusicXML. */
   readonly text: string;
 }
@@ -21,6 +23,8 @@ export type Order =
       readonly text: string;
       /** In tenths of a millimetre at full size. */
       readonly width: number;
+      /** True to end lines where the width does, and to leave out what stands over the exercises but their tempo. */
+      readonly isNarrow: boolean;
     }
   | {
       /** Composed here, since it takes seconds. */
@@ -41,7 +45,8 @@ export type Order =
       readonly settings: Settings;
       readonly show: Show;
       readonly reader: PlainReader;
-      readonly screen: Screen;
+      /** All parts for the first screen, then all for the next. */
+      readonly screens: readonly Screen[];
     };
 
 /** One system as a drawing; lengths are those of its viewBox. */
@@ -49,6 +54,8 @@ export interface SystemPicture {
   readonly width: number;
   readonly height: number;
   readonly content: string;
+  /** True where an exercise begins. */
+  readonly isFirst: boolean;
 }
 
 /** The outlines and the font that drawings of an answer need of the page. */
@@ -68,6 +75,7 @@ export type Answer =
       readonly kind: 'part';
       readonly ticket: number;
       readonly part: number;
+      readonly screen: Screen;
       readonly html: string;
     } & SharedOutlines)
   | { readonly kind: 'course'; readonly ticket: number; readonly pages: readonly ComposedPage[] }

@@ -7,6 +7,7 @@ import {
   marksFor,
   readerOf,
 } from '../../../core/index.ts';
+import { narrowText } from '../../etude/narrowText.ts';
 import { sheetText } from '../../etude/sheetText.ts';
 import { treeText } from '../../etude/treeText.ts';
 import { inKey } from '../../musicxml/read/keyed.ts';
@@ -33,11 +34,13 @@ async function obey(order: Order): Promise<void> {
   }
 }
 
-async function engraveSheet({ ticket, text, width }: Extract<Order, { kind: 'sheet' }>): Promise<void> {
-  const engraving = await engrave(text, { width, keepsBreaks: true });
-  const systems = engraving.systems.map(
-    ({ width, height, content }): SystemPicture => ({ width, height, content }),
-  );
+async function engraveSheet(order: Extract<Order, { kind: 'sheet' }>): Promise<void> {
+  const { ticket, text, width, isNarrow } = order;
+  const look = { width, keepsBreaks: true, fillsLines: isNarrow };
+  const engraving = await engrave(isNarrow ? narrowText(text) : text, look);
+  const systems = engraving.systems.map(({ width, height, content }): SystemPicture => {
+    return { width, height, content, isFirst: content.includes('class="tempo"') };
+  });
   tell({ kind: 'systems', ticket, systems, ...shared(engraving) });
 }
 
@@ -50,6 +53,7 @@ function composePages({ ticket, request, reader, copy }: Extract<Order, { kind: 
   const pages = result.sheets.map((sheet) => ({
     title: sheet.title,
     lines: sheet.lines,
+    trains: sheet.trains,
     text: sheetText(sheet, request.player, copy, treeText),
   }));
   tell({ kind: 'course', ticket, pages });
@@ -57,7 +61,7 @@ function composePages({ ticket, request, reader, copy }: Extract<Order, { kind: 
 
 /** A part with its remarks, as the report has it; one part of a score after another. */
 async function engravePart(order: Extract<Order, { kind: 'part' }>): Promise<void> {
-  const { ticket, text, partIds, key, settings, show, screen } = order;
+  const { ticket, text, partIds, key, settings, show, screens } = order;
   const reader = readerOf(order.reader.language, order.reader.noteNaming);
   const score = readScore(text, { parts: partIds });
   const examinations = score.horns.map(({ passage }) => examine(inKey(passage, key), settings));
@@ -66,15 +70,18 @@ async function engravePart(order: Extract<Order, { kind: 'part' }>): Promise<voi
     marks: marksFor(examinations[i]!, show, reader),
   }));
   const marked = readScore(writeMarks(score, marks), { parts: partIds });
-  let numbered = 0;
-  for (let part = 0; part < examinations.length; part++) {
-    const examination = examinations[part]!;
-    if (isWorthShowing(examination)) {
-      const music = { marked, horn: marked.horns[part]!, examination, part, numbered, isWhole: true, reader };
-      const { content, engraving } = await partMusic(music, screen);
-      tell({ kind: 'part', ticket, part, html: content.text, ...shared(engraving) });
+  for (const screen of screens) {
+    let numbered = 0;
+    for (let part = 0; part < examinations.length; part++) {
+      const examination = examinations[part]!;
+      if (isWorthShowing(examination)) {
+        const horn = marked.horns[part]!;
+        const music = { marked, horn, examination, part, numbered, isWhole: true, reader };
+        const { content, engraving } = await partMusic(music, screen);
+        tell({ kind: 'part', ticket, part, screen, html: content.text, ...shared(engraving) });
+      }
+      numbered += examination.findings.length;
     }
-    numbered += examination.findings.length;
   }
   tell({ kind: 'done', ticket });
 }

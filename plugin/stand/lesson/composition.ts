@@ -30,9 +30,9 @@ export const composed = computed<Composed | null>(() => {
   if (kind.value === 'course') return weekOfCourse();
   const made = sheetMade(kind.value);
   if (!made.ok) return made;
-  const { title, lines } = made.sheet;
+  const { title, lines, trains } = made.sheet;
   const text = sheetText(made.sheet, settings.value, copy.value, treeText);
-  return { ok: true, page: { title, lines, text } };
+  return { ok: true, page: { title, lines, trains, text } };
 });
 
 type Made = { readonly ok: true; readonly sheet: Sheet } | { readonly ok: false; readonly reason: string };

@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 /** "A lesson": a page of exercises or one étude, composed while its wishes change, to print or to take home. */
-import { computed, effect, type Signal, signal } from '@preact/signals';
+import type { Signal } from '@preact/signals';
 import {
   ETUDE_KINDS,
   type EtudeKind,
@@ -15,10 +15,9 @@ import {
   SLOWEST_TEMPO,
 } from '../../../core/index.ts';
 import { reader, words } from '../choices.ts';
-import { order } from '../engraver/engraver.ts';
-import type { SystemPicture } from '../engraver/orders.ts';
 import { download, HornChoice, NumberField } from '../fields.tsx';
 import { composed, taken } from './composition.ts';
+import { LessonPage } from './lessonPage.tsx';
 import {
   copy,
   drawSeed,
@@ -36,20 +35,7 @@ import {
   weeks,
 } from './wishes.ts';
 
-/** In tenths of a millimetre: a little more than an A4 sheet, since this engraver sets marks wider than the editor does. */
-const SHEET_WIDTH = 2200;
 const NAMED_FROM = parsePitch('C4');
-
-const systems = signal<readonly SystemPicture[]>([]);
-
-const text = computed(() => (isWanted.value && composed.value?.ok ? composed.value.page.text : ''));
-effect(() => {
-  systems.value = [];
-  if (text.value === '') return;
-  return order({ kind: 'sheet', text: text.value, width: SHEET_WIDTH }, (answer) => {
-    systems.value = answer.kind === 'systems' ? answer.systems : [];
-  });
-});
 
 export function LessonSheet() {
   isWanted.value = true;
@@ -78,34 +64,7 @@ export function LessonSheet() {
         </button>
       </p>
       {made?.ok ? (
-        <section
-          class="paper page"
-          aria-labelledby="sheet-title"
-          style={{
-            '--systems': systems.value.length,
-            '--height': systems.value.reduce((sum, { width, height }) => sum + height / width, 0),
-          }}
-        >
-          <h2 id="sheet-title">{made.page.title}</h2>
-          {made.page.lines.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-          {systems.value.length === 0 && (
-            <p class="quiet" role="status">
-              {say.engraving}
-            </p>
-          )}
-          {systems.value.map(({ width, height, content }, i) => (
-            <svg
-              key={content.slice(0, 40) + String(i)}
-              class="music"
-              role="img"
-              aria-label={`${made.page.title}, ${i + 1}`}
-              viewBox={`0 0 ${width} ${height}`}
-              dangerouslySetInnerHTML={{ __html: content }}
-            />
-          ))}
-        </section>
+        <LessonPage page={made.page} />
       ) : (
         <p class={made ? 'box alarm' : 'quiet'} role={made ? 'alert' : 'status'}>
           {made?.reason ?? say.composing}

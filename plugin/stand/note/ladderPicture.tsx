@@ -63,7 +63,7 @@ export function LadderPicture({
         role="img"
         aria-label={`${say.ladder}. ${description}`}
         viewBox={`0 0 ${width} ${HEIGHT}`}
-        style={{ width: `${width / UNITS_A_REM}rem`, height: `${HEIGHT / UNITS_A_REM}rem` }}
+        style={{ width: `${width / UNITS_A_REM}rem` }}
       >
         <line class="wanted" x1={LEFT} x2={rail} y1={y(wantedCents)} y2={y(wantedCents)} />
         <path

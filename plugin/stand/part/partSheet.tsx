@@ -5,10 +5,12 @@ import { plainReader, reportWords } from '../../../core/index.ts';
 import low from '../../batch/demo/low-water.musicxml';
 import { entryList } from '../../pages/findingEntries.ts';
 import { fingeringTable } from '../../pages/fingeringTable.ts';
+import type { Screen } from '../../pages/partMusic.ts';
 import { verdictBox } from '../../pages/verdictBox.ts';
 import { reader, settings, words } from '../choices.ts';
 import { order } from '../engraver/engraver.ts';
 import { download } from '../fields.tsx';
+import { isNarrow } from '../screen.ts';
 import { FindingSteps } from './findingSteps.tsx';
 import { chosenFile, chosenPart, examinations, key, obstacle, opened, show, written } from './openedPart.ts';
 import { PartChoices } from './partChoices.tsx';
@@ -17,13 +19,15 @@ import { shelve, shelved } from './shelf.ts';
 /** Rest after the last change before music is engraved anew, in milliseconds. */
 const REST = 120;
 
-/** The engraved music, by the part's place in the score. */
-const music = signal<ReadonlyMap<number, string>>(new Map());
+/** The screens in the order in which a part is engraved for them: a narrow one does not show what it prints. */
+const SCREENS = { narrow: ['narrow', 'wide'], wide: ['wide'] } as const satisfies Record<
+  string,
+  readonly Screen[]
+>;
+
+/** The engraved music, by the part's place in the score and the screen it is for. */
+const music = signal<ReadonlyMap<string, string>>(new Map());
 const progress = signal<'idle' | 'engraving' | 'failed'>('idle');
-const isNarrow = signal(matchMedia('(max-width: 36rem)').matches);
-matchMedia('(max-width: 36rem)').addEventListener('change', ({ matches }) => {
-  isNarrow.value = matches;
-});
 
 void shelved().then((file) => {
   chosenFile.value ??= file;
@@ -44,18 +48,18 @@ effect(() => {
     settings: settings.value,
     show: show.value,
     reader: plainReader(reader.value),
-    screen: isNarrow.value ? 'narrow' : 'wide',
+    screens: SCREENS[isNarrow.value ? 'narrow' : 'wide'],
   } as const;
   progress.value = 'engraving';
   let callOff = () => {};
-  const fresh = new Map<number, string>();
+  const fresh = new Map<string, string>();
   const timer = setTimeout(
     () => {
       callOff = order(wanted, (answer) => {
         if (answer.kind === 'fault') progress.value = 'failed';
         if (answer.kind === 'done') progress.value = 'idle';
         if (answer.kind !== 'part') return;
-        fresh.set(answer.part, answer.html);
+        fresh.set(answer.part + answer.screen, answer.html);
         music.value = new Map(fresh);
       });
     },
@@ -160,15 +164,24 @@ function Proof() {
             {examination.passage.name}: {report.findings}
           </h2>
           <div {...inside(entryList(examination, part, false, reader.value).text)} />
-          {music.value.has(part) && (
-            <>
-              <h3 class="over-music">{report.page.music}</h3>
-              <div class="music" {...inside(music.value.get(part)!)} />
-            </>
-          )}
+          <Music part={part} />
           <h2>{report.page.fingeringsOf(examination.passage.name)}</h2>
           <div {...inside(fingeringTable(examination, part, reader.value).text)} />
         </section>
+      ))}
+    </>
+  );
+}
+
+/** A part's music for every screen that it was engraved for: the look of the pages shows one. */
+function Music({ part }: { part: number }) {
+  const engraved = SCREENS.narrow.filter((screen) => music.value.has(part + screen));
+  if (engraved.length === 0) return null;
+  return (
+    <>
+      <h3 class="over-music">{reportWords(reader.value).page.music}</h3>
+      {engraved.map((screen) => (
+        <div key={screen} class="music" {...inside(music.value.get(part + screen)!)} />
       ))}
     </>
   );
