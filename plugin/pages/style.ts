@@ -30,7 +30,7 @@ h2 { font-size: 1.35rem; font-weight: normal; margin: 2.5rem 0 .5rem; border-bot
 h3, h4 { font-size: 1rem; margin: 0; } h4 { font-size: inherit; }
 p { margin: .4rem 0; max-width: 42rem; }
 .quiet { color: var(--faint); }
-nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; padding: 0; margin: .75rem 0 0; }
+nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; padding: 0; margin: .75rem 0 0; } nav li { min-width: 0; }
 .no { color: var(--no); } .doubt { color: var(--doubt); }
 .sign { display: inline-block; min-width: 1.1em; font-weight: bold; }
 

@@ -37,6 +37,10 @@ const PAGES: readonly (readonly [name: string, make: () => Promise<string>])[] =
   ['the demo’s report', () => reportOf(demo, 'en')],
   ['the demo’s whole report, in German', () => reportOf(demo, 'de', true)],
   ['the report of a long part', () => reportOf(generatePart(400), 'en')],
+  [
+    'the report of a part with a long name',
+    () => reportOf(demo.replaceAll('Horn in F', `Horn in F ${'obligato'.repeat(20)}`), 'en'),
+  ],
   ...['double', 'single-bflat', 'natural-f'].flatMap((id) => [
     [`the wall chart of ${id}`, () => chartPage(player(id))] as const,
     [`the bends of ${id}, in German`, () => slidePage(player(id), readerOf('de'))] as const,
