@@ -20,7 +20,7 @@ export const STAND_STYLE = `
 .fields [role=alert]:empty { position: absolute; } .fields fieldset label { flex-direction: row; align-items: baseline; gap: .35rem; }
 .fields legend { font-size: .85rem; color: var(--faint); padding: 0 .5rem 0 0; }
 select, input[type=number], button, .button { font: inherit; color: inherit; background: var(--desk); border: 1px solid var(--faint); border-radius: 3px; padding: .4rem .6rem; min-height: 2.5rem; max-width: 100%; }
-button, .button { cursor: pointer; display: inline-flex; align-items: center; } button:hover, .button:hover { border-color: var(--ink); } button:disabled { color: var(--faint); cursor: default; }
+button, .button { cursor: pointer; display: inline-flex; align-items: center; } button:hover, .button:hover { border-color: var(--ink); } button:is(:disabled, [aria-disabled=true]) { color: var(--faint); border-color: var(--rule); cursor: default; }
 button[aria-pressed=true] { background: var(--ink); color: var(--sheet); }
 select:focus-visible, input:focus-visible, button:focus-visible, .button:focus-within { outline: 3px solid var(--mark-doubt); outline-offset: 2px; }
 .button input[type=file] { position: absolute; width: 1px; height: 1px; opacity: 0; }

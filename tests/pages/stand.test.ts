@@ -191,6 +191,13 @@ describeInBrowser('the stand', () => {
         expect(y).toBeGreaterThan(0);
         expect(y + height).toBeLessThanOrEqual(900);
       }
+      await next!.focus();
+      for (let number = 2; number <= findings; number++) await page.keyboard.press('Enter');
+      await page.locator('.steps', { hasText: `${findings} of ${findings} · Bar ` }).waitFor();
+      expect(await next!.isDisabled()).toBe(true);
+      await page.keyboard.press('Shift+Tab');
+      await page.keyboard.press('Enter');
+      await page.locator('.steps', { hasText: `${findings - 1} of ${findings} · Bar ` }).waitFor();
       const before = await page.locator('#verdict').textContent();
       await page.locator('.horn').selectOption('single-bflat');
       expect(await page.locator('#verdict').textContent()).not.toBe(before);

@@ -33,14 +33,18 @@ export function FindingSteps({ ending }: { ending: '' | 'n' }) {
   );
 }
 
+/** At an end it does nothing, but keeps the keyboard's focus: a button that is disabled would throw it off the page. */
 function Step({ label, sign, to, ending }: { label: string; sign: string; to: number; ending: string }) {
+  const isEnd = to < 1 || to > count.value;
   return (
     <button
       type="button"
       aria-label={label}
       title={label}
-      disabled={to < 1 || to > count.value}
-      onClick={() => show(to, ending)}
+      aria-disabled={isEnd}
+      onClick={() => {
+        if (!isEnd) show(to, ending);
+      }}
     >
       {sign}
     </button>
