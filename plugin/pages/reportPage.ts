@@ -13,7 +13,7 @@ import {
 } from '../../core/index.ts';
 import { readScore } from '../musicxml/read/readScore.ts';
 import type { HornPart, Score } from '../musicxml/read/score.ts';
-import { scoreTitle } from '../musicxml/read/scoreTitle.ts';
+import { scoreHeading } from '../musicxml/read/scoreTitle.ts';
 import { writeMarks } from '../musicxml/write/writeMarks.ts';
 import type { Engraving } from './engrave.ts';
 import { entryList } from './findingEntries.ts';
@@ -65,10 +65,7 @@ export async function reportPage(source: ReportSource): Promise<string> {
     );
     numbered += examination.findings.length;
   }
-  const [first, ...others] = score.horns;
-  const title = scoreTitle(score);
-  const part = others.length === 0 ? first!.name : null;
-  const heading = [title, part].filter((piece) => piece !== null).join(', ') || first!.name;
+  const heading = scoreHeading(score) || score.horns[0]!.name;
   const { horn } = examinations[0]!.settings;
   return pageText({
     title: words.stoppedNotesIn(heading),

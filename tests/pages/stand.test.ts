@@ -169,6 +169,7 @@ describeInBrowser('the stand', () => {
         document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
       }, DEMO.toString('utf8'));
       await page.locator('.music .ring').first().waitFor();
+      await page.getByRole('heading', { name: 'Low Water at the Lock, Horn in F', exact: true }).waitFor();
       expect(await page.locator('.music svg.music').count()).toBeGreaterThan(2);
       const [previous, next] = ['Previous finding', 'Next finding'].map((name) =>
         page.getByRole('button', { name }),

@@ -44,3 +44,12 @@ export function scoreTitle({
   if (work && movement && work !== movement) return `${work}: ${movement}`;
   return work ?? movement ?? read.get('credit-words') ?? null;
 }
+
+/**
+ * A score's title, and its horn's name where it has but one.
+ * @param untitled stands for a title that is missing
+ */
+export function scoreHeading(score: Score, untitled: string | null = null): string {
+  const part = score.horns.length === 1 ? score.horns[0]!.name : null;
+  return [scoreTitle(score) ?? untitled, part].filter((piece) => piece !== null).join(', ');
+}

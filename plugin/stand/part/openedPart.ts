@@ -17,6 +17,7 @@ import { openScoreFile, type ScoreFile } from '../../musicxml/bytes/scoreFile.ts
 import { inKey, isWithoutKey } from '../../musicxml/read/keyed.ts';
 import { readScore } from '../../musicxml/read/readScore.ts';
 import type { Score } from '../../musicxml/read/score.ts';
+import { scoreHeading } from '../../musicxml/read/scoreTitle.ts';
 import { clearMarks } from '../../musicxml/write/writeMarks.ts';
 import { reader, settings, words } from '../choices.ts';
 import { remembered } from '../remembered.ts';
@@ -64,6 +65,11 @@ export const opened = computed<Opened | null>(() => {
     return { ok: false, fault: words.value.notRead(name, reason.replace(/\.$/, '')) };
   }
 });
+
+/** What the part on the stand is called; a file without a title goes by its own name. */
+export const heading = computed<string | null>(() =>
+  opened.value?.ok ? scoreHeading(opened.value.score, opened.value.name) : null,
+);
 
 /** What stands in the way of examining a score that was read, in one sentence; null when nothing does. */
 export const obstacle = computed<string | null>(() => {

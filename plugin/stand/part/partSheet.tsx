@@ -12,7 +12,17 @@ import { order } from '../engraver/engraver.ts';
 import { download } from '../fields.tsx';
 import { isNarrow } from '../screen.ts';
 import { FindingSteps } from './findingSteps.tsx';
-import { chosenFile, chosenPart, examinations, key, obstacle, opened, show, written } from './openedPart.ts';
+import {
+  chosenFile,
+  chosenPart,
+  examinations,
+  heading,
+  key,
+  obstacle,
+  opened,
+  show,
+  written,
+} from './openedPart.ts';
 import { PartChoices } from './partChoices.tsx';
 import { shelve, shelved } from './shelf.ts';
 
@@ -121,6 +131,7 @@ export function PartSheet() {
           </button>
         )}
       </p>
+      {heading.value !== null && <h2>{heading.value}</h2>}
       <div role="alert">{obstacle.value !== null && <p class="box alarm">{obstacle.value}</p>}</div>
       {opened.value?.ok && <PartChoices />}
       {examinations.value.length > 0 && <Proof />}
