@@ -54,13 +54,18 @@ export function copyBar(
 }
 
 function copyOf(root: HostRoot, { chords, rests, texts }: BarWalk): BarWalk {
+  return { chords: chords.map((chord) => copyOfChord(root, chord)), rests, texts: copiesOf(texts) };
+}
+
+/** Copies of texts, without our marks. */
+export function copiesOf(texts: readonly ScoreText[]): readonly ScoreText[] {
   const words: ScoreText[] = [];
   for (const { measureIndex, tick, track, element } of texts) {
     const { type, text, tempo } = element;
     if (isOurMark(plainText(text))) continue;
     words.push({ measureIndex, tick, track, element: { type, text, tempo } as HostText });
   }
-  return { chords: chords.map((chord) => copyOfChord(root, chord)), rests, texts: words };
+  return words;
 }
 
 function copyOfChord(root: HostRoot, chord: ScoreChord): ScoreChord {

@@ -1,10 +1,19 @@
 /**
  * A part as the panel read it last, with the bars around the selection as they are now. Annotating a few notes takes them
- * from there: most of its time went into reading the rest of the part once more.
+ * from there: most of its time went into reading the rest of the part once more. Of what is further off only words and
+ * tempos bear on them, which are compared up to there.
  */
 import type { HandSign } from '../../core/index.ts';
-import { type BarCopy, copyBar } from './barCopy.ts';
-import { type Host, type HostPart, type HostScore, isAtLeast, listOf } from './hostApi.ts';
+import { type BarCopy, copiesOf, copyBar } from './barCopy.ts';
+import {
+  type Host,
+  type HostMeasure,
+  type HostPart,
+  type HostRoot,
+  type HostScore,
+  isAtLeast,
+  listOf,
+} from './hostApi.ts';
 import type { ListedPart } from './listedPart.ts';
 import { userColoured } from './ownMarks.ts';
 import { type PartEvidence, placeKey } from './partEvidence.ts';
@@ -12,7 +21,16 @@ import { tickOf } from './place.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
 import type { ChordNote, ReadPart } from './readPart.ts';
 import { isReadAsText } from './readPassages.ts';
-import { type BarWalk, measureOf, type PartWalk, type ScoreMeasure, walkBar, walkFrom } from './scoreWalk.ts';
+import {
+  type BarWalk,
+  measureOf,
+  type PartWalk,
+  type ScoreMeasure,
+  type ScoreText,
+  textsOf,
+  walkBar,
+  walkFrom,
+} from './scoreWalk.ts';
 
 /** What the panel knows of a part. */
 export interface KnownPart {
@@ -72,12 +90,26 @@ function walkAround({ root }: Host, score: HostScore, { part, bars, index }: Kno
       walked.push(walkBar(root, measure, i, part));
     } else {
       if (measure.firstSegment?.tick !== before.measure.tick) return null;
+      // A word holds from where it stands to the next one, however far.
+      if (i < first && !hasWords(root, measure, before.parts[index]!.texts, i, part)) return null;
       measures.push(before.measure);
       walked.push(before.parts[index]!);
     }
     measure = measure.nextMeasure;
   }
   return measure ? null : walkFrom(part, measures, walked);
+}
+
+/** True where the words of a bar are these. */
+function hasWords(
+  root: HostRoot,
+  measure: HostMeasure,
+  words: readonly ScoreText[],
+  measureIndex: number,
+  part: HostPart,
+): boolean {
+  const now = copiesOf(textsOf(root, measure, measureIndex, part));
+  return (now.length === 0 && words.length === 0) || JSON.stringify(now) === JSON.stringify(words);
 }
 
 /** The bars from which to which the selection in a part reaches, and those close to it, by their places in the score. */

@@ -8,6 +8,7 @@ import {
   type HostPart,
   type HostRoot,
   type HostScore,
+  type HostSegment,
   type HostText,
   listOf,
 } from './hostApi.ts';
@@ -107,20 +108,12 @@ export function walkBar(root: HostRoot, measure: HostMeasure, measureIndex: numb
   const chords: ScoreChord[] = [];
   const rests: ScoreRest[] = [];
   const texts: ScoreText[] = [];
-  const { CHORD, REST, TEMPO_TEXT } = root.Element;
+  const { CHORD, REST } = root.Element;
   const { startTrack, endTrack } = part;
   const voices: ScoreChord[][] = [];
   for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
     const tick = segment.tick;
-    for (const annotation of listOf(segment.annotations)) {
-      const { track } = annotation;
-      const isHere = track >= startTrack && track < endTrack;
-      // A tempo stands in the top staff and holds for all.
-      if (!isHere && annotation.type !== TEMPO_TEXT) continue;
-      // Dynamics, diagrams and the like are annotations too, and have no text.
-      if (typeof (annotation as HostText).text !== 'string') continue;
-      texts.push({ measureIndex, tick, track, element: annotation as HostText });
-    }
+    texts.push(...textsAt(root, segment, measureIndex, part));
     for (let track = startTrack; track < endTrack; track++) {
       const element = segment.elementAt(track);
       if (!element) continue;
@@ -136,6 +129,42 @@ export function walkBar(root: HostRoot, measure: HostMeasure, measureIndex: numb
   for (const voice of voices) if (voice) chords.push(...voice);
   return { chords, rests, texts };
 }
+
+/** The texts of one measure of one part, as they stand. */
+export function textsOf(
+  root: HostRoot,
+  measure: HostMeasure,
+  measureIndex: number,
+  part: HostPart,
+): readonly ScoreText[] {
+  const texts: ScoreText[] = [];
+  for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
+    texts.push(...textsAt(root, segment, measureIndex, part));
+  return texts;
+}
+
+function textsAt(
+  { Element }: HostRoot,
+  segment: HostSegment,
+  measureIndex: number,
+  { startTrack, endTrack }: HostPart,
+): readonly ScoreText[] {
+  const { annotations } = segment;
+  if (annotations.length === 0) return NO_TEXTS;
+  const texts: ScoreText[] = [];
+  for (const annotation of listOf(annotations)) {
+    const { track } = annotation;
+    const isHere = track >= startTrack && track < endTrack;
+    // A tempo stands in the top staff and holds for all.
+    if (!isHere && annotation.type !== Element.TEMPO_TEXT) continue;
+    // Dynamics, diagrams and the like are annotations too, and have no text.
+    if (typeof (annotation as HostText).text !== 'string') continue;
+    texts.push({ measureIndex, tick: segment.tick, track, element: annotation as HostText });
+  }
+  return texts;
+}
+
+const NO_TEXTS: readonly ScoreText[] = [];
 
 /** Where a measure begins and ends. */
 export function measureOf(measure: HostMeasure): ScoreMeasure {

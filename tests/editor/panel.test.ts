@@ -40,6 +40,29 @@ inEveryHost('the panel', (host) => {
     expect(f!.answer!.lines).toContain('Sure nearby: A3.');
   });
 
+  it('annotates selected notes by the words that stand there now, however far before and however short ago', async () => {
+    const bars = Array.from({ length: 24 }, (_, bar) => [
+      { ...open('C5', 2), ...(bar === 0 ? { words: 'gestopft' } : {}) },
+      open('E5', 2),
+    ]);
+    const run = await host.run(hornScore(bars), [
+      {
+        do: 'panel',
+        acts: [
+          select(40, 4),
+          { looks: 6 },
+          { press: 'annotate' },
+          { looks: 6 },
+          { unseen: 'take a word away' },
+          { press: 'annotate' },
+        ],
+      },
+    ]);
+    const moments = run.results[0] as PanelMoment[];
+    expect(moments[2]!.sentence).toBe('Annotated in the selection. 4 stopped notes: 4 sure.');
+    expect(moments[5]!.sentence).toBe('No stopped horn note is selected: nothing was changed.');
+  });
+
   it('tells repeats once, steps through each of them and back, and begins where the writer is', async () => {
     const [down, again, third, slide, back, cursor, start] = await after([
       { press: 'step', what: 1 },

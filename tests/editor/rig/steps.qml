@@ -176,6 +176,12 @@ MuseScore {
         curScore.endCmd()
     }
 
+    function firstWord() {
+        for (var measure = curScore.firstMeasure; ; measure = measure.nextMeasure)
+            for (var segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
+                if (segment.annotations.length > 0) return segment.annotations[0]
+    }
+
     // The first thing of the score, which is no note.
     function selectClef() {
         if (isVersion4) curScore.selection.select(curScore.firstMeasure.firstSegment.elementAt(0))
@@ -195,6 +201,7 @@ MuseScore {
         "tie two notes": function () { selectNote(1); cmd("tie"); selectNote(0) },
         "slur two notes": function () { takes.select({ from: 0, length: 2 }); cmd("add-slur"); cmd("escape"); selectNote(3) },
         "take a sign away": function () { removed(nthChord(0).articulations[0]) },
+        "take a word away": function () { removed(firstWord()) },
         "take a glissando away": function () { removed(nthChord(3).notes[0].spannerForward[0]) },
         "undo": function () { cmd("undo") },
         // The editor selects what it takes back: where a writer moves on at once, no look sees a difference.
@@ -289,6 +296,8 @@ MuseScore {
                     for (var i = 0; i < 8 && panel.view().sentence === said; i++) { pass(300); panel.tick() }
                 }
                 else if (act.select) { pass(700); takes.select(act.select); panel.tick() }
+                else if (act.unseen) edits[act.unseen]()
+                else if (act.looks) for (var look = 0; look < act.looks; look++) { pass(300); panel.tick() }
                 else if (act.fix) panel.repair(panel.view().chosen.repairs.indexOf(act.fix))
                 else panel[act.press](act.what)
                 read(panel)

@@ -77,7 +77,11 @@ export type PanelAct =
   /** Presses the button of the chosen finding that says so. */
   | { readonly fix: string }
   | { readonly select: { readonly from: number; readonly length: number } }
-  | { readonly cmd: string };
+  | { readonly cmd: string }
+  /** The panel looks so many times, while nobody does anything. */
+  | { readonly looks: number }
+  /** An edit by its name in `steps.qml` that the panel has not seen yet when the next act comes. */
+  | { readonly unseen: string };
 
 /** What the panel shows after an act, in short. */
 export interface PanelMoment {
