@@ -24,11 +24,16 @@ const LEAST = 1.6;
 /** What a quarter has in version 4. */
 const QUARTER_4 = 3.6;
 const SMALL_SIZE = 0.7;
+/** A score of one system is stretched to the width of the page, unless it fills hardly any of it: on paper of the usual size. */
+const SYSTEM = 70;
+const LEAST_STRETCHED = 15;
+const MOST_BARS_IN_SYSTEM = 8;
 
 export class MarkRoom {
   private readonly host: Host;
   private readonly measures: readonly ScoreMeasure[];
   private readonly neighbours = new Map<number, Neighbours[]>();
+  private stretch: number | null = null;
   private readonly places = new Map<number, readonly number[]>();
 
   constructor(host: Host, { walk, chordNotes }: ReadPart, marks: readonly Mark[]) {
@@ -54,12 +59,23 @@ export class MarkRoom {
    */
   get narrowBars(): readonly number[] {
     const isNarrow = (all: readonly Neighbours[]) => {
-      const climbing = all.filter((two) => !two.areValves && this.between(two, 1) < 0);
+      const climbing = all.filter((two) => !two.areValves && this.between(two, this.stretched) < 0);
       return climbing.some(({ after }) => climbing.some(({ before }) => before === after));
     };
     return Array.from(this.neighbours.entries())
       .filter(([, all]) => isNarrow(all))
       .map(([measureIndex]) => measureIndex);
+  }
+
+  /** How many times as wide as in a long score all bars are: 1, except where there is one system. */
+  get stretched(): number {
+    const { measures } = this;
+    if (this.stretch === null) {
+      const isShort = measures.length <= MOST_BARS_IN_SYSTEM;
+      const room = isShort ? sum(measures.map((_, i) => sum(this.roomsIn(i, 1)))) : SYSTEM;
+      this.stretch = room < LEAST_STRETCHED ? 1 : Math.max(1, SYSTEM / room);
+    }
+    return this.stretch;
   }
 
   /** In the order of the notes. */
@@ -72,15 +88,16 @@ export class MarkRoom {
    * @param widened how many times as wide as the editor makes it their bar is
    */
   between({ before, after, touching }: Neighbours, widened: number): number {
-    const { host } = this;
     const ticks = this.placesIn(before.measureIndex);
-    const is4 = isAtLeast(host, 4, 0);
-    const rooms = is4 ? rooms4(ticks) : rooms3(ticks, widened);
-    const room = rooms
-      .slice(ticks.indexOf(before.tick), ticks.indexOf(after.tick))
-      .reduce((sum, one) => sum + one, 0);
-    if (!is4) return room - touching;
-    return room * widened * (after.element.small === true ? SMALL_SIZE : 1) - touching;
+    const rooms = this.roomsIn(before.measureIndex, widened);
+    const room = sum(rooms.slice(ticks.indexOf(before.tick), ticks.indexOf(after.tick)));
+    const isSmaller = isAtLeast(this.host, 4, 0) && after.element.small === true;
+    return room * (isSmaller ? SMALL_SIZE : 1) - touching;
+  }
+
+  private roomsIn(measureIndex: number, widened: number): readonly number[] {
+    const ticks = this.placesIn(measureIndex);
+    return isAtLeast(this.host, 4, 0) ? rooms4(ticks, widened) : rooms3(ticks, widened);
   }
 
   private placesIn(measureIndex: number): readonly number[] {
@@ -131,8 +148,10 @@ function placesIn({ element, endTick }: ScoreMeasure): readonly number[] {
 }
 
 /** Version 4 gives a note by its length, whatever else is in the bar. */
-function rooms4(ticks: readonly number[]): readonly number[] {
-  return lengthsOf(ticks).map((length) => Math.max(LEAST, QUARTER_4 * Math.sqrt(length / TICKS_PER_QUARTER)));
+function rooms4(ticks: readonly number[], widened: number): readonly number[] {
+  return lengthsOf(ticks).map(
+    (length) => widened * Math.max(LEAST, QUARTER_4 * Math.sqrt(length / TICKS_PER_QUARTER)),
+  );
 }
 
 /** Version 3 gives a bar by the number of its places, and shares that out by their lengths, though none gets less than the least. */
@@ -141,13 +160,17 @@ function rooms3(ticks: readonly number[], widened: number): readonly number[] {
   const shortest = Math.min(...lengths);
   const shares = lengths.map((length) => 1 + DOUBLED_3 * Math.log2(length / shortest));
   let room = PLACE_3 * widened * lengths.length;
-  let sum = shares.reduce((before, share) => before + share, 0);
+  let all = sum(shares);
   for (const share of shares.slice().sort((a, b) => a - b)) {
-    if ((share * room) / sum >= LEAST) break;
+    if ((share * room) / all >= LEAST) break;
     room -= LEAST;
-    sum -= share;
+    all -= share;
   }
-  return shares.map((share) => Math.max(LEAST, (share * room) / sum));
+  return shares.map((share) => Math.max(LEAST, (share * room) / all));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((before, value) => before + value, 0);
 }
 
 function lengthsOf(ticks: readonly number[]): readonly number[] {

@@ -18,7 +18,7 @@ export function stepsFor(room: MarkRoom, widthOf: WidthOf): (chord: ScoreChord) 
     if (known) return known.has(chord);
     const raised = new Set<ScoreChord>();
     byMeasure.set(measureIndex, raised);
-    const widened = timesAsWide(widthOf(measureIndex));
+    const widened = timesAsWide(widthOf(measureIndex)) * room.stretched;
     for (const two of room.neighboursIn(measureIndex))
       if (two.areValves && !raised.has(two.before) && room.between(two, widened) < APART)
         raised.add(two.after);

@@ -101,6 +101,13 @@ inEveryHost('the marks of a page', (host) => {
     expect(staves[1]!.top - staves[0]!.bottom).toBeLessThan(14);
   });
 
+  it('are whole in a score of one system, which the page leaves room', async () => {
+    const bars = Array.from({ length: 4 }, () => ['C5', 'E5', 'A4', 'F5'].map((pitch) => stopped(pitch)));
+    const { texts } = await drawn(host, scoreOf([{ bars }, { bars: bars.map(() => [rest(4)]) }]));
+    expect(texts).toHaveLength(2 * 4 * 4);
+    expect(texts.filter((text, i) => texts.slice(i + 1).some((other) => overlap(text, other)))).toEqual([]);
+  });
+
   it('are no numbers that could be read as one, in a part by itself and where other parts say how wide a bar is', async () => {
     const barOf = (pitches: readonly string[]) => [
       rest(),
