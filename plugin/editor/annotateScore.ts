@@ -4,7 +4,6 @@ import {
   capital,
   countNotes,
   countText,
-  type Examination,
   examine,
   isHandState,
   keptColourText,
@@ -13,44 +12,43 @@ import {
   type Reader,
   totalOf,
 } from '../../core/index.ts';
+import { BarRooms } from './barRooms.ts';
 import { setBars } from './barWidths.ts';
 import { type Choice, keepWithScore, settingsOf } from './choice.ts';
 import { faultText } from './editorFault.ts';
 import { hornParts } from './hornParts.ts';
-import type { Host, HostNote, HostPart, HostScore } from './hostApi.ts';
+import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
-import { type KnownPart, partAsKnown } from './knownPart.ts';
+import { type ExaminedPart, type KnownPart, partAsKnown, partAsListed } from './knownPart.ts';
 import type { MarkSpot } from './lastAction.ts';
 import type { NoteAddress } from './noteAddress.ts';
-import { BLACK, holdsOurs } from './ownMarks.ts';
-import { planClearing, planMarks } from './planMarks.ts';
+import { holdsOurs, isColoured } from './ownMarks.ts';
+import { passageFromScore } from './passageFromScore.ts';
+import { planClearing, planMarks, type Scope } from './planMarks.ts';
 import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
-import type { ReadPart } from './readPart.ts';
-import { type ReadOptions, readPassages } from './readPassages.ts';
-import { walkPart } from './scoreWalk.ts';
+import { type ReadOptions, readParts } from './readParts.ts';
+import { walkParts } from './scoreWalk.ts';
 import { isInSelection, selectedNotes } from './selection.ts';
 import { inOneStep } from './undoStep.ts';
 import { carryOut } from './writeMarks.ts';
 
-/** A horn part of the score, read and examined. */
-export interface ExaminedPart {
-  readonly part: ReadPart;
-  readonly examination: Examination;
-}
-
-/** Reads and examines the horn parts of the score. */
+/** Reads and examines the horn parts of the score. @param listed what a panel has found in them, which holds where they are the same */
 export function examineScore(
   host: Host,
   score: HostScore,
   choice: Choice,
+  listed: Known = () => null,
   options: ReadOptions = {},
 ): readonly ExaminedPart[] {
   const settings = settingsOf(choice);
-  return readPassages(host, score, options).map((part) => ({
-    part,
-    examination: examine(part.passage, settings),
-  }));
+  return readParts(host, score, options).map(({ walk, evidence }) => {
+    const known = listed(walk.part);
+    const asListed = known && partAsListed(host, walk, evidence, known);
+    if (asListed) return asListed;
+    const part = passageFromScore(host, walk, evidence);
+    return { part, examination: examine(part.passage, settings) };
+  });
 }
 
 /** Told the first place that is about to change, just before. */
@@ -74,7 +72,9 @@ export function annotate(
     if (!score.firstMeasure) return words.emptyScore;
     if (hornParts(score).length === 0) return words.noHorn;
     const selected = selectedNotes(host, score, shown);
-    const parts = selected ? examineSelected(host, score, choice, known) : examineScore(host, score, choice);
+    const parts = selected
+      ? examineSelected(host, score, choice, known)
+      : examineScore(host, score, choice, known);
     const scope = selected ?? (() => true);
     const counts = countNotes(
       parts.map(({ examination }) => examination),
@@ -83,6 +83,7 @@ export function annotate(
     if (totalOf(counts.stopped) === 0) return selected ? words.noStoppedSelected : words.noStopped;
     // The width of a bar that others share is not the horn's.
     const mayWiden = choice.widerBars && score.parts.length === 1;
+    const rooms = new BarRooms(host);
     const plans = parts.map(({ part, examination }) =>
       planMarks(
         host,
@@ -90,6 +91,7 @@ export function annotate(
         (narrowBars) => marksFor(examination, choice.show, reader, narrowBars),
         scope,
         mayWiden,
+        rooms,
       ),
     );
     const changed = plans.some(({ places }) => places.length > 0);
@@ -118,8 +120,8 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
     const isWanted = scope === null ? () => true : isInSelection(score);
     const plans = keepingInputPlace(host, score, () =>
       horns.filter(isWanted).map((part) => {
-        const walk = walkPart(host.root, score, part, holdsOurs(host, score, part));
-        return planClearing(host, walk, scope ?? (() => true));
+        const [walk] = walkParts(host.root, score, [part], holdsOurs(host, score, part));
+        return planClearing(host, walk!, scope ?? (() => true));
       }),
     );
     const count = plans.reduce((sum, { places }) => sum + places.length, 0);
@@ -144,11 +146,10 @@ function examineSelected(
     .filter(isWanted)
     .map((hornPart): ExaminedPart | null => {
       const before = known(hornPart);
-      const part = before && partAsKnown(host, score, before);
-      return part && { part, examination: before.listed!.examination };
+      return before && partAsKnown(host, score, before);
     });
   if (examined.every((part) => part !== null)) return examined;
-  return examineScore(host, score, choice, {
+  return examineScore(host, score, choice, known, {
     isWanted,
     // What the selection itself tells is not asked elsewhere.
     known: (part) => {
@@ -182,13 +183,13 @@ function plainly(host: Host, reader: Reader, work: (score: HostScore) => string)
 }
 
 /** Stopped notes whose verdict would have coloured them, had their user not. */
-function keptColours(host: Host, parts: readonly ExaminedPart[], scope: (note: HostNote) => boolean): number {
+function keptColours(host: Host, parts: readonly ExaminedPart[], scope: Scope): number {
   let kept = 0;
   for (const { part, examination } of parts) {
     examination.notes.forEach(({ note, reading, verdict }, i) => {
-      const hostNote = part.chordNotes[i]!.note;
-      if (!note.userColour || verdict === 'sure' || !isHandState(reading.state) || !scope(hostNote)) return;
-      if (!host.engine.colorEqual(hostNote.color, BLACK)) kept += 1;
+      const scoreNote = part.chordNotes[i]!.note;
+      if (!note.userColour || verdict === 'sure' || !isHandState(reading.state) || !scope(scoreNote)) return;
+      if (isColoured(host, scoreNote)) kept += 1;
     });
   }
   return kept;

@@ -1,8 +1,8 @@
 /** Looks at the bars of the horn parts in small strides, the ones at the writer's place first, and keeps what it saw. */
-import { type BarCopy, copyBar } from './barCopy.ts';
+import { type BarCopy, copyBar, isSameCopy } from './barCopy.ts';
 import { hornParts } from './hornParts.ts';
 import type { Host, HostElement, HostMeasure, HostPart, HostScore } from './hostApi.ts';
-import { type PartWalk, walkFrom } from './scoreWalk.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** How many bars from the selection on are looked at every time. */
 const BARS_AT_WORK = 3;
@@ -94,14 +94,14 @@ export class BarWatch {
     this.shape = '';
   }
 
-  /** A part as it was last seen, with copies in the places of the host's objects. */
+  /** A part as it was last seen. */
   walkOf(index: number): PartWalk {
     const { bars } = this;
-    return walkFrom(
-      this.parts[index]!,
-      bars.map(({ measure }) => measure),
-      bars.map(({ parts }) => parts[index]!),
-    );
+    return {
+      part: this.parts[index]!,
+      measures: bars.map(({ measure }) => measure),
+      bars: bars.map(({ parts }) => parts[index]!),
+    };
   }
 
   private takeShape(score: HostScore): boolean {
@@ -119,8 +119,8 @@ export class BarWatch {
     const bar = copyBar(this.host.root, measure, index, this.parts);
     const before = this.bars[index];
     this.bars[index] = bar;
-    bar.texts.forEach((text, part) => {
-      if (before?.texts[part] !== text) changed.add(part);
+    bar.parts.forEach((_, part) => {
+      if (!before || !isSameCopy(before, bar, part)) changed.add(part);
     });
   }
 

@@ -6,7 +6,7 @@
 import { markSetting } from '../../core/index.ts';
 import { type Host, type HostMeasure, isAtLeast } from './hostApi.ts';
 import type { MarkRoom } from './markRoom.ts';
-import { type MarkedPlace, plainText } from './ownMarks.ts';
+import type { MarkedPlace } from './ownMarks.ts';
 import type { PlannedBar, PlannedPlace } from './plannedPlace.ts';
 import type { PartWalk } from './scoreWalk.ts';
 import type { UndoStep } from './undoStep.ts';
@@ -77,7 +77,8 @@ export function barsToSet(
     if (claim === 0 && claims.length === 0) return;
     const measure = walk.measures[measureIndex]!.element;
     const stretch = timesAsWide(claim);
-    if (isOurs(measure, claims) && !isNear(measure.userStretch!, stretch)) bars.push({ measure, stretch });
+    if (measure && isOurs(measure, claims) && !isNear(measure.userStretch!, stretch))
+      bars.push({ measure, stretch });
   });
   return bars;
 }
@@ -90,7 +91,8 @@ export function setBars(bars: readonly PlannedBar[], step: UndoStep): void {
   }
 }
 
-function isOurs({ userStretch }: HostMeasure, claims: readonly number[]): boolean {
+function isOurs(measure: HostMeasure | null, claims: readonly number[]): boolean {
+  const userStretch = measure?.userStretch;
   if (typeof userStretch !== 'number') return false;
   return isNear(userStretch, 1) || claims.some((claim) => isNear(userStretch, timesAsWide(claim)));
 }
@@ -111,5 +113,5 @@ function claimsByMeasure(places: readonly MarkedPlace[]): ReadonlyMap<number, re
 }
 
 function claimsOf({ marks }: MarkedPlace): readonly number[] {
-  return marks.map(({ element }) => markSetting(plainText(element.text)).widens);
+  return marks.map(({ text }) => markSetting(text).widens);
 }

@@ -1,14 +1,15 @@
 /** Fingerings that the user wrote at notes: the player's own choice. Marks of ours that came in with a file are none. */
 import { isOurMark } from '../../core/index.ts';
 import { type HostNote, type HostRoot, type HostText, listOf } from './hostApi.ts';
-import { plainText } from './ownMarks.ts';
+import { plainText } from './plainValues.ts';
 
 /** The user's fingerings at a note. */
-export function fingeringsAt({ Element }: HostRoot, { elements }: HostNote): HostText[] {
+export function fingeringsAt(root: HostRoot, { elements }: HostNote): HostText[] {
   if (!elements || elements.length === 0) return [];
+  const { FINGERING } = root.Element;
   return listOf(elements).filter(
     ({ type, text, visible }) =>
-      type === Element.FINGERING && visible && !isOurMark(plainText(text)) && plainText(text).trim() !== '',
+      type === FINGERING && visible && !isOurMark(plainText(text)) && plainText(text).trim() !== '',
   );
 }
 

@@ -1,6 +1,6 @@
 /** The hand's signs as the host knows them: articulations, told by their glyphs. */
 import type { HandSign } from '../../core/index.ts';
-import type { HostArticulation, HostRoot } from './hostApi.ts';
+import type { HostArticulation, HostList, HostRoot } from './hostApi.ts';
 
 /** A glyph's name, which stays, and the number it has before 3.5, where versions name none. */
 interface Glyph {
@@ -22,6 +22,19 @@ export function signOf(root: HostRoot, { symbol }: HostArticulation): HandSign |
   // Without names the host wraps its numbers.
   const printed = root.SymId ? symbol : Number(symbol);
   return GLYPHS.filter((glyph) => symbolOf(root, glyph) === printed)[0]?.sign ?? null;
+}
+
+/** The hand's signs among the articulations of a chord. */
+export function handSignsIn(
+  root: HostRoot,
+  articulations: HostList<HostArticulation>,
+): { readonly sign: HandSign; readonly isBelow: boolean }[] {
+  const signs: { sign: HandSign; isBelow: boolean }[] = [];
+  for (let i = 0; i < articulations.length; i++) {
+    const sign = signOf(root, articulations[i]!);
+    if (sign) signs.push({ sign, isBelow: articulations[i]!.articulationAnchor === ANCHOR_BELOW });
+  }
+  return signs;
 }
 
 /** The sign of a glyph, by its name; `null` for a glyph that is none for the hand. */

@@ -120,6 +120,8 @@ export interface HostSpanner extends HostElement {
 export interface HostSegment extends HostElement {
   readonly tick: number;
   readonly annotations: HostList<HostElement>;
+  /** Compare with `HostRoot.Segment`. */
+  readonly segmentType?: unknown;
   readonly nextInMeasure: HostSegment | null;
   elementAt(track: number): HostElement | null;
 }
@@ -199,6 +201,8 @@ export interface HostRoot {
   readonly mscoreVersion: number;
   readonly Element: Enumeration;
   readonly Placement: Enumeration;
+  /** Seen in 3.2.3 and 4.6.5. */
+  readonly Segment?: Enumeration;
   /** From 3.5. */
   readonly Cursor?: Enumeration;
   readonly SymId?: Enumeration;

@@ -1,36 +1,29 @@
 /**
- * A part as the panel read it last, with the bars around the selection as they are now. Annotating a few notes takes them
- * from there: most of its time went into reading the rest of the part once more. Of what is further off only words and
- * tempos bear on them, which are compared up to there.
+ * A part as the panel read it last. Where it is as it was then, annotating takes from there what was found in it; for a
+ * few notes it looks again at the bars around them alone, since most of its time went into reading the rest once more. Of
+ * what is further off only words and tempos bear on them, which are compared up to there.
  */
-import type { HandSign } from '../../core/index.ts';
-import { type BarCopy, copiesOf, copyBar } from './barCopy.ts';
-import {
-  type Host,
-  type HostMeasure,
-  type HostPart,
-  type HostRoot,
-  type HostScore,
-  isAtLeast,
-  listOf,
-} from './hostApi.ts';
+import type { Examination, HandSign } from '../../core/index.ts';
+import type { BarCopy } from './barCopy.ts';
+import { textsIn, walkBars } from './barWalk.ts';
+import { type Host, type HostPart, type HostScore, isAtLeast, listOf } from './hostApi.ts';
 import type { ListedPart } from './listedPart.ts';
 import { userColoured } from './ownMarks.ts';
-import { type PartEvidence, placeKey } from './partEvidence.ts';
+import { isSameEvidence, type PartEvidence } from './partEvidence.ts';
 import { tickOf } from './place.ts';
+import { PlaceMap } from './placeMap.ts';
 import { withSelectedSigns } from './rangeEvidence.ts';
 import type { ChordNote, ReadPart } from './readPart.ts';
-import { isReadAsText } from './readPassages.ts';
+import { isReadAsText } from './readParts.ts';
 import {
   type BarWalk,
-  measureOf,
-  type PartWalk,
+  hasSameWords,
+  isSameBar,
+  isSameMeasure,
+  type ScoreChord,
   type ScoreMeasure,
-  type ScoreText,
-  textsOf,
-  walkBar,
-  walkFrom,
-} from './scoreWalk.ts';
+} from './scoreBar.ts';
+import { measureOf, type PartWalk } from './scoreWalk.ts';
 
 /** What the panel knows of a part. */
 export interface KnownPart {
@@ -47,20 +40,47 @@ export interface KnownPart {
 const BARS_AROUND = 8;
 
 /**
+ * A part that was read again, with the passage and what the panel found in it.
+ * @returns `null` where the music is not as the panel knows it
+ */
+export function partAsListed(
+  host: Host,
+  walk: PartWalk,
+  evidence: PartEvidence,
+  { bars, index, listed, evidence: before }: KnownPart,
+): ExaminedPart | null {
+  const isAsKnown = (bar: BarWalk, i: number) =>
+    isSameMeasure(walk.measures[i]!, bars[i]!.measure) && isSameBar(bar, bars[i]!.parts[index]!);
+  if (!listed || !isSameEvidence(before, evidence)) return null;
+  if (walk.bars.length !== bars.length || !walk.bars.every(isAsKnown)) return null;
+  return listedIn(host, walk, listed);
+}
+
+/**
  * The part with the host's own notes in the bars around the selection and with copies, which nothing may be done to, in
  * all others.
  * @returns `null` where these bars are not as they were, or where the panel cannot know
  */
-export function partAsKnown(host: Host, score: HostScore, known: KnownPart): ReadPart | null {
+export function partAsKnown(host: Host, score: HostScore, known: KnownPart): ExaminedPart | null {
   const { part, evidence, listed } = known;
   if (!listed || !knowsSigns(host, score, part, evidence)) return null;
   const walk = walkAround(host, score, known);
-  if (!walk) return null;
+  return walk && listedIn(host, walk, listed);
+}
+
+/** A horn part of the score, read and examined. */
+export interface ExaminedPart {
+  readonly part: ReadPart;
+  readonly examination: Examination;
+}
+
+function listedIn(host: Host, walk: PartWalk, listed: ListedPart): ExaminedPart | null {
   const chordNotes = notesAgain(walk, listed);
   // What colour a note has is not among what is copied.
   const isColoured = userColoured(host, walk);
   if (!chordNotes || chordNotes.some(({ note }) => isColoured(note))) return null;
-  return { passage: listed.passage, walk, chordNotes };
+  const { passage, examination } = listed;
+  return { part: { passage, walk, chordNotes }, examination };
 }
 
 /** True where the selected signs are those that are known: from 4.6 on the bars tell them, before 3.5 the selection. */
@@ -85,31 +105,22 @@ function walkAround({ root }: Host, score: HostScore, { part, bars, index }: Kno
     const before = bars[i]!;
     if (!measure) return null;
     if (i >= first && i <= last) {
-      if (copyBar(root, measure, i, [part]).texts[0] !== before.texts[index]) return null;
-      measures.push(measureOf(measure));
-      walked.push(walkBar(root, measure, i, part));
+      const now = measureOf(measure, 'change');
+      const bar = walkBars(root, measure, i, [part], 'change')[0]!;
+      if (!isSameMeasure(now, before.measure) || !isSameBar(bar, before.parts[index]!)) return null;
+      measures.push(now);
+      walked.push(bar);
     } else {
       if (measure.firstSegment?.tick !== before.measure.tick) return null;
+      const { texts } = before.parts[index]!;
       // A word holds from where it stands to the next one, however far.
-      if (i < first && !hasWords(root, measure, before.parts[index]!.texts, i, part)) return null;
+      if (i < first && !hasSameWords(textsIn(root, measure, i, part), texts)) return null;
       measures.push(before.measure);
       walked.push(before.parts[index]!);
     }
     measure = measure.nextMeasure;
   }
-  return measure ? null : walkFrom(part, measures, walked);
-}
-
-/** True where the words of a bar are these. */
-function hasWords(
-  root: HostRoot,
-  measure: HostMeasure,
-  words: readonly ScoreText[],
-  measureIndex: number,
-  part: HostPart,
-): boolean {
-  const now = copiesOf(textsOf(root, measure, measureIndex, part));
-  return (now.length === 0 && words.length === 0) || JSON.stringify(now) === JSON.stringify(words);
+  return measure ? null : { part, measures, bars: walked };
 }
 
 /** The bars from which to which the selection in a part reaches, and those close to it, by their places in the score. */
@@ -133,13 +144,12 @@ function barsAround(
 
 /** The notes of the passage, where they stand now. */
 function notesAgain(walk: PartWalk, { addresses }: ListedPart): readonly ChordNote[] | null {
-  const chords = new Map(
-    walk.chords.map((chord) => [placeKey(chord.tick, chord.track, chord.graceIndex), chord]),
-  );
+  const chords = new PlaceMap<ScoreChord>();
+  for (const bar of walk.bars) for (const chord of bar.chords) chords.set(chord, chord);
   const found: ChordNote[] = [];
-  for (const { tick, track, graceIndex, rank } of addresses) {
-    const chord = chords.get(placeKey(tick, track, graceIndex));
-    const note = chord?.notes[rank];
+  for (const address of addresses) {
+    const chord = chords.get(address);
+    const note = chord?.notes[address.rank];
     if (!note) return null;
     found.push({ chord, note });
   }

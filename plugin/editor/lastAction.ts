@@ -8,8 +8,8 @@ import {
   type HostText,
   listOf,
 } from './hostApi.ts';
-import { plainText } from './ownMarks.ts';
 import { VOICES } from './place.ts';
+import { plainText } from './plainValues.ts';
 
 /** One thing done, with what the score was before it and what it has been since. */
 export class LastAction {

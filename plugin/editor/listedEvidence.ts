@@ -2,7 +2,7 @@
 import type { BarWatch } from './barWatch.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import { type Host, type HostScore, isAtLeast, listOf } from './hostApi.ts';
-import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
+import { isSameEvidence, NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 
 /** How often the lines are listed for as long as somebody may be working: an undo need not move the selection. */
@@ -62,7 +62,7 @@ export class ListedEvidence implements EvidenceSource {
     const evidence = evidenceOf(this.host, score, part);
     this.took = Date.now() - start;
     this.known[index] = evidence;
-    return before && asText(before) === asText(evidence) ? null : index;
+    return before && isSameEvidence(before, evidence) ? null : index;
   }
 
   /** Where they were asked for, where the selection moved since they were listed, and where it is time again. */
@@ -82,8 +82,4 @@ function canBorrowSelection({ root }: Host, { selection }: HostScore, isAsked: b
   if (!selection || selection.isRange) return true;
   const { NOTE, REST } = root.Element;
   return listOf(selection.elements).every(({ type }) => type === NOTE || (isAsked && type === REST));
-}
-
-function asText({ signs, glissandi, slurs, octaveLines }: PartEvidence): string {
-  return JSON.stringify([Array.from(signs.entries()), Array.from(glissandi), slurs, octaveLines]);
 }

@@ -12,7 +12,7 @@ import { ListedEvidence } from './listedEvidence.ts';
 import type { ListedPart } from './listedPart.ts';
 import { addressOf, type NoteAddress } from './noteAddress.ts';
 import { passageInPieces } from './passageFromScore.ts';
-import { isReadAsText } from './readPassages.ts';
+import { isReadAsText } from './readParts.ts';
 import { WriterWatch } from './writerWatch.ts';
 import { WrittenEvidence } from './writtenEvidence.ts';
 

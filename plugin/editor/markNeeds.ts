@@ -1,9 +1,10 @@
 /** How far from the staff a mark has to stand to be clear of its note, stem, beam and sign: what the editor does not tell before it is too late. */
 import { isLowerVoice } from '../../core/index.ts';
-import { ANCHOR_BELOW, signOf } from './handSigns.ts';
-import { type Host, isAtLeast, listOf, TICKS_PER_QUARTER } from './hostApi.ts';
+import { type Host, isAtLeast, TICKS_PER_QUARTER } from './hostApi.ts';
 import { VOICES, voiceOf } from './place.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import { type Place, PlaceMap } from './placeMap.ts';
+import type { ScoreChord } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** From the staff to the foot of the line of a chord's mark that is nearest to it, in staff spaces. */
 export type NeedOf = (chord: ScoreChord) => number;
@@ -37,46 +38,39 @@ interface Reach {
 /** What the chords of a part need. */
 export function needsIn(host: Host, walk: PartWalk): NeedOf {
   const sign = isAtLeast(host, 4, 0) ? SIGN_4 : SIGN_3;
-  const voices = new Set<string>();
-  for (const { measureIndex, track } of walk.rests) voices.add(`${measureIndex}/${track}`);
-  const beams = new Map<string, Reach>();
-  for (const chord of walk.chords) {
-    voices.add(`${chord.measureIndex}/${chord.track}`);
-    const key = beamKey(walk, chord);
-    const reach = reachOf(chord);
-    const beam = beams.get(key);
-    if (!beam) beams.set(key, reach);
-    else {
-      beam.top = Math.min(beam.top, reach.top);
-      beam.bottom = Math.max(beam.bottom, reach.bottom);
+  const voices = new VoicesInBars(walk);
+  const beams = new PlaceMap<Reach>();
+  for (const { chords, rests } of walk.bars) {
+    for (const rest of rests) voices.add(rest);
+    for (const chord of chords) {
+      voices.add(chord);
+      const place = beamPlace(walk, chord);
+      const reach = reachOf(chord);
+      const beam = beams.get(place);
+      if (!beam) beams.set(place, reach);
+      else {
+        beam.top = Math.min(beam.top, reach.top);
+        beam.bottom = Math.max(beam.bottom, reach.bottom);
+      }
     }
   }
   return (chord) => {
-    const { track, measureIndex, element } = chord;
+    const { track, duration, isSignBelow } = chord;
     const isBelow = isLowerVoice(voiceOf(track));
-    const others = [0, 1, 2, 3].filter((voice) =>
-      voices.has(`${measureIndex}/${track - (track % VOICES) + voice}`),
-    );
-    const beam = beams.get(beamKey(walk, chord))!;
-    const isStemUp = others.length > 1 ? !isBelow : beam.top + beam.bottom > 2 * MIDDLE_LINE;
-    const hasStem = isStemUp !== isBelow && element.duration.ticks < WHOLE;
+    const beam = beams.get(beamPlace(walk, chord))!;
+    const isStemUp = voices.hasOthers(chord) ? !isBelow : beam.top + beam.bottom > 2 * MIDDLE_LINE;
+    const hasStem = isStemUp !== isBelow && duration < WHOLE;
     const { top, bottom } = hasStem ? beam : reachOf(chord);
     const beyond =
       (isBelow ? (bottom - BOTTOM_LINE) / 2 : -top / 2) +
       (hasStem ? stemOf(chord, isBelow ? bottom - MIDDLE_LINE : MIDDLE_LINE - top) : HEAD);
-    return Math.max(0, beyond) + (isBelow ? LINE_BELOW + (hasSignBelow(host, chord) ? SIGN_BELOW : 0) : sign);
+    return Math.max(0, beyond) + (isBelow ? LINE_BELOW + (isSignBelow ? SIGN_BELOW : 0) : sign);
   };
 }
 
-function hasSignBelow(host: Host, { element }: ScoreChord): boolean {
-  return listOf(element.articulations).some(
-    (sign) => signOf(host.root, sign) !== null && sign.articulationAnchor === ANCHOR_BELOW,
-  );
-}
-
 /** How long a stem is. @param beyond how many steps its note is off the middle line, on the side that the stem leads to */
-function stemOf({ element }: ScoreChord, beyond: number): number {
-  if (element.duration.ticks < TICKS_PER_QUARTER) return STEM;
+function stemOf({ duration }: ScoreChord, beyond: number): number {
+  if (duration < TICKS_PER_QUARTER) return STEM;
   return Math.max(SHORTEST_STEM, STEM - SHORTER * Math.max(0, beyond));
 }
 
@@ -86,14 +80,38 @@ function reachOf({ notes, others }: ScoreChord): Reach {
 }
 
 /** The same for chords that are likely to share a beam: notes shorter than a quarter, in one beat. */
-function beamKey(
+function beamPlace(
   { measures }: PartWalk,
-  { measureIndex, tick, track, graceIndex, element }: ScoreChord,
-): string {
-  const { tick: start, element: measure } = measures[measureIndex]!;
-  const { numerator, denominator } = measure.timesigActual;
+  { measureIndex, tick, track, graceIndex, duration }: ScoreChord,
+): Place {
+  if (graceIndex !== null || duration >= TICKS_PER_QUARTER) return { tick, track, graceIndex };
+  const { tick: start, numerator, denominator } = measures[measureIndex]!;
   const beat = denominator === 8 && numerator % 3 === 0 ? DOTTED_QUARTER : TICKS_PER_QUARTER;
-  const isAlone = graceIndex !== null || element.duration.ticks >= TICKS_PER_QUARTER;
-  const place = isAlone ? `${tick}/${graceIndex}` : `${measureIndex}:${Math.floor((tick - start) / beat)}`;
-  return `${track}/${place}`;
+  return { tick: start + beat * Math.floor((tick - start) / beat), track, graceIndex: ON_BEAM };
+}
+
+/** No chord has so many graces. */
+const ON_BEAM = 60;
+
+/** Which voices are written in each bar of each staff of a part. */
+class VoicesInBars {
+  private readonly firstTrack: number;
+  /** By measure, a bit for each track. */
+  private readonly bars: number[] = [];
+
+  constructor({ part, measures }: PartWalk) {
+    this.firstTrack = part.startTrack;
+    for (let bar = 0; bar < measures.length; bar++) this.bars.push(0);
+  }
+
+  add({ measureIndex, track }: { readonly measureIndex: number; readonly track: number }): void {
+    this.bars[measureIndex]! |= 1 << (track - this.firstTrack);
+  }
+
+  /** True where the staff of a chord has another voice in its bar. */
+  hasOthers({ measureIndex, track }: ScoreChord): boolean {
+    const index = track - this.firstTrack;
+    const staff = ((1 << VOICES) - 1) << (index - (index % VOICES));
+    return (this.bars[measureIndex]! & staff & ~(1 << index)) !== 0;
+  }
 }

@@ -8,7 +8,8 @@ import { needsIn } from './markNeeds.ts';
 import { markLeft, markWidth } from './markWidth.ts';
 import type { MarkedPlace } from './ownMarks.ts';
 import { VOICES, voiceOf } from './place.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import type { ScoreChord } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** Where the first line of a mark begins: in staff spaces from its note, and down from the staff's edge that it stands at. */
 export interface MarkOffset {

@@ -4,7 +4,7 @@
  */
 import { timesAsWide, type WidthOf } from './barWidths.ts';
 import type { MarkRoom } from './markRoom.ts';
-import type { ScoreChord } from './scoreWalk.ts';
+import type { ScoreChord } from './scoreBar.ts';
 
 /** Valves nearer to one another than this, in staff spaces, might be read as one number. */
 const APART = 0.6;

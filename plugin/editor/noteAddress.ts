@@ -3,8 +3,8 @@
  * their note is deleted, touching them ends the host.
  */
 import { type HostChord, type HostNote, type HostRoot, type HostScore, listOf } from './hostApi.ts';
+import { notesOf } from './hostChord.ts';
 import type { ChordNote } from './readPart.ts';
-import { notesOf } from './scoreWalk.ts';
 
 export interface NoteAddress {
   readonly tick: number;

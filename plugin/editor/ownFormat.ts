@@ -6,7 +6,8 @@ import type { HandSign } from '../../core/index.ts';
 import { signNamed } from './handSigns.ts';
 import { type HostInterval, type HostPart, TICKS_PER_QUARTER } from './hostApi.ts';
 import { noteKey, type OctaveLine, type PartEvidence, placeKey, type Slur } from './partEvidence.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import type { ScoreChord } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 import type { BarEvent, BarReader, PartText } from './writtenBars.ts';
 
 /** Cuts the staves of one part out of a written score. */
@@ -55,12 +56,13 @@ const TRACKS_PER_STAFF = 4;
 /** The order of writing: graces before their chord, as its list has them. */
 function chordsByVoice(walk: PartWalk): Map<string, ScoreChord[]> {
   const voices = new Map<string, ScoreChord[]>();
-  for (const chord of walk.chords) {
-    const key = `${chord.measureIndex}/${chord.track}`;
-    const voice = voices.get(key);
-    if (voice) voice.push(chord);
-    else voices.set(key, [chord]);
-  }
+  for (const { chords } of walk.bars)
+    for (const chord of chords) {
+      const key = `${chord.measureIndex}/${chord.track}`;
+      const voice = voices.get(key);
+      if (voice) voice.push(chord);
+      else voices.set(key, [chord]);
+    }
   voices.forEach((voice) => {
     voice.sort((a, b) => a.tick - b.tick || graceOrder(a) - graceOrder(b));
   });

@@ -6,17 +6,15 @@ import {
   type HostChord,
   type HostElement,
   type HostMeasure,
-  type HostNote,
   type HostPart,
   type HostScore,
   type HostText,
   listOf,
 } from './hostApi.ts';
 import { cursorOn, VOICES } from './place.ts';
-import type { PartWalk, ScoreChord, ScoreText } from './scoreWalk.ts';
-
-/** What a note looks like when nobody coloured it. */
-export const BLACK = '#000000';
+import { colourOf, plainText } from './plainValues.ts';
+import { BLACK, type ScoreChord, type ScoreNote, type ScoreText } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** The chord, its graces and our marks that stand at one place of one voice. */
 export interface MarkedPlace {
@@ -68,34 +66,58 @@ export function holdsOurs(host: Host, score: HostScore, part: HostPart): (measur
 
 /** Asks the editor for as little as it can: this is looked at in every chord of the part. */
 function hasPaintedNote({ notes, graceNotes }: HostChord): boolean {
-  for (let i = notes.length - 1; i >= 0; i--) if (isPainted(notes[i]!)) return true;
+  for (let i = notes.length - 1; i >= 0; i--) if (isPainted({ colour: colourOf(notes[i]!) })) return true;
   for (let i = graceNotes.length - 1; i >= 0; i--) if (hasPaintedNote(graceNotes[i]!)) return true;
   return false;
 }
 
-/** Every place of a part that has a chord, in the order of the walk, with the marks of ours that stand there. */
-export function markedPlaces(walk: PartWalk): readonly MarkedPlace[] {
-  const places = new Map<string, MarkedPlace>();
-  for (const chord of walk.chords) {
-    const key = `${chord.tick}/${chord.track}`;
-    const place = places.get(key) ?? { tick: chord.tick, track: chord.track, chords: [], marks: [] };
-    places.set(key, place);
-    place.chords.push(chord);
+/**
+ * The places of a part that have a mark of ours, a note that we painted or a chord that is to be marked, in the order of the
+ * walk. Most places of a part have none of these.
+ */
+export function markedPlaces(
+  { bars }: PartWalk,
+  isToBeMarked: (chord: ScoreChord) => boolean = () => false,
+): readonly MarkedPlace[] {
+  const all: MarkedPlace[] = [];
+  const isConcerned = (chord: ScoreChord) => isToBeMarked(chord) || hasPainted(chord);
+  for (const { chords, texts } of bars) {
+    const marks = texts.filter(({ isOurs }) => isOurs);
+    if (marks.length === 0 && !chords.some(isConcerned)) continue;
+    const places = placesIn(chords);
+    for (const mark of marks) placeOf(mark, places)?.marks.push(mark);
+    for (const place of places) if (place.marks.length > 0 || place.chords.some(isConcerned)) all.push(place);
   }
-  for (const text of walk.texts) {
-    if (!isOurMark(plainText(text.element.text))) continue;
-    // A mark that came in with a file stands in the staff's first voice, wherever its chord is.
-    const staffTrack = text.track - (text.track % VOICES);
-    const tracks = [text.track, staffTrack, staffTrack + 1, staffTrack + 2, staffTrack + 3];
-    const place = tracks.map((track) => places.get(`${text.tick}/${track}`)).filter((found) => found)[0];
-    if (place) place.marks.push(text);
+  return all;
+}
+
+/** The places of one bar that have a chord. */
+function placesIn(chords: readonly ScoreChord[]): readonly MarkedPlace[] {
+  const places: MarkedPlace[] = [];
+  let last: MarkedPlace | undefined;
+  for (const chord of chords) {
+    const { tick, track } = chord;
+    // A chord and its graces follow one another.
+    if (last?.tick !== tick || last.track !== track) {
+      last = { tick, track, chords: [], marks: [] };
+      places.push(last);
+    }
+    last.chords.push(chord);
   }
-  return Array.from(places.values());
+  return places;
+}
+
+/** A mark that came in with a file stands in the staff's first voice, wherever its chord is. */
+function placeOf(mark: ScoreText, places: readonly MarkedPlace[]): MarkedPlace | undefined {
+  const here = places.filter(({ tick }) => tick === mark.tick);
+  const staff = mark.track - (mark.track % VOICES);
+  const inVoice = here.filter(({ track }) => track === mark.track)[0];
+  return inVoice ?? here.filter(({ track }) => track >= staff && track < staff + VOICES)[0];
 }
 
 /** A note of a marked place, with its rank in its own chord: 0 for the top note, `null` for one that is not the player's. */
 export interface RankedNote {
-  readonly note: HostNote;
+  readonly note: ScoreNote;
   readonly chord: ScoreChord;
   readonly rank: number | null;
 }
@@ -116,8 +138,8 @@ export function notesAt(place: MarkedPlace): readonly RankedNote[] {
 export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[] {
   const notes = notesAt(place);
   const claimed = notes.map(() => false);
-  for (const { element } of place.marks) {
-    const claimedRank = claimedChordRank(plainText(element.text));
+  for (const { text } of place.marks) {
+    const claimedRank = claimedChordRank(text);
     if (claimedRank === null) continue;
     const found = notes.findIndex(
       ({ note, rank }, i) =>
@@ -130,49 +152,36 @@ export function claimedNotes(host: Host, place: MarkedPlace): readonly boolean[]
   return claimed.map((isClaimed, i) => isClaimed || isPainted(notes[i]!.note));
 }
 
-/** True for a note of a place that is painted in a colour that nobody but us gives. */
-export function hasPainted({ chords }: Pick<MarkedPlace, 'chords'>): boolean {
-  return chords.some(({ notes, others }) => notes.some(isPainted) || others.some(isPainted));
+/** True for a chord with a note in a colour that nobody but us gives. */
+function hasPainted({ notes, others }: ScoreChord): boolean {
+  return notes.some(isPainted) || others.some(isPainted);
 }
 
 /** Tells of each note of a part whether its user gave it a colour. */
-export function userColoured(host: Host, walk: PartWalk): (note: HostNote) => boolean {
-  const ours = new Map<HostNote, boolean>();
-  const hasMarks = walk.texts.some(({ element }) => isOurMark(plainText(element.text)));
-  for (const place of hasMarks ? markedPlaces(walk) : []) {
-    if (place.marks.length === 0) continue;
+export function userColoured(host: Host, walk: PartWalk): (note: ScoreNote) => boolean {
+  const ours = new WeakMap<ScoreNote, boolean>();
+  for (const place of markedPlaces(walk)) {
     const claimed = claimedNotes(host, place);
     notesAt(place).forEach(({ note }, i) => {
       ours.set(note, claimed[i]!);
     });
   }
-  return (note) => {
-    const { color } = note;
-    return (
-      color !== BLACK && !host.engine.colorEqual(color, BLACK) && ours.get(note) !== true && !isPainted(note)
-    );
-  };
+  return (note) => isColoured(host, note) && ours.get(note) !== true && !isPainted(note);
 }
 
-/** A text without the host's formatting and with its signs as they print. */
-export function plainText(text: string): string {
-  if (text.indexOf('<') < 0 && text.indexOf('&') < 0) return text;
-  return text
-    .replace(/<[^>]*>/g, '')
-    .replace(/&lt;/g, '<')
-    .replace(/&gt;/g, '>')
-    .replace(/&quot;/g, '"')
-    .replace(/&amp;/g, '&');
+/** True for a note in any colour but black. */
+export function isColoured({ engine }: Host, { colour }: ScoreNote): boolean {
+  return colour !== BLACK && !engine.colorEqual(colour, BLACK);
 }
 
-function isVerdictColour({ engine }: Host, { color }: HostNote): boolean {
+function isVerdictColour({ engine }: Host, { colour }: ScoreNote): boolean {
   const { risky, impossible } = VERDICT_COLOURS;
-  return engine.colorEqual(color, risky) || engine.colorEqual(color, impossible);
+  return colour !== BLACK && (engine.colorEqual(colour, risky) || engine.colorEqual(colour, impossible));
 }
 
 const PAINTED: readonly string[] = [PAINTED_COLOURS.risky, PAINTED_COLOURS.impossible];
 
 /** True for a note in a colour that nobody but us gives. */
-function isPainted({ color }: HostNote): boolean {
-  return PAINTED.indexOf(String(color).toUpperCase()) >= 0;
+function isPainted({ colour }: Pick<ScoreNote, 'colour'>): boolean {
+  return colour !== BLACK && PAINTED.indexOf(colour) >= 0;
 }

@@ -1,8 +1,7 @@
 /** What the plugin interface does not show at a part's notes themselves: signs and lines, however a version tells of them. */
 import type { HandSign } from '../../core/index.ts';
-import { signOf } from './handSigns.ts';
-import { type Host, type HostInterval, type HostNote, listOf } from './hostApi.ts';
-import type { ScoreChord } from './scoreWalk.ts';
+import type { HostInterval } from './hostApi.ts';
+import type { ScoreChord } from './scoreBar.ts';
 
 /** Chords are known by `placeKey`, notes by `noteKey`. From 4.6 chords and notes own their signs and glissandi: then those are empty. */
 export interface PartEvidence {
@@ -59,27 +58,16 @@ export function noteKey(place: string, rank: number): string {
 }
 
 /** The sign over a chord. */
-export function signAt({ root }: Host, chord: ScoreChord, { signs }: PartEvidence): HandSign | null {
-  const { articulations } = chord.element;
-  if (!articulations) return signs.get(placeKey(chord.tick, chord.track, chord.graceIndex)) ?? null;
-  for (const articulation of listOf(articulations)) {
-    const sign = signOf(root, articulation);
-    if (sign) return sign;
-  }
-  return null;
+export function signAt(
+  { sign, tick, track, graceIndex }: ScoreChord,
+  { signs }: PartEvidence,
+): HandSign | null {
+  return sign !== undefined ? sign : (signs.get(placeKey(tick, track, graceIndex)) ?? null);
 }
 
 /** True where a glissando begins that leads to the next note of the voice. */
-export function startsGlissando(
-  { root }: Host,
-  chord: ScoreChord,
-  rank: number,
-  { glissandi }: PartEvidence,
-): boolean {
-  const { GLISSANDO, GLISSANDO_SEGMENT } = root.Element;
-  const { spannerForward } = chord.notes[rank]!;
-  if (!spannerForward) return glissandi.has(keyOf(chord, rank));
-  return listOf(spannerForward).some(({ type }) => type === GLISSANDO || type === GLISSANDO_SEGMENT);
+export function startsGlissando(chord: ScoreChord, rank: number, { glissandi }: PartEvidence): boolean {
+  return chord.notes[rank]!.startsGlissando ?? glissandi.has(keyOf(chord, rank));
 }
 
 /** Whether a note is tied to the next one, and to the one before. */
@@ -92,8 +80,18 @@ export function tiesAt(
     const key = keyOf(chord, rank);
     return { from: ties.from.has(key), into: ties.into.has(key) };
   }
-  const { tieForward, tieBack }: HostNote = chord.notes[rank]!;
-  return { from: Boolean(tieForward), into: Boolean(tieBack) };
+  const { isTiedOn, isTiedBack } = chord.notes[rank]!;
+  return { from: isTiedOn, into: isTiedBack };
+}
+
+/** True where nothing was written or taken away between two readings. */
+export function isSameEvidence(one: PartEvidence, other: PartEvidence): boolean {
+  return evidenceText(one) === evidenceText(other);
+}
+
+function evidenceText({ signs, glissandi, ties, ...rest }: PartEvidence): string {
+  const tied = ties && [Array.from(ties.from), Array.from(ties.into)];
+  return JSON.stringify([Array.from(signs.entries()), Array.from(glissandi), tied, rest]);
 }
 
 function keyOf({ tick, track, graceIndex }: ScoreChord, rank: number): string {

@@ -1,18 +1,18 @@
 /** A passage made from the host's score, and from what is known of its signs and lines. */
 
-import type { Pieces, Pitch, Transposition } from '../../core/index.ts';
+import type { HandSign, Pieces, Pitch } from '../../core/index.ts';
 import type { OpenNote } from '../musicxml/read/joins.ts';
-import { addToChord, type ReadNote, settleChord } from '../musicxml/read/readNote.ts';
-import { fingeringOf } from './fingeringsInScore.ts';
-import { type Host, type HostNote, TICKS_PER_QUARTER } from './hostApi.ts';
-import { joinNotes } from './joinsInScore.ts';
+import { rankedFromTop } from '../musicxml/read/readNote.ts';
+import { type Host, TICKS_PER_QUARTER } from './hostApi.ts';
+import { JoinsInScore } from './joinsInScore.ts';
 import { userColoured } from './ownMarks.ts';
 import { type OctaveLine, type PartEvidence, signAt } from './partEvidence.ts';
 import { beatAt, type Length, lengthsIn, measureNumbers, staffOf } from './placesInPart.ts';
 import { fromBottom, isPlayers, restsOf, withoutCue } from './playersNotes.ts';
-import type { ReadPart } from './readPart.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
-import { clefOf, isIntervalOf, notatedPitch, statedTransposition, transpositionOf } from './spelling.ts';
+import type { ChordNote, ReadPart } from './readPart.ts';
+import type { ScoreChord, ScoreNote } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
+import { Spelling } from './spelling.ts';
 import { temposOf, wordsOf } from './wordsInScore.ts';
 
 /** So many chords are read at a time; a part with fewer is read in one piece. */
@@ -29,39 +29,34 @@ export function passageFromScore(host: Host, walk: PartWalk, evidence: PartEvide
 
 /** The same in pieces of a few milliseconds: of copies, which stay as they are meanwhile. */
 export function* passageInPieces(host: Host, walk: PartWalk, evidence: PartEvidence): Pieces<ReadPart> {
-  const numbers = measureNumbers(walk.measures);
-  const coloured = userColoured(host, walk);
-  const lengthOf = lengthsIn(walk);
   const name = partName(walk);
-  const kept: { readonly chord: ScoreChord; readonly players: ScoreChord }[] = [];
-  const read: ReadNote[][] = [];
-  for (const chord of walk.chords) {
-    const players = withoutCue(chord, evidence);
-    if (!isPlayers(players)) continue;
-    kept.push({ chord, players });
-    read.push(chordOf(host, walk, name, players, numbers, lengthOf, evidence, coloured));
-    if (read.length % CHORDS_IN_A_PIECE === 0) yield;
-  }
-  const isLong = read.length > CHORDS_IN_A_PIECE;
-  if (isLong) yield;
-  const inOrder = read
-    .map((notes, order) => ({ notes, order }))
-    .sort((a, b) => a.notes[0]!.note.onsetQuarters - b.notes[0]!.note.onsetQuarters || a.order - b.order);
+  const numbers = measureNumbers(walk.measures);
+  const lengthOf = lengthsIn(walk);
+  const reader = new ChordReader(host, walk, evidence, numbers, lengthOf, name);
+  const joins = new JoinsInScore(evidence);
   const notes: OpenNote[] = [];
-  const chordNotes: { chord: ScoreChord; note: HostNote }[] = [];
-  for (const { notes: members, order } of inOrder) {
-    const { chord, players } = kept[order]!;
-    const head = members[0]!;
-    members.forEach((member, i) => {
-      member.note.index = notes.length;
-      member.note.chordHead = head.note.index;
-      notes.push(member.note);
-      chordNotes.push({ chord, note: fromBottom(players)[i]! });
-    });
+  const chordNotes: ChordNote[] = [];
+  let inPiece = 0;
+  // Bar by bar: to the editor's engine a list of all that is read is dear, and one that grows dearer still.
+  for (const { chords } of walk.bars) {
+    for (const { chord, played, players, members } of reader.readBar(chords)) {
+      const chordHead = notes.length;
+      members.forEach((note, i) => {
+        note.index = notes.length;
+        note.chordHead = chordHead;
+        notes.push(note);
+        chordNotes.push({ chord, note: players[i]! });
+      });
+      joins.take(played, members);
+    }
+    inPiece += chords.length;
+    if (inPiece >= CHORDS_IN_A_PIECE) {
+      yield;
+      inPiece = 0;
+    }
   }
-  if (isLong) yield;
-  const chords = kept.map(({ players }) => players);
-  joinNotes(host, chords, read, evidence).resolve(notes);
+  const isLong = notes.length > CHORDS_IN_A_PIECE;
+  joins.resolve(notes);
   if (isLong) yield;
   return {
     passage: {
@@ -76,76 +71,88 @@ export function* passageInPieces(host: Host, walk: PartWalk, evidence: PartEvide
   };
 }
 
-function chordOf(
-  host: Host,
-  walk: PartWalk,
-  name: string,
-  chord: ScoreChord,
-  numbers: readonly string[],
-  lengthOf: Length,
-  evidence: PartEvidence,
-  coloured: (note: HostNote) => boolean,
-): ReadNote[] {
-  const { measureIndex, tick, track, graceIndex } = chord;
-  const measure = walk.measures[measureIndex]!;
-  const sign = signAt(host, chord, evidence);
-  const octaves = octavesAt(evidence.octaveLines, chord);
-  const members = fromBottom(chord).map((hostNote): ReadNote => {
-    const stated = transpositionStated(host, chord, hostNote, evidence);
-    return {
-      // A note from the host has no place in a text.
-      start: 0,
-      chordStart: 0,
-      notationsAt: 0,
-      hasColour: false,
-      statesVoice: false,
-      statesStaff: false,
-      note: {
-        index: 0,
-        measureIndex,
-        measure: numbers[measureIndex]!,
-        beat: beatAt(measure, tick),
-        onsetQuarters: tick / TICKS_PER_QUARTER,
-        durationQuarters: graceIndex === null ? lengthOf(chord) : 0,
-        grace: graceIndex !== null,
-        staff: staffOf(walk, track),
-        voice: String((track % 4) + 1),
-        chordRank: 0,
-        chordHead: 0,
-        written: raised(notatedPitch(hostNote, name, stated), octaves),
-        transposition: stated ?? transpositionOf(hostNote, name),
-        clef: clefOf(hostNote),
-        sign,
-        fingering: fingeringOf(host.root, hostNote),
-        joins: [],
-        userColour: coloured(hostNote),
-      },
-      head: null,
-      members: null,
-      ownSign: sign,
-    };
-  });
-  const head = members[0]!;
-  for (const member of members.slice(1)) addToChord(head, member);
-  settleChord(head);
-  return members;
+/** A chord with those of its notes that are the player's, from the bottom, and the same as a passage has them. */
+interface ReadChord {
+  readonly chord: ScoreChord;
+  /** The same without cues. */
+  readonly played: ScoreChord;
+  readonly players: readonly ScoreNote[];
+  readonly members: readonly OpenNote[];
 }
 
-/** Written to sounding, where the host states it with its octave. */
-function transpositionStated(
-  { root }: Host,
-  { tick }: ScoreChord,
-  note: HostNote,
-  { interval }: PartEvidence,
-): Transposition | null {
-  const { staff } = note;
-  if (staff && root.fractionFromTicks)
-    return statedTransposition(staff.transpose(root.fractionFromTicks(tick)));
-  // A player may have changed instruments.
-  return interval && isIntervalOf(note, interval) ? statedTransposition(interval) : null;
+class ChordReader {
+  private readonly walk: PartWalk;
+  private readonly evidence: PartEvidence;
+  private readonly numbers: readonly string[];
+  private readonly lengthOf: Length;
+  private readonly spelling: Spelling;
+  private readonly isColoured: (note: ScoreNote) => boolean;
+
+  constructor(
+    host: Host,
+    walk: PartWalk,
+    evidence: PartEvidence,
+    numbers: readonly string[],
+    lengthOf: Length,
+    name: string,
+  ) {
+    this.walk = walk;
+    this.evidence = evidence;
+    this.numbers = numbers;
+    this.lengthOf = lengthOf;
+    this.spelling = new Spelling(name, evidence.interval);
+    this.isColoured = userColoured(host, walk);
+  }
+
+  /** The chords of one bar in playing order. */
+  readBar(chords: readonly ScoreChord[]): readonly ReadChord[] {
+    const read: ReadChord[] = [];
+    for (const chord of chords) {
+      const played = withoutCue(chord, this.evidence);
+      if (!isPlayers(played)) continue;
+      const players = fromBottom(played);
+      read.push({ chord, played, players, members: this.membersOf(played, players) });
+    }
+    return read.sort((a, b) => a.chord.tick - b.chord.tick);
+  }
+
+  private membersOf(chord: ScoreChord, players: readonly ScoreNote[]): readonly OpenNote[] {
+    const sign = signAt(chord, this.evidence);
+    const octaves = octavesAt(this.evidence.octaveLines, chord);
+    const notes = players.map((note) => this.noteOf(chord, note, sign, octaves));
+    if (notes.length > 1) rankedFromTop(notes, (note) => note);
+    return notes;
+  }
+
+  private noteOf(chord: ScoreChord, note: ScoreNote, sign: HandSign | null, octaves: number): OpenNote {
+    const { walk, numbers } = this;
+    const { measureIndex, tick, track, graceIndex } = chord;
+    const { written, transposition, clef } = this.spelling.of(note);
+    return {
+      index: 0,
+      measureIndex,
+      measure: numbers[measureIndex]!,
+      beat: beatAt(walk.measures[measureIndex]!, tick),
+      onsetQuarters: tick / TICKS_PER_QUARTER,
+      durationQuarters: graceIndex === null ? this.lengthOf(chord) : 0,
+      grace: graceIndex !== null,
+      staff: staffOf(walk, track),
+      voice: String((track % 4) + 1),
+      chordRank: 0,
+      chordHead: 0,
+      written: raised(written, octaves),
+      transposition,
+      clef,
+      sign,
+      fingering: note.fingering,
+      joins: [],
+      userColour: this.isColoured(note),
+    };
+  }
 }
 
 function octavesAt(lines: readonly OctaveLine[], { tick, track }: ScoreChord): number {
+  if (lines.length === 0) return 0;
   const staff = Math.floor(track / 4);
   const line = lines.find(
     ({ fromTick, toTick, track: lineTrack }) =>

@@ -1,14 +1,15 @@
 /** Where things stand in a part as it is read from paper (measure, beat, staff), and how long notes last. */
 import { TICKS_PER_QUARTER } from './hostApi.ts';
-import type { PartWalk, ScoreMeasure } from './scoreWalk.ts';
+import type { BarWalk, ScoreMeasure, ScoreRest } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** Measure numbers as printed: irregular measures are not counted, a pickup is 0. */
 export function measureNumbers(measures: readonly ScoreMeasure[]): string[] {
   let number = 0;
   let uncounted = 0;
-  return measures.map(({ element }, i) => {
-    number += Number(element.noOffset) || 0;
-    if (!element.irregular) {
+  return measures.map(({ numberOffset, isIrregular }, i) => {
+    number += numberOffset;
+    if (!isIrregular) {
       number += 1;
       return String(number);
     }
@@ -22,25 +23,42 @@ export function measureNumbers(measures: readonly ScoreMeasure[]): string[] {
 export type Length = (place: { measureIndex: number; tick: number; track: number }) => number;
 
 /** A chord or rest lasts until the next of its voice, or to the end of the measure, inside tuplets too. */
-export function lengthsIn(walk: PartWalk): Length {
-  const ends = new Map<string, number>();
-  const onsets = ([] as { measureIndex: number; tick: number; track: number }[])
-    .concat(
-      walk.chords.filter(({ graceIndex }) => graceIndex === null),
-      walk.rests,
-    )
+export function lengthsIn({ bars, measures }: PartWalk): Length {
+  let barIndex = -1;
+  let ends = new Map<number, number>();
+  return ({ measureIndex, tick, track }) => {
+    // Asked bar by bar.
+    if (measureIndex !== barIndex) {
+      barIndex = measureIndex;
+      ends = endsIn(bars[measureIndex]!, measures[measureIndex]!);
+    }
+    return (ends.get(placeIn(tick, track))! - tick) / TICKS_PER_QUARTER;
+  };
+}
+
+/** Where what begins at each place of a bar ends, in ticks. */
+function endsIn({ chords, rests }: BarWalk, { endTick }: ScoreMeasure): Map<number, number> {
+  const onsets = (rests as readonly ScoreRest[])
+    .concat(chords.filter(({ graceIndex }) => graceIndex === null))
     .sort((a, b) => a.track - b.track || a.tick - b.tick);
-  onsets.forEach(({ measureIndex, tick, track }, i) => {
+  const ends = new Map<number, number>();
+  onsets.forEach(({ tick, track }, i) => {
     const next = onsets[i + 1];
-    const measureEnd = walk.measures[measureIndex]!.endTick;
-    ends.set(`${track}/${tick}`, next?.track === track && next.tick < measureEnd ? next.tick : measureEnd);
+    ends.set(placeIn(tick, track), next?.track === track && next.tick < endTick ? next.tick : endTick);
   });
-  return ({ tick, track }) => (ends.get(`${track}/${tick}`)! - tick) / TICKS_PER_QUARTER;
+  return ends;
+}
+
+/** More than there are tracks. */
+const TRACKS = 4096;
+
+function placeIn(tick: number, track: number): number {
+  return tick * TRACKS + track;
 }
 
 /** Counted from 1 in the unit of the time signature. */
-export function beatAt({ tick: start, element }: ScoreMeasure, tick: number): number {
-  return 1 + ((tick - start) / TICKS_PER_QUARTER) * (element.timesigActual.denominator / 4);
+export function beatAt({ tick: start, denominator }: ScoreMeasure, tick: number): number {
+  return 1 + ((tick - start) / TICKS_PER_QUARTER) * (denominator / 4);
 }
 
 /** The staff of the part, from 1. */

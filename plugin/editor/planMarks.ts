@@ -10,28 +10,21 @@ import {
   markText,
   UNSET,
 } from '../../core/index.ts';
+import type { BarRooms } from './barRooms.ts';
 import { AS_THEY_ARE, barsToSet, widthsFor, widthsToGive } from './barWidths.ts';
-import { type Host, type HostNote, isAtLeast } from './hostApi.ts';
+import { type Host, isAtLeast } from './hostApi.ts';
 import { MarkRoom } from './markRoom.ts';
 import { hangs, isUnplaced, offsetsFor, rowsFor } from './markRows.ts';
 import { stepsFor } from './markSteps.ts';
-import {
-  BLACK,
-  claimedNotes,
-  hasPainted,
-  type MarkedPlace,
-  markedPlaces,
-  notesAt,
-  plainText,
-  type RankedNote,
-} from './ownMarks.ts';
+import { claimedNotes, type MarkedPlace, markedPlaces, notesAt, type RankedNote } from './ownMarks.ts';
 import { voiceOf } from './place.ts';
-import type { PlannedPart, PlannedPlace } from './plannedPlace.ts';
+import type { PlannedPart, PlannedPlace, PlannedText } from './plannedPlace.ts';
 import type { ReadPart } from './readPart.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import { BLACK, type ScoreChord, type ScoreNote } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** Where a note may be marked: places that are not in scope keep what they have. */
-export type Scope = (note: HostNote) => boolean;
+export type Scope = (note: ScoreNote) => boolean;
 
 /** The marks of a part. @param narrowBars measure indices of those that have no room for whole ones */
 export type MarksOf = (narrowBars: readonly number[]) => readonly Mark[];
@@ -39,6 +32,7 @@ export type MarksOf = (narrowBars: readonly number[]) => readonly Mark[];
 /**
  * What has to change for these marks, and only these, to stand over the notes in scope.
  * @param mayWiden bars whose marks have no room side by side; where not, they say less
+ * @param rooms of the score, kept from part to part
  * @returns empty when all is as it should be
  */
 export function planMarks(
@@ -47,11 +41,12 @@ export function planMarks(
   marksOf: MarksOf,
   scope: Scope,
   mayWiden: boolean,
+  rooms: BarRooms,
 ): PlannedPart {
   const whole = marksOf([]);
-  const narrowBars = mayWiden ? [] : new MarkRoom(host, part, whole).narrowBars;
+  const narrowBars = mayWiden ? [] : new MarkRoom(host, rooms, part, whole).narrowBars;
   const marks = narrowBars.length > 0 ? marksOf(narrowBars) : whole;
-  const wanted = new Map<HostNote, Mark>();
+  const wanted = new WeakMap<ScoreNote, Mark>();
   for (const mark of marks) wanted.set(part.chordNotes[mark.noteIndex]!.note, mark);
   const printed = marks.filter(({ lines }) => lines.length > 0);
   const rowOf = rowsFor(
@@ -59,8 +54,8 @@ export function planMarks(
     part.walk,
     printed.map(({ noteIndex }) => part.chordNotes[noteIndex]!.chord),
   );
-  const places = markedPlaces(part.walk);
-  const room = new MarkRoom(host, part, printed);
+  const places = markedPlaces(part.walk, ({ notes }) => notes.some((note) => wanted.has(note)));
+  const room = new MarkRoom(host, rooms, part, printed);
   const widthOf = widthsToGive(part.walk, places, mayWiden ? widthsFor(host, room) : AS_THEY_ARE);
   return planned(host, part.walk, places, scope, {
     mark: (note) => wanted.get(note) ?? null,
@@ -79,7 +74,7 @@ export function planClearing(host: Host, walk: PartWalk, scope: Scope): PlannedP
 }
 
 interface Wanted {
-  readonly mark: (note: HostNote) => Mark | null;
+  readonly mark: (note: ScoreNote) => Mark | null;
   /** True for a chord whose only mark stands on the next row. */
   readonly steps: (chord: ScoreChord) => boolean;
   readonly setting: (place: MarkedPlace) => MarkSetting;
@@ -93,14 +88,13 @@ function planned(
   wanted: Wanted,
 ): PlannedPart {
   const plans: PlannedPlace[] = [];
+  const known = new Map<string, PlannedText>();
   for (const place of places) {
-    // Most places of a part have no mark and get none.
-    if (place.marks.length === 0 && !isToBeMarked(place, wanted) && !hasPainted(place)) continue;
     const notes = notesAt(place);
     if (!notes.some(({ note }) => scope(note))) continue;
     const marks = notes.map(({ note }) => wanted.mark(note));
     const claimed = claimedNotes(host, place);
-    const written: { readonly text: string; readonly chord: ScoreChord }[] = [];
+    const written: Written[] = [];
     const isBelow = isLowerVoice(voiceOf(place.track));
     const setting = wanted.setting(place);
     const isOne = marks.filter((mark) => mark && mark.lines.length > 0).length === 1;
@@ -118,40 +112,55 @@ function planned(
       return colour ?? (claimed[i] ? BLACK : null);
     });
     const hung = isBelow ? keptOff(host, written) : written;
-    const offsets = offsetsFor(place, hung);
-    const texts = hung.map(({ text }, i) => ({
-      text,
-      isBelow: hangs(text, place.track),
-      offset: offsets[i]!,
-    }));
-    const plan = { place, texts, colours };
+    const plan = { place, texts: placed(place, hung, known), colours };
     if (!isDone(host, plan, notes)) plans.push(plan);
   }
   return { places: plans, bars: plans.length > 0 ? barsToSet(walk, places, plans) : [] };
 }
 
+/** The text of a mark, and the chord that it belongs to. */
+interface Written {
+  readonly text: string;
+  readonly chord: ScoreChord;
+}
+
+/**
+ * Texts as they go into the score.
+ * @param known those that stood alone at their chord: a part has many marks, and few different ones
+ */
+function placed(
+  place: MarkedPlace,
+  texts: readonly Written[],
+  known: Map<string, PlannedText>,
+): readonly PlannedText[] {
+  const isAlone = texts.length === 1 && place.chords.length === 1;
+  const key = isAlone ? `${isLowerVoice(voiceOf(place.track))} ${texts[0]!.text}` : '';
+  const same = known.get(key);
+  if (same) return [same];
+  const offsets = offsetsFor(place, texts);
+  const all = texts.map(({ text }, i) => ({
+    text,
+    isBelow: hangs(text, place.track),
+    offset: offsets[i]!,
+  }));
+  if (isAlone) known.set(key, all[0]!);
+  return all;
+}
+
 /** Version 3 sets what comes next close to a mark that hangs below a staff: there an empty line keeps it off, one more where it begins with one. */
-function keptOff<Written extends { readonly text: string }>(
-  host: Host,
-  written: readonly Written[],
-): readonly Written[] {
+function keptOff(host: Host, written: readonly Written[]): readonly Written[] {
   const last = written[written.length - 1];
   if (isAtLeast(host, 4, 0) || !last || linesIn(last.text).length === 0) return written;
   const empty = `\n${EMPTY_LINE}`.repeat(1 + heightIn(last.text) - linesIn(last.text).length);
   return written.slice(0, -1).concat({ ...last, text: last.text + empty });
 }
 
-function isToBeMarked({ chords }: MarkedPlace, { mark }: Wanted): boolean {
-  return chords.some(({ notes }) => notes.some((note) => mark(note) !== null));
-}
-
 function isDone(host: Host, { place, texts, colours }: PlannedPlace, notes: readonly RankedNote[]): boolean {
   const { engine } = host;
   return (
-    inAnyOrder(place.marks.map(({ element }) => plainText(element.text))) ===
-      inAnyOrder(texts.map(({ text }) => text)) &&
-    !place.marks.some(({ element }) => isUnplaced(host, element)) &&
-    colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.color, colour))
+    inAnyOrder(place.marks.map(({ text }) => text)) === inAnyOrder(texts.map(({ text }) => text)) &&
+    !place.marks.some(({ element }) => isUnplaced(host, element!)) &&
+    colours.every((colour, i) => colour === null || engine.colorEqual(notes[i]!.note.colour, colour))
   );
 }
 

@@ -1,7 +1,7 @@
 /** What reading a horn part of the open score yields, whatever the host's version offers. */
 import type { Passage } from '../../core/index.ts';
-import type { HostNote } from './hostApi.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import type { ScoreChord, ScoreNote } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 
 /** A horn part with the way back from its passage's notes to the score's. */
 export interface ReadPart {
@@ -14,5 +14,5 @@ export interface ReadPart {
 /** A note of the score with the chord it is in. */
 export interface ChordNote {
   readonly chord: ScoreChord;
-  readonly note: HostNote;
+  readonly note: ScoreNote;
 }

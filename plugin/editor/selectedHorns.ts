@@ -10,9 +10,9 @@ import {
   type HostSegment,
   listOf,
 } from './hostApi.ts';
+import { notesOf } from './hostChord.ts';
 import type { NoteAddress } from './noteAddress.ts';
 import { tickOf } from './place.ts';
-import { notesOf } from './scoreWalk.ts';
 import { notatedPitch, statedTransposition, transpositionOf } from './spelling.ts';
 
 /** A note as somebody may ask about it. */

@@ -5,7 +5,9 @@
 import type { Host, HostElement, HostList, HostNote, HostRoot, HostScore } from './hostApi.ts';
 import { noteKey, type PartEvidence, placeKey } from './partEvidence.ts';
 import { tickOf } from './place.ts';
-import type { PartWalk, ScoreChord } from './scoreWalk.ts';
+import { PlaceMap } from './placeMap.ts';
+import type { ScoreChord } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
 import { sortedEvidence } from './selectionEvidence.ts';
 import { intervalShown } from './spelling.ts';
 import { hasPartScore } from './writtenScore.ts';
@@ -22,7 +24,9 @@ export function canSelectAll(score: HostScore, walks: readonly PartWalk[]): bool
     // Part scores are written in less time still.
     !walks.every(({ part }) => hasPartScore(score, part)) &&
     // The list leaves out the signs of graces.
-    walks.every(({ chords }) => chords.every(({ graceIndex }) => graceIndex === null))
+    walks.every(({ bars }) =>
+      bars.every(({ chords }) => chords.every(({ graceIndex }) => graceIndex === null)),
+    )
   );
 }
 
@@ -91,8 +95,11 @@ function firstFrom(elements: HostList<HostElement>, track: number, end: number):
   return from;
 }
 
-function notesIn({ chords }: PartWalk): number {
-  return chords.reduce((sum, { notes, others }) => sum + notes.length + others.length, 0);
+function notesIn({ bars }: PartWalk): number {
+  let count = 0;
+  for (const { chords } of bars)
+    for (const { notes, others } of chords) count += notes.length + others.length;
+  return count;
 }
 
 function evidenceIn(root: HostRoot, walk: PartWalk, elements: readonly HostElement[]): PartEvidence {
@@ -108,9 +115,7 @@ function evidenceIn(root: HostRoot, walk: PartWalk, elements: readonly HostEleme
   return {
     ...sortedEvidence(root, elements),
     ties: tiesIn(walk, tied),
-    interval: intervalShown(
-      ([] as HostNote[]).concat(...walk.chords.map(({ notes }) => notes as HostNote[])),
-    ),
+    interval: intervalShown(walk),
     lineWords,
   };
 }
@@ -124,21 +129,22 @@ interface TextLine {
 function tiesIn(walk: PartWalk, starts: readonly HostNote[]): NonNullable<PartEvidence['ties']> {
   const from = new Set<string>();
   const into = new Set<string>();
-  const places = new Map<string, ScoreChord>();
-  const next = new Map<ScoreChord, ScoreChord>();
+  const places = new PlaceMap<ScoreChord>();
+  const next = new WeakMap<ScoreChord, ScoreChord>();
   const last = new Map<number, ScoreChord>();
-  for (const chord of walk.chords) {
-    places.set(placeKey(chord.tick, chord.track, null), chord);
-    const before = last.get(chord.track);
-    if (before) next.set(before, chord);
-    last.set(chord.track, chord);
-  }
+  for (const { chords } of walk.bars)
+    for (const chord of chords) {
+      places.set(chord, chord);
+      const before = last.get(chord.track);
+      if (before) next.set(before, chord);
+      last.set(chord.track, chord);
+    }
   const keyOf = (chord: ScoreChord, pitch: number) => {
     const rank = chord.notes.findIndex((note) => note.pitch === pitch);
     return rank < 0 ? null : noteKey(placeKey(chord.tick, chord.track, null), rank);
   };
   for (const { pitch, track, parent } of starts) {
-    const chord = places.get(placeKey(tickOf(parent), track, null));
+    const chord = places.get({ tick: tickOf(parent), track, graceIndex: null });
     const target = chord && next.get(chord);
     const start = chord ? keyOf(chord, pitch) : null;
     const end = target ? keyOf(target, pitch) : null;

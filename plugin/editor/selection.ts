@@ -16,7 +16,7 @@ export function selectedNotes(host: Host, score: HostScore, shown: NoteAddress |
   return notes === 1 && shown && noteAt(host.root, score, shown)?.selected ? null : isSelected;
 }
 
-const isSelected: Scope = (note) => note.selected;
+const isSelected: Scope = ({ element }) => element?.selected === true;
 
 /** Tells of a part whether anything of it is selected. */
 export function isInSelection({ selection }: HostScore): (part: HostPart) => boolean {

@@ -16,6 +16,7 @@ import {
   isAtLeast,
   listOf,
 } from './hostApi.ts';
+import { notesOf } from './hostChord.ts';
 import {
   NO_EVIDENCE,
   noteKey,
@@ -24,7 +25,6 @@ import {
   placeKey,
   type Slur,
 } from './partEvidence.ts';
-import { notesOf } from './scoreWalk.ts';
 
 /** Selects a whole part, reads what the selection lists, and puts the user's selection back. */
 export function evidenceOf(host: Host, score: HostScore, part: HostPart): PartEvidence {

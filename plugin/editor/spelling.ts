@@ -9,7 +9,65 @@ import {
   type Transposition,
   transpositionCents,
 } from '../../core/index.ts';
-import type { HostInterval, HostNote } from './hostApi.ts';
+import type { HostInterval } from './hostApi.ts';
+import { isSameInterval } from './scoreBar.ts';
+import type { PartWalk } from './scoreWalk.ts';
+
+/** What the host says of a note's pitch, as `HostNote` explains it. */
+export interface NumberedNote {
+  readonly pitch: number;
+  readonly tpc: number;
+  readonly tpc1: number;
+  readonly tpc2: number;
+  readonly line: number;
+}
+
+/** A note as its part prints it. */
+export interface SpelledNote {
+  readonly written: Pitch;
+  /** Written to sounding; `null` where nothing tells. */
+  readonly transposition: Transposition | null;
+  readonly clef: Clef;
+}
+
+export type Clef = 'treble' | 'bass' | 'other';
+
+/** How the notes of a part are printed. The same notes come again and again: each is reckoned once. */
+export class Spelling {
+  private readonly partName: string;
+  private readonly partInterval: HostInterval | null;
+  private readonly known = new Map<string, SpelledNote>();
+
+  /** @param partInterval from written to sounding pitch, as far as it is known of the whole part */
+  constructor(partName: string, partInterval: HostInterval | null) {
+    this.partName = partName;
+    this.partInterval = partInterval;
+  }
+
+  of(note: NumberedNote & { readonly interval: HostInterval | null }): SpelledNote {
+    const { pitch, tpc, tpc1, tpc2, line, interval } = note;
+    const key = `${pitch}/${tpc}/${tpc1}/${tpc2}/${line}/${interval ? `${interval.chromatic}/${interval.diatonic}` : ''}`;
+    let spelled = this.known.get(key);
+    if (!spelled) {
+      const stated = this.statedFor(note, interval);
+      spelled = {
+        written: notatedPitch(note, this.partName, stated),
+        transposition: stated ?? transpositionOf(note, this.partName),
+        clef: clefOf(note),
+      };
+      this.known.set(key, spelled);
+    }
+    return spelled;
+  }
+
+  /** Written to sounding, where the host states it with its octave. */
+  private statedFor(note: NumberedNote, interval: HostInterval | null): Transposition | null {
+    if (interval) return statedTransposition(interval);
+    const { partInterval } = this;
+    // A player may have changed instruments.
+    return partInterval && isIntervalOf(note, partInterval) ? statedTransposition(partInterval) : null;
+  }
+}
 
 /** The host's number for C natural. */
 const C_NATURAL = 14;
@@ -24,7 +82,7 @@ export function spelledPitch(midi: number, tpc: number): Pitch {
  * a key, and a horn without one sounds below its written note by less than an octave. Where the host transposes
  * nothing the name alone counts; `null` when that is silent too.
  */
-export function transpositionOf({ tpc1, tpc2 }: HostNote, partName: string): Transposition | null {
+export function transpositionOf({ tpc1, tpc2 }: NumberedNote, partName: string): Transposition | null {
   const named = crookFromName(partName);
   const fifths = tpc2 - tpc1;
   if (fifths === 0) return named.ok ? named.transposition : null;
@@ -45,7 +103,7 @@ export function statedTransposition(interval: HostInterval): Transposition | nul
 }
 
 /** True where an interval from written to sounding pitch may be that of a note's instrument: up to octaves its spellings tell. */
-export function isIntervalOf({ tpc1, tpc2 }: HostNote, { chromatic }: HostInterval): boolean {
+export function isIntervalOf({ tpc1, tpc2 }: NumberedNote, { chromatic }: HostInterval): boolean {
   return modulo(7 * (tpc1 - tpc2), 12) === modulo(chromatic, 12);
 }
 
@@ -53,33 +111,38 @@ export function isIntervalOf({ tpc1, tpc2 }: HostNote, { chromatic }: HostInterv
  * From written to sounding pitch with its octave, as far as the notes' places on the staff show it.
  * @returns `null` where nothing is transposed, where notes differ, and with Concert Pitch on
  */
-export function intervalShown(notes: readonly HostNote[]): HostInterval | null {
+export function intervalShown({ bars }: PartWalk): HostInterval | null {
   let shown: HostInterval | null = null;
-  for (const note of notes) {
-    const { pitch, tpc, tpc1, tpc2, line } = note;
-    const topLine = TOP_LINES[clefOf(note)];
-    if (topLine === null) continue;
-    if (tpc !== tpc2) return null;
-    const { step, alter } = spelledPitch(60, tpc2);
-    const stepsUp = topLine - line;
-    const written = { step, alter, octave: Math.floor(stepsUp / STEPS.length) };
-    const sounding = spelledPitch(pitch, tpc1);
-    const interval = {
-      chromatic: pitch - pitchCents(written) / 100,
-      diatonic: STEPS.length * sounding.octave + STEPS.indexOf(sounding.step) - stepsUp,
-    };
-    if (shown && (shown.chromatic !== interval.chromatic || shown.diatonic !== interval.diatonic))
-      return null;
-    shown = interval;
-  }
+  for (const { chords } of bars)
+    for (const { notes } of chords)
+      for (const note of notes) {
+        if (TOP_LINES[clefOf(note)] === null) continue;
+        const interval = intervalAt(note);
+        if (!interval || (shown && !isSameInterval(shown, interval))) return null;
+        shown = interval;
+      }
   return shown && (shown.chromatic !== 0 || shown.diatonic !== 0) ? shown : null;
+}
+
+/** `null` with Concert Pitch on. */
+function intervalAt(note: NumberedNote): HostInterval | null {
+  const { pitch, tpc, tpc1, tpc2, line } = note;
+  if (tpc !== tpc2) return null;
+  const { step, alter } = spelledPitch(60, tpc2);
+  const stepsUp = TOP_LINES[clefOf(note)]! - line;
+  const written = { step, alter, octave: Math.floor(stepsUp / STEPS.length) };
+  const sounding = spelledPitch(pitch, tpc1);
+  return {
+    chromatic: pitch - pitchCents(written) / 100,
+    diatonic: STEPS.length * sounding.octave + STEPS.indexOf(sounding.step) - stepsUp,
+  };
 }
 
 /** Steps from the lowest C to the top line: F5 and A3. */
 const TOP_LINES = { treble: 38, bass: 26, other: null } as const;
 
 /** The pitch as the part prints it. @param stated what the host states, where it does */
-export function notatedPitch(note: HostNote, partName: string, stated: Transposition | null): Pitch {
+export function notatedPitch(note: NumberedNote, partName: string, stated: Transposition | null): Pitch {
   const hostTransposes = note.tpc2 !== note.tpc1;
   const transposition = stated ?? (hostTransposes ? transpositionOf(note, partName) : null);
   const semitones = transposition ? transpositionCents(transposition) / 100 : 0;
@@ -87,7 +150,7 @@ export function notatedPitch(note: HostNote, partName: string, stated: Transposi
 }
 
 /** The clef, from the step that its top line carries, whatever octave line is in force. */
-export function clefOf({ tpc, line }: HostNote): 'treble' | 'bass' | 'other' {
+export function clefOf({ tpc, line }: NumberedNote): Clef {
   const { step } = spelledPitch(60, tpc);
   const topLine = STEPS[modulo(STEPS.indexOf(step) + line, 7)];
   if (topLine === 'F') return 'treble';

@@ -1,9 +1,10 @@
 /** The words of a part, and its tempos. */
-import { isOurMark, type PassageTempo, type PassageWord } from '../../core/index.ts';
+import type { PassageTempo, PassageWord } from '../../core/index.ts';
 import { type Host, TICKS_PER_QUARTER } from './hostApi.ts';
-import { plainText } from './ownMarks.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { beatAt, staffOf } from './placesInPart.ts';
+import { plainText } from './plainValues.ts';
+import type { ScoreText } from './scoreBar.ts';
 import type { PartWalk } from './scoreWalk.ts';
 
 /** Words on staves and on lines, in the order of the music. @param numbers of the measures, as printed */
@@ -29,11 +30,8 @@ export function wordsOf(
       voice: null,
     });
   };
-  for (const { element, measureIndex, tick, track } of walk.texts) {
-    if (kinds.indexOf(element.type) < 0) continue;
-    const text = plainText(element.text);
-    if (!isOurMark(text) && text.trim() !== '') add(text, measureIndex, tick, track);
-  }
+  for (const { type, text, isOurs, measureIndex, tick, track } of textsIn(walk))
+    if (kinds.indexOf(type) >= 0 && !isOurs && text.trim() !== '') add(text, measureIndex, tick, track);
   for (const { text, tick, track } of lineWords) {
     const measureIndex = walk.measures.findIndex(({ endTick }) => tick < endTick);
     if (measureIndex >= 0) add(plainText(text), measureIndex, tick, track);
@@ -42,11 +40,17 @@ export function wordsOf(
 }
 
 export function temposOf({ root }: Host, walk: PartWalk): PassageTempo[] {
-  return walk.texts
-    .filter(({ element }) => element.type === root.Element.TEMPO_TEXT && Number(element.tempo) > 0)
-    .map(({ element, tick }) => ({
+  return textsIn(walk)
+    .filter(({ type, tempo }) => type === root.Element.TEMPO_TEXT && Number(tempo) > 0)
+    .map(({ tempo, tick }) => ({
       onsetQuarters: tick / TICKS_PER_QUARTER,
       // The host counts quarters a second.
-      quartersPerMinute: Math.round(Number(element.tempo) * 60 * 1000) / 1000,
+      quartersPerMinute: Math.round(Number(tempo) * 60 * 1000) / 1000,
     }));
+}
+
+function textsIn({ bars }: PartWalk): readonly ScoreText[] {
+  const all: ScoreText[] = [];
+  for (const { texts } of bars) all.push(...texts);
+  return all;
 }

@@ -12,9 +12,11 @@ import {
 } from './hostApi.ts';
 import { MarkWriter, removeText } from './markPatterns.ts';
 import { isUnplaced } from './markRows.ts';
-import { BLACK, notesAt, plainText } from './ownMarks.ts';
+import { notesAt } from './ownMarks.ts';
 import { cursorOn, moveTo } from './place.ts';
+import { colourOf } from './plainValues.ts';
 import type { PlannedPlace } from './plannedPlace.ts';
+import { BLACK } from './scoreBar.ts';
 import type { UndoStep } from './undoStep.ts';
 
 /** Carries plans out. To be called inside a step of the undo history. */
@@ -46,25 +48,22 @@ function carryOutPlace(
   step: UndoStep,
 ): void {
   const wanted = texts.slice();
-  for (const { element } of place.marks) {
-    const kept = isUnplaced(host, element)
-      ? -1
-      : wanted.findIndex(({ text }) => text === plainText(element.text));
+  for (const { text: written, element } of place.marks) {
+    const kept = isUnplaced(host, element!) ? -1 : wanted.findIndex(({ text }) => text === written);
     // One that says what it is to say stays where somebody may have moved it.
     if (kept >= 0) wanted.splice(kept, 1);
-    else removeText(host, element, step);
+    else removeText(host, element!, step);
   }
   for (const text of wanted) writer.write(cursor, text);
   const notes = notesAt(place);
   colours.forEach((colour, i) => {
-    if (colour !== null) paint(host, notes[i]!.note, colour, step);
+    if (colour !== null) paint(host, notes[i]!.note.element!, colour, step);
   });
 }
 
 /** Colours a note with its accidental and dots, or takes our colour off again. */
 function paint({ engine }: Host, note: HostNote, colour: string, step: UndoStep): void {
-  // What the host hands out is no value: it changes with the note.
-  const before = String(note.color);
+  const before = colourOf(note);
   const paintPart = (part: HostElement, wanted: string) => {
     if (engine.colorEqual(part.color, wanted)) return;
     part.color = wanted;

@@ -28,9 +28,9 @@ import {
 } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
-import { plainText } from './ownMarks.ts';
 import { cursorOn, moveTo, VOICES, voiceOf } from './place.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
+import { plainText } from './plainValues.ts';
 import { inOneStep, type UndoStep } from './undoStep.ts';
 
 /** A change with its place in the score. */

@@ -3,7 +3,7 @@ import type { BarWatch } from './barWatch.ts';
 import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts';
 import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { evidenceIn } from './ownFormat.ts';
-import { NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
+import { isSameEvidence, NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
 import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
 import { BarReader, type PartText } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
@@ -108,7 +108,7 @@ export class WrittenEvidence implements EvidenceSource {
   private take(index: number, text: PartText | null, evidence: PartEvidence): number | null {
     const before = this.known[index];
     this.known[index] = { text, evidence };
-    return before && asText(before.evidence) === asText(evidence) ? null : index;
+    return before && isSameEvidence(before.evidence, evidence) ? null : index;
   }
 
   private begin(score: HostScore, watch: BarWatch, now: number): void {
@@ -162,9 +162,4 @@ function isSameText(one: PartText, other: PartText): boolean {
       return bars.length === others.length && bars.every((bar, i) => bar === others[i]);
     })
   );
-}
-
-function asText({ signs, glissandi, ties, ...rest }: PartEvidence): string {
-  const tied = ties && [Array.from(ties.from), Array.from(ties.into)];
-  return JSON.stringify([Array.from(signs.entries()), Array.from(glissandi), tied, rest]);
 }

@@ -77,11 +77,19 @@ export function settleChord(head: ReadNote, hiddenSign: HandSign | null = null):
   if (hiddenSign !== null) signs.push(hiddenSign);
   for (const member of members) member.note.sign = signs.length === 1 ? signs[0]! : member.ownSign;
   if (!head.members) return;
-  head.members = members
-    .map((member, order) => ({ member, order, cents: pitchCents(member.note.written) }))
+  head.members = rankedFromTop(members, ({ note }) => note);
+}
+
+/** Gives the notes of a chord their ranks. @returns its members in that order, the top note first and equal ones as they came */
+export function rankedFromTop<Member>(
+  members: readonly Member[],
+  noteOf: (member: Member) => OpenNote,
+): Member[] {
+  return members
+    .map((member, order) => ({ member, order, cents: pitchCents(noteOf(member).written) }))
     .sort((a, b) => b.cents - a.cents || a.order - b.order)
     .map(({ member }, rank) => {
-      member.note.chordRank = rank;
+      noteOf(member).chordRank = rank;
       return member;
     });
 }

@@ -3,13 +3,17 @@ import { hornParts } from './hornParts.ts';
 import { type Host, type HostPart, type HostScore, isAtLeast } from './hostApi.ts';
 import { evidenceIn } from './ownFormat.ts';
 import type { PartEvidence } from './partEvidence.ts';
-import { passageFromScore } from './passageFromScore.ts';
-import type { ReadPart } from './readPart.ts';
-import { type PartWalk, walkPart } from './scoreWalk.ts';
+import { type PartWalk, walkParts } from './scoreWalk.ts';
 import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 import { BarReader } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
+
+/** A horn part as far as the host tells of it. */
+export interface PartReading {
+  readonly walk: PartWalk;
+  readonly evidence: PartEvidence;
+}
 
 /** What a reader may leave out, or take over from one before. */
 export interface ReadOptions {
@@ -23,14 +27,14 @@ export interface ReadOptions {
  * The horn parts of a score; empty when there is none. Changes nothing that undo would know of; a selection that had to
  * be used is put back. Not to be called inside a step of the undo history.
  */
-export function readPassages(host: Host, score: HostScore, options: ReadOptions = {}): readonly ReadPart[] {
+export function readParts(host: Host, score: HostScore, options: ReadOptions = {}): readonly PartReading[] {
   const { isWanted = () => true, known = () => null } = options;
   const parts = hornParts(score).filter(isWanted);
-  const walks = parts.map((part) => walkPart(host.root, score, part));
+  const walks = walkParts(host.root, score, parts);
   const evidence = isReadAsText(host)
     ? evidenceAsText(host, score, walks, known)
     : parts.map((part) => evidenceOf(host, score, part));
-  return walks.map((walk, index) => passageFromScore(host, walk, evidence[index]!));
+  return walks.map((walk, index) => ({ walk, evidence: evidence[index]! }));
 }
 
 /** Only parts of which too little is known are written. */

@@ -1,0 +1,226 @@
+/** Walks one measure of the host's score, and asks of each note what is wanted of it, once. */
+import { isOurMark } from '../../core/index.ts';
+import { fingeringOf } from './fingeringsInScore.ts';
+import { handSignsIn } from './handSigns.ts';
+import type {
+  HostChord,
+  HostElement,
+  HostInterval,
+  HostList,
+  HostMeasure,
+  HostNote,
+  HostPart,
+  HostRoot,
+  HostSegment,
+  HostText,
+} from './hostApi.ts';
+import { sortedNotes } from './hostChord.ts';
+import { VOICES } from './place.ts';
+import { colourOf, plainText } from './plainValues.ts';
+import {
+  type BarWalk,
+  BLACK,
+  isSameInterval,
+  type ScoreChord,
+  type ScoreNote,
+  type ScoreRest,
+  type ScoreText,
+} from './scoreBar.ts';
+
+/** What a walk is for: to be kept as plain data, or to change the score at once. */
+export type Purpose = 'keep' | 'change';
+
+/**
+ * Walks one measure, once for all of these parts. Our own marks are nothing to keep.
+ * @returns part by part
+ */
+export function walkBars(
+  root: HostRoot,
+  measure: HostMeasure,
+  measureIndex: number,
+  parts: readonly HostPart[],
+  purpose: Purpose,
+): readonly BarWalk[] {
+  const chordRest = root.Segment?.ChordRest;
+  const walkers = parts.map((part) => new BarWalker(root, measureIndex, part, purpose));
+  for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
+    const { tick } = segment;
+    takeAnnotations(segment, tick, walkers);
+    if (chordRest !== undefined && segment.segmentType !== chordRest) continue;
+    for (const walker of walkers) walker.takeSegment(segment, tick);
+  }
+  return walkers.map((walker) => walker.bar());
+}
+
+/** The texts of one measure of one part, to be kept. */
+export function textsIn(
+  root: HostRoot,
+  measure: HostMeasure,
+  measureIndex: number,
+  part: HostPart,
+): readonly ScoreText[] {
+  const walker = new BarWalker(root, measureIndex, part, 'keep');
+  for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
+    takeAnnotations(segment, segment.tick, [walker]);
+  return walker.bar().texts;
+}
+
+function takeAnnotations({ annotations }: HostSegment, tick: number, walkers: readonly BarWalker[]): void {
+  for (let i = 0; i < annotations.length; i++) {
+    const annotation = annotations[i]!;
+    for (const walker of walkers) walker.takeAnnotation(annotation, tick);
+  }
+}
+
+/** One part in one measure. Every call of the host makes an object, which takes it some microseconds: nothing is asked that need not be. */
+class BarWalker {
+  private readonly root: HostRoot;
+  private readonly measureIndex: number;
+  private readonly part: HostPart;
+  private readonly isKept: boolean;
+  private readonly voices: ScoreChord[][] = [];
+  private readonly rests: ScoreRest[] = [];
+  private readonly texts: ScoreText[] = [];
+  /** Staff by staff; a measure has one for each, unless its player changes instruments. */
+  private intervals: HostInterval[] = [];
+
+  constructor(root: HostRoot, measureIndex: number, part: HostPart, purpose: Purpose) {
+    this.root = root;
+    this.measureIndex = measureIndex;
+    this.part = part;
+    this.isKept = purpose === 'keep';
+  }
+
+  bar(): BarWalk {
+    const chords: ScoreChord[] = [];
+    for (const voice of this.voices) if (voice) chords.push(...voice);
+    return { chords, rests: this.rests, texts: this.texts };
+  }
+
+  takeSegment(segment: HostSegment, tick: number): void {
+    const { CHORD, REST } = this.root.Element;
+    const { measureIndex, part, rests } = this;
+    for (let track = part.startTrack; track < part.endTrack; track++) {
+      const element = segment.elementAt(track);
+      if (!element) continue;
+      const { type } = element;
+      if (type === CHORD) this.takeChord(element as HostChord, tick, track);
+      else if (type === REST) rests.push({ measureIndex, tick, track });
+    }
+  }
+
+  takeAnnotation(annotation: HostElement, tick: number): void {
+    const { TEMPO_TEXT, INSTRUMENT_CHANGE } = this.root.Element;
+    const { track, type } = annotation;
+    const { startTrack, endTrack } = this.part;
+    const isHere = track >= startTrack && track < endTrack;
+    if (isHere && type === INSTRUMENT_CHANGE) this.intervals = [];
+    // A tempo stands in the top staff and holds for all.
+    if (!isHere && type !== TEMPO_TEXT) return;
+    const { text: printed, tempo } = annotation as HostText;
+    // Dynamics, diagrams and the like are annotations too, and have no text.
+    if (typeof printed !== 'string') return;
+    const text = plainText(printed);
+    const isOurs = isOurMark(text);
+    const { measureIndex, isKept } = this;
+    if (isOurs && isKept) return;
+    const element = isKept ? null : (annotation as HostText);
+    this.texts.push({ measureIndex, tick, track, type, text, tempo: tempo ?? null, isOurs, element });
+  }
+
+  private takeChord(element: HostChord, tick: number, track: number): void {
+    const index = track - this.part.startTrack;
+    const voice = this.voices[index] ?? [];
+    this.voices[index] = voice;
+    const { graceNotes } = element;
+    const after: ScoreChord[] = [];
+    for (let graceIndex = 0; graceIndex < graceNotes.length; graceIndex++) {
+      const grace = graceNotes[graceIndex]!;
+      const chord = this.chordOf(grace, tick, track, graceIndex);
+      if (isGraceAfter(this.root, grace)) after.unshift(chord);
+      else voice.push(chord);
+    }
+    voice.push(this.chordOf(element, tick, track, null), ...after);
+  }
+
+  private chordOf(element: HostChord, tick: number, track: number, graceIndex: number | null): ScoreChord {
+    const { root, measureIndex } = this;
+    const { notes, others } = sortedNotes(root, element);
+    const { articulations } = element;
+    const signs = articulations ? handSignsIn(root, articulations) : null;
+    return {
+      measureIndex,
+      tick,
+      track,
+      graceIndex,
+      duration: element.duration.ticks,
+      isSmall: element.small === true,
+      sign: signs ? (signs[0]?.sign ?? null) : undefined,
+      isSignBelow: signs?.some(({ isBelow }) => isBelow) ?? false,
+      notes: notes.map((note) => this.noteOf(note, tick, track)),
+      others: others.length === 0 ? NO_NOTES : others.map((note) => this.noteOf(note, tick, track)),
+    };
+  }
+
+  private noteOf(note: HostNote, tick: number, track: number): ScoreNote {
+    const { root } = this;
+    const { spannerForward } = note;
+    return {
+      pitch: note.pitch,
+      tpc: note.tpc,
+      tpc1: note.tpc1,
+      tpc2: note.tpc2,
+      line: note.line,
+      isTiedOn: Boolean(note.tieForward),
+      isTiedBack: Boolean(note.tieBack),
+      startsGlissando: spannerForward ? hasGlissando(root, spannerForward) : null,
+      interval: this.intervalAt(note, tick, Math.floor((track - this.part.startTrack) / VOICES)),
+      fingering: fingeringOf(root, note),
+      colour: this.isKept ? BLACK : colourOf(note),
+      element: this.isKept ? null : note,
+    };
+  }
+
+  private intervalAt(note: HostNote, tick: number, staff: number): HostInterval | null {
+    const { fractionFromTicks } = this.root;
+    if (!fractionFromTicks) return null;
+    const known = this.intervals[staff];
+    if (known) return known;
+    const told = note.staff?.transpose(fractionFromTicks(Math.max(0, tick)));
+    if (!told) return null;
+    const interval = shared(told);
+    this.intervals[staff] = interval;
+    return interval;
+  }
+}
+
+const NO_NOTES: readonly ScoreNote[] = [];
+
+/** Mostly the same for a whole score: kept once. */
+let lastInterval: HostInterval = { chromatic: 0, diatonic: 0 };
+
+function shared({ chromatic, diatonic }: HostInterval): HostInterval {
+  const interval = { chromatic, diatonic };
+  if (!isSameInterval(interval, lastInterval)) lastInterval = interval;
+  return lastInterval;
+}
+
+function hasGlissando({ Element }: HostRoot, spanners: HostList<HostElement>): boolean {
+  const { GLISSANDO, GLISSANDO_SEGMENT } = Element;
+  for (let i = 0; i < spanners.length; i++) {
+    const { type } = spanners[i]!;
+    if (type === GLISSANDO || type === GLISSANDO_SEGMENT) return true;
+  }
+  return false;
+}
+
+/** The host's own numbers for graces after: GRACE8_AFTER, GRACE16_AFTER, GRACE32_AFTER. */
+function isGraceAfter({ NoteType }: HostRoot, grace: HostElement & { readonly noteType: number }): boolean {
+  if (!NoteType) return false;
+  const { noteType } = grace;
+  return (
+    noteType === NoteType.GRACE8_AFTER ||
+    noteType === NoteType.GRACE16_AFTER ||
+    noteType === NoteType.GRACE32_AFTER
+  );
+}
