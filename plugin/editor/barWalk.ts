@@ -41,7 +41,7 @@ export function walkBars(
   parts: readonly HostPart[],
   purpose: Purpose,
 ): readonly BarWalk[] {
-  const chordRest = root.Segment?.ChordRest;
+  const chordRest = chordRestOf(root);
   const walkers = parts.map((part) => new BarWalker(root, measureIndex, part, purpose));
   for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
     const { tick } = segment;
@@ -50,6 +50,11 @@ export function walkBars(
     for (const walker of walkers) walker.takeSegment(segment, tick);
   }
   return walkers.map((walker) => walker.bar());
+}
+
+/** The type of segments that hold chords and rests; `undefined` in versions that were not tried, where all are looked into. */
+function chordRestOf({ mscoreVersion, Segment }: HostRoot): unknown {
+  return mscoreVersion < 30300 || mscoreVersion >= 40600 ? Segment?.ChordRest : undefined;
 }
 
 /** The texts of one measure of one part, to be kept. */
