@@ -109,7 +109,21 @@ interface MarkTextParts {
   readonly printed: string;
 }
 
+/** A part has many marks, and few different ones: what each says is read once. */
+const KNOWN = new Map<string, MarkTextParts>();
+const MOST_KNOWN = 200;
+
 function partsOf(text: string): MarkTextParts {
+  let parts = KNOWN.get(text);
+  if (!parts) {
+    parts = readParts(text);
+    if (KNOWN.size >= MOST_KNOWN) KNOWN.clear();
+    KNOWN.set(text, parts);
+  }
+  return parts;
+}
+
+function readParts(text: string): MarkTextParts {
   const [claims, ranks, first, others] = CLAIMS.exec(text) ?? ['', ''];
   let number = first ? DIGITS.indexOf(first) - 1 : 0;
   for (const digit of others ?? '') number = 3 * number + DIGITS.indexOf(digit);

@@ -118,12 +118,11 @@ export function clear(host: Host, reader: Reader, shown: NoteAddress | null, onC
     if (horns.length === 0) return words.noHorn;
     const scope = selectedNotes(host, score, shown);
     const isWanted = scope === null ? () => true : isInSelection(score);
-    const plans = keepingInputPlace(host, score, () =>
-      horns.filter(isWanted).map((part) => {
-        const [walk] = walkParts(host.root, score, [part], holdsOurs(host, score, part));
-        return planClearing(host, walk!, scope ?? (() => true));
-      }),
-    );
+    const plans = keepingInputPlace(host, score, () => {
+      const parts = horns.filter(isWanted);
+      const walks = walkParts(host.root, score, parts, holdsOurs(host, score, parts));
+      return walks.map((walk) => planClearing(host, walk, scope ?? (() => true)));
+    });
     const count = plans.reduce((sum, { places }) => sum + places.length, 0);
     if (count === 0) return words.nothingToClear;
     write(host, score, plans, onChange);

@@ -25,12 +25,13 @@ export interface MarkedPlace {
   readonly marks: ScoreText[];
 }
 
-/** Tells of a measure whether any mark of ours stands on the staves of a part. */
-function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) => boolean {
+/** Tells of a measure whether any mark of ours stands on the staves of these parts. */
+function hasMarks(parts: readonly HostPart[]): (measure: HostMeasure) => boolean {
+  const isTheirs = (track: number) =>
+    parts.some(({ startTrack, endTrack }) => track >= startTrack && track < endTrack);
   const isMark = (element: HostElement) => {
     const { text } = element as HostText;
-    const { track } = element;
-    return typeof text === 'string' && track >= startTrack && track < endTrack && isOurMark(plainText(text));
+    return typeof text === 'string' && isTheirs(element.track) && isOurMark(plainText(text));
   };
   return (measure) => {
     for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
@@ -40,21 +41,18 @@ function hasMarks({ startTrack, endTrack }: HostPart): (measure: HostMeasure) =>
 }
 
 /**
- * Tells of a measure whether it holds anything of ours: a mark, or a note that we painted and whose mark somebody deleted.
- * Looks at every chord of the part, and not at the rest of the score.
+ * Tells of a measure whether these parts hold anything of ours there: a mark, or a note that we painted and whose mark
+ * somebody deleted. Looks at every chord of the parts, and not at the rest of the score.
  */
-export function holdsOurs(host: Host, score: HostScore, part: HostPart): (measure: HostMeasure) => boolean {
-  const isMarked = hasMarks(part);
+export function holdsOurs(
+  host: Host,
+  score: HostScore,
+  parts: readonly HostPart[],
+): (measure: HostMeasure) => boolean {
+  const isMarked = hasMarks(parts);
   const painted: number[] = [];
-  const { CHORD } = host.root.Element;
-  for (let track = part.startTrack; track < part.endTrack; track++) {
-    const cursor = cursorOn(score, track);
-    if (!cursor.segment) continue;
-    do {
-      const chord = cursor.element as HostChord | null;
-      if (chord?.type === CHORD && hasPaintedNote(chord as HostChord)) painted.push(cursor.tick);
-    } while (cursor.next());
-  }
+  for (const { startTrack, endTrack } of parts)
+    for (let track = startTrack; track < endTrack; track++) painted.push(...paintedOn(host, score, track));
   return (measure) => {
     if (isMarked(measure)) return true;
     if (painted.length === 0 || !measure.firstSegment) return false;
@@ -62,6 +60,19 @@ export function holdsOurs(host: Host, score: HostScore, part: HostPart): (measur
     const end = measure.nextMeasure?.firstSegment?.tick ?? Number.POSITIVE_INFINITY;
     return painted.some((tick) => tick >= start && tick < end);
   };
+}
+
+/** Where a track has chords with a note that we painted, in ticks. */
+function paintedOn({ root }: Host, score: HostScore, track: number): readonly number[] {
+  const painted: number[] = [];
+  const { CHORD } = root.Element;
+  const cursor = cursorOn(score, track);
+  if (!cursor.segment) return painted;
+  do {
+    const chord = cursor.element as HostChord | null;
+    if (chord?.type === CHORD && hasPaintedNote(chord as HostChord)) painted.push(cursor.tick);
+  } while (cursor.next());
+  return painted;
 }
 
 /** Asks the editor for as little as it can: this is looked at in every chord of the part. */
