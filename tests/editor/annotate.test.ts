@@ -1,54 +1,28 @@
-/** The plugin in the real editor, without a screen: what it writes, takes back, keeps and leaves alone. */
-import { readFile } from 'node:fs/promises';
+/** The plugin in the real editor, without a screen: what it writes, takes back, knows again and keeps. */
 import { fileURLToPath } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
-import { countNotes, countText, ENGLISH_READER, examine, MARK_PREFIX, marksFor } from '../../core/index.ts';
+import { countNotes, countText, ENGLISH_READER, examine } from '../../core/index.ts';
 import { DEFAULT_CHOICE } from '../../plugin/editor/choice.ts';
 import type { PanelView } from '../../plugin/editor/panelView.ts';
-import { readScore, writeMarks } from '../../plugin/musicxml/index.ts';
+import { readScore } from '../../plugin/musicxml/index.ts';
 import { readDrawing } from './rig/drawing.ts';
+import { EVERY_VERDICT } from './rig/everyVerdict.ts';
 import { removeFolders } from './rig/folders.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
-import { hornScore, longPart, open, type Played, rest, scoreOf, stopped } from './rig/music.ts';
-import type { PanelMoment, Step } from './rig/steps.ts';
+import { hornScore, longPart, rest, stopped } from './rig/music.ts';
+import { colours, marksIn, music } from './rig/savedScore.ts';
 
 afterAll(removeFolders);
 
-/** A part with sure, risky and impossible stopped notes, open ones, and signs and words of its own. */
-const BARS: readonly (readonly Played[])[] = [
-  [stopped('C5'), stopped('Eb4'), { ...open('G4'), glissando: '+' }, { ...stopped('C5'), glissando: '-' }],
-  [
-    { ...open('E4', 2), words: 'dolce', slur: '+' },
-    { ...stopped('C#4', 2), slur: '-' },
-  ],
-  [stopped('C3', 2), rest(2)],
-];
-const PART = hornScore(BARS);
-/** What `check` prints of it under its table. */
+/** What `check` prints of the part under its table. */
 const COUNTS = '5 stopped notes: 3 sure, 1 risky, 1 impossible';
-
-const DEMO = fileURLToPath(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
-
-/** The texts of ours in a saved score, without the prefix. */
-function marksIn(saved: string): string[] {
-  return Array.from(saved.matchAll(/<text>(.*?)<\/text>/gs), ([, text]) => text!.replace(/<[^>]*>/g, ''))
-    .filter((text) => text.startsWith(MARK_PREFIX))
-    .map((text) => text.replace(/[\u2060\u2063\u200b]/g, '').trim());
-}
-
-/** A saved score without what no reader sees: our choice among its properties. */
-function music(saved: string): string {
-  return saved.replace(/\s*<metaTag name="bellhand">.*?<\/metaTag>/, '');
-}
 
 /** A drawing without what it says of its file. */
 const withoutTitle = (drawing: string) => drawing.replace(/<(title|desc)>.*?<\/\1>/gs, '');
 
-const colours = (saved: string) => (saved.match(/<color /g) ?? []).length;
-
 inEveryHost('annotating', (host) => {
   it('writes, redoes nothing twice, takes back in one step, redoes, and clears', async () => {
-    const run = await host.run(PART, [
+    const run = await host.run(EVERY_VERDICT, [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate' },
       { do: 'save', as: 'annotated.mscx' },
@@ -88,7 +62,7 @@ inEveryHost('annotating', (host) => {
   it.each(['mscz', 'mscx', 'musicxml'])(
     'knows its marks again after saving and opening as %s',
     async (format) => {
-      const first = await host.run(PART, [
+      const first = await host.run(EVERY_VERDICT, [
         { do: 'save', as: 'plain.mscx' },
         { do: 'save', as: `plain.${format}` },
         { do: 'annotate' },
@@ -118,7 +92,7 @@ inEveryHost('annotating', (host) => {
 
   it('names notes as chosen, knows every naming again, and counts as the command line does', async () => {
     const choice = (noteNaming: string) => ({ ...DEFAULT_CHOICE, noteNaming });
-    const run = await host.run(PART, [
+    const run = await host.run(EVERY_VERDICT, [
       { do: 'save', as: 'before.mscx' },
       { do: 'annotate', choice: choice('german') },
       { do: 'save', as: 'german.mscx' },
@@ -134,60 +108,15 @@ inEveryHost('annotating', (host) => {
     const { findings, counts, noteNamingIndex } = run.results[3] as PanelView;
     expect(findings.map(({ what }) => what)).toContain('c, wants up');
     expect(noteNamingIndex).toBe(1);
-    const examinations = readScore(PART).horns.map(({ passage }) => examine(passage));
+    const examinations = readScore(EVERY_VERDICT).horns.map(({ passage }) => examine(passage));
     expect(counts).toBe(countText(countNotes(examinations), ENGLISH_READER));
     expect(counts).toBe(COUNTS);
   });
 
-  it('annotates and clears only what is selected', async () => {
-    const run = await host.run(PART, [
-      { do: 'select', from: 1, length: 2 },
-      { do: 'annotate' },
-      { do: 'save', as: 'range.mscx' },
-      { do: 'select', from: 0, length: 1 },
-      { do: 'annotate' },
-      { do: 'save', as: 'single.mscx' },
-      { do: 'select', from: 1, length: 1 },
-      { do: 'clear' },
-      { do: 'save', as: 'cleared.mscx' },
-      { do: 'select', from: 4, length: 1 },
-      { do: 'annotate' },
-    ]);
-    expect(run.results[1]).toBe('Annotated in the selection. 1 stopped note: 1 sure.');
-    expect(marksIn(await run.text('range.mscx'))).toEqual(['(F)\nD 1']);
-    expect(marksIn(await run.text('single.mscx'))).toEqual(['(C♯)\nB 2', '(F)\nD 1']);
-    expect(marksIn(await run.text('cleared.mscx'))).toEqual(['(C♯)\nB 2']);
-    expect(run.results[10]).toBe('No stopped horn note is selected: nothing was changed.');
-  });
-
-  it.each([{ before: [] }, { before: [{ do: 'colour', nth: 1, colour: '#00aa00' }] as const }])(
-    'writes the same over selected notes from what an open panel knows, after $before',
-    async ({ before }) => {
-      const selected = { from: 0, length: 3 };
-      // Where nothing moved for a while the panel takes it that it knows the part.
-      const rest = { select: selected };
-      const acts = [rest, rest, rest, { press: 'annotate' }] as const;
-      const [beside, alone] = await Promise.all([
-        host.run(PART, [...before, { do: 'panel', acts }, { do: 'save', as: 'marked.mscx' }]),
-        host.run(PART, [
-          ...before,
-          { do: 'select', ...selected },
-          { do: 'annotate' },
-          { do: 'save', as: 'marked.mscx' },
-        ]),
-      ]);
-      const [moments, sentence] = [beside.results[before.length], alone.results[before.length + 1]];
-      expect((moments as PanelMoment[])[3]!.sentence).toBe(sentence);
-      const marked = await beside.text('marked.mscx');
-      expect(marksIn(marked).length).toBeGreaterThan(0);
-      expect(music(marked)).toBe(music(await alone.text('marked.mscx')));
-    },
-  );
-
   it('writes the same with Concert Pitch on, and leaves it on', async () => {
     const [written, inConcert] = await Promise.all([
-      host.run(PART, [{ do: 'annotate' }, { do: 'save', as: 'written.mscx' }, { do: 'result' }]),
-      host.inConcertPitch(PART),
+      host.run(EVERY_VERDICT, [{ do: 'annotate' }, { do: 'save', as: 'written.mscx' }, { do: 'result' }]),
+      host.inConcertPitch(EVERY_VERDICT),
     ]);
     const run = await host.run(inConcert, [
       { do: 'save', as: 'before.mscx' },
@@ -229,55 +158,6 @@ inEveryHost('annotating', (host) => {
     expect(run.results[2]).toBe('The annotations are up to date: nothing was changed.');
   });
 
-  it('leaves the texts and colours of the user alone, and says so', async () => {
-    const run = await host.run(PART, [
-      { do: 'colour', nth: 6, colour: '#00aa00' },
-      { do: 'colour', nth: 0, colour: '#0072b2' },
-      { do: 'text', nth: 0, text: 'con forza &amp; fuoco' },
-      { do: 'save', as: 'before.mscx' },
-      { do: 'annotate' },
-      { do: 'save', as: 'annotated.mscx' },
-      { do: 'clear' },
-      { do: 'save', as: 'cleared.mscx' },
-    ]);
-    expect(run.results[4]).toBe('Annotated. 1 doubtful note had a colour already and kept it.');
-    const annotated = await run.text('annotated.mscx');
-    expect(annotated).toContain('<color r="0" g="170" b="0" a="255"/>');
-    expect(annotated).toContain('con forza &amp; fuoco');
-    expect(colours(annotated)).toBe(3);
-    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
-  });
-
-  it('takes its own colours off notes whose marks somebody deleted, and no other', async () => {
-    const run = await host.run(PART, [
-      { do: 'colour', nth: 0, colour: '#0072b2' },
-      { do: 'save', as: 'before.mscx' },
-      { do: 'colour', nth: 1, colour: '#d55f00' },
-      { do: 'colour', nth: 6, colour: '#0073b2' },
-      { do: 'save', as: 'painted.mscx' },
-      { do: 'clear' },
-      { do: 'save', as: 'cleared.mscx' },
-    ]);
-    expect(colours(await run.text('painted.mscx'))).toBe(3);
-    expect(run.results[5]).toBe('Cleared: 2 notes.');
-    expect(music(await run.text('cleared.mscx'))).toBe(music(await run.text('before.mscx')));
-  });
-
-  it('takes a failure half-way back, and the user’s own last edit stays', async () => {
-    const run = await host.run(PART, [
-      { do: 'text', nth: 0, text: 'mine' },
-      { do: 'save', as: 'before.mscx' },
-      { do: 'annotate', failAfter: 2 },
-      { do: 'save', as: 'after.mscx' },
-      { do: 'annotate', failAfter: 0 },
-      { do: 'save', as: 'at-once.mscx' },
-    ]);
-    expect(run.results[2]).toBe('Nothing was changed: no more texts.');
-    expect(music(await run.text('after.mscx'))).toBe(music(await run.text('before.mscx')));
-    expect(run.results[4]).toBe('Nothing was changed: no more texts.');
-    expect(music(await run.text('at-once.mscx'))).toBe(music(await run.text('before.mscx')));
-  });
-
   it('looks alike in the score and in the part that the editor keeps in step with it', async () => {
     // A flute and a horn, with a part score of each, as the editor itself made and saved them.
     const run = await host.run(fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url)), [
@@ -300,7 +180,7 @@ inEveryHost('annotating', (host) => {
       handOffset: 10,
       show: { fingered: true, valves: true, natural: false, verdict: false, colour: false, repeat: 'all' },
     };
-    const run = await host.run(PART, [
+    const run = await host.run(EVERY_VERDICT, [
       { do: 'annotate', choice },
       { do: 'save', as: 'chosen.mscz' },
       { do: 'save', as: 'chosen.mscx' },
@@ -311,62 +191,8 @@ inEveryHost('annotating', (host) => {
     expect(reopened.results[0]).toMatchObject({ choice });
   });
 
-  it.each([
-    [
-      'no horn part',
-      scoreOf([{ bars: BARS, options: { name: 'Flute', sound: 'wind.flutes.flute', transpose: [0, 0] } }]),
-      'The score has no horn part.',
-      'The score has no horn part.',
-    ],
-    [
-      'no stopped note',
-      hornScore([[open('C5', 4)]]),
-      'The horn part has no stopped note: nothing to annotate.',
-      'There is nothing of ours to clear.',
-    ],
-    [
-      'only rests',
-      hornScore([[rest(4)]]),
-      'The horn part has no stopped note: nothing to annotate.',
-      'There is nothing of ours to clear.',
-    ],
-  ])(
-    'says one plain sentence to a score with %s, and changes nothing',
-    async (_, score, annotated, cleared) => {
-      const run = await host.run(score, [
-        { do: 'save', as: 'before.mscx' },
-        { do: 'annotate' },
-        { do: 'clear' },
-        { do: 'findings' },
-        { do: 'save', as: 'after.mscx' },
-      ]);
-      expect(run.results.slice(1, 3)).toEqual([annotated, cleared]);
-      expect(run.results[3]).toMatchObject({ findings: [], isChecked: false });
-      expect(await run.text('after.mscx')).toBe(await run.text('before.mscx'));
-    },
-  );
-
-  it.each(['as it stands', 'annotated by the command line'])(
-    'leaves no colour behind in the demo part %s: not on an accidental, a dot or a stem',
-    async (how) => {
-      const text = await readFile(DEMO, 'utf8');
-      const annotated = writeMarks(
-        readScore(text),
-        readScore(text).horns.map(({ id, passage }) => ({ partId: id, marks: marksFor(examine(passage)) })),
-      );
-      const run = await host.run(how === 'as it stands' ? text : annotated, [
-        { do: 'annotate' },
-        { do: 'save', as: 'annotated.mscx' },
-        { do: 'clear' },
-        { do: 'save', as: 'cleared.mscx' },
-      ]);
-      expect(colours(await run.text('annotated.mscx'))).toBeGreaterThanOrEqual(7);
-      expect(colours(await run.text('cleared.mscx'))).toBe(0);
-    },
-  );
-
   it('adds every element that it makes', async () => {
-    const run = await host.run(PART, [{ do: 'count' }, { do: 'clear' }, { do: 'count' }]);
+    const run = await host.run(EVERY_VERDICT, [{ do: 'count' }, { do: 'clear' }, { do: 'count' }]);
     for (const counted of [run.results[0], run.results[2]]) {
       const { made, added } = counted as { made: number; added: number };
       // Besides the five marks a pattern for all of them.
@@ -377,7 +203,7 @@ inEveryHost('annotating', (host) => {
   it('brings the editor down in none of twenty rounds: annotate, clear, undo, save, reopen, and quit', async () => {
     // A sitting that does not end with exit status 0 throws.
     const runs = await host.rounds(
-      PART,
+      EVERY_VERDICT,
       [{ do: 'annotate' }, { do: 'clear' }, { do: 'undo' }, { do: 'save', as: 'score.mscz' }],
       20,
     );
@@ -399,30 +225,5 @@ inEveryHost('annotating', (host) => {
     expect(run.results[1]).toMatch(/^Annotated\.$/);
     expect(marksIn(await run.text('annotated.mscx'))).toHaveLength(2000);
     expect(music(await run.text('undone.mscx'))).toBe(music(await run.text('before.mscx')));
-  });
-
-  it('notices a raised note and a deleted one within a second, and looks in vain at nothing new', async () => {
-    const select = (from: number): Step => ({ do: 'select', from, length: 1 });
-    const run = await host.run(PART, [
-      select(3),
-      { do: 'follow', name: 'pitch-up-octave' },
-      { do: 'follow', name: 'delete' },
-    ]);
-    // A look comes every 0.3 s and the list waits for one look without news.
-    for (const followed of run.results.slice(1))
-      expect((followed as { ticks: number }).ticks).toBeLessThanOrEqual(4);
-    expect((run.results[1] as { findings: unknown[] }).findings).not.toEqual([]);
-  });
-
-  it('takes the user to the note of a finding', async () => {
-    const run = await host.run(PART, [
-      { do: 'show', row: 0 },
-      { do: 'show', row: 1 },
-    ]);
-    // Sounding a fifth below: C5 is MIDI 65, C3 is 41.
-    expect(run.results).toEqual([
-      { selected: [{ pitch: 65, track: 0 }], sentence: '' },
-      { selected: [{ pitch: 41, track: 0 }], sentence: '' },
-    ]);
   });
 });

@@ -1,7 +1,9 @@
 /** The list in the panel follows every edit that matters, in the real editors, and rests when nothing is edited. */
 import { expect, it } from 'vitest';
+import { EVERY_VERDICT } from './rig/everyVerdict.ts';
 import { inEveryHost } from './rig/inEveryHost.ts';
 import { hornScore, open, stopped } from './rig/music.ts';
+import type { Step } from './rig/steps.ts';
 
 /** C5 stopped, two G4 that a tie can join, a glissando from E4 down to C♯4 stopped, and A4. */
 const PART = hornScore([
@@ -49,5 +51,18 @@ inEveryHost('the live list', (host) => {
     const [, nothing, undone] = run.results[0] as number[];
     expect(nothing).toBe(-1);
     expect(undone).toBeGreaterThan(0);
+  });
+
+  it('notices a raised note and a deleted one within a second, and looks in vain at nothing new', async () => {
+    const select = (from: number): Step => ({ do: 'select', from, length: 1 });
+    const run = await host.run(EVERY_VERDICT, [
+      select(3),
+      { do: 'follow', name: 'pitch-up-octave' },
+      { do: 'follow', name: 'delete' },
+    ]);
+    // A look comes every 0.3 s and the list waits for one look without news.
+    for (const followed of run.results.slice(1))
+      expect((followed as { ticks: number }).ticks).toBeLessThanOrEqual(4);
+    expect((run.results[1] as { findings: unknown[] }).findings).not.toEqual([]);
   });
 });
