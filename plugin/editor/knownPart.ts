@@ -3,7 +3,7 @@
  * few notes it looks again at the bars around them alone, since most of its time went into reading the rest once more. Of
  * what is further off only words and tempos bear on them, which are compared up to there.
  */
-import type { Examination, HandSign } from '../../core/index.ts';
+import type { Examination } from '../../core/index.ts';
 import type { BarCopy } from './barCopy.ts';
 import { textsIn, walkBars } from './barWalk.ts';
 import { type Host, type HostPart, type HostScore, isAtLeast, listOf } from './hostApi.ts';
@@ -87,13 +87,7 @@ function listedIn(host: Host, walk: PartWalk, listed: ListedPart): ExaminedPart 
 function knowsSigns(host: Host, score: HostScore, part: HostPart, evidence: PartEvidence): boolean {
   if (isAtLeast(host, 4, 6)) return true;
   const now = isReadAsText(host) ? withSelectedSigns(host, score, part, evidence) : null;
-  return now !== null && isSame(now.signs, evidence.signs);
-}
-
-function isSame(one: ReadonlyMap<string, HandSign>, other: ReadonlyMap<string, HandSign>): boolean {
-  return (
-    one.size === other.size && Array.from(one.entries()).every(([place, sign]) => other.get(place) === sign)
-  );
+  return now !== null && isSameEvidence(now, evidence);
 }
 
 function walkAround({ root }: Host, score: HostScore, { part, bars, index }: KnownPart): PartWalk | null {

@@ -5,7 +5,8 @@
 import type { HandSign } from '../../core/index.ts';
 import { signNamed } from './handSigns.ts';
 import { type HostInterval, type HostPart, TICKS_PER_QUARTER } from './hostApi.ts';
-import { noteKey, type OctaveLine, type PartEvidence, placeKey, type Slur } from './partEvidence.ts';
+import type { OctaveLine, PartEvidence, Slur } from './partEvidence.ts';
+import { NoteSet, PlaceMap } from './placeMap.ts';
 import type { ScoreChord } from './scoreBar.ts';
 import type { PartWalk } from './scoreWalk.ts';
 import type { BarEvent, BarReader, PartText } from './writtenBars.ts';
@@ -97,10 +98,10 @@ function rankFromBelow({ notes, others }: ScoreChord, fromBelow: number): number
 
 /** Puts the ends of lines together. */
 class Gathered {
-  private readonly signs = new Map<string, HandSign>();
-  private readonly glissandi = new Set<string>();
-  private readonly tiesFrom = new Set<string>();
-  private readonly tiesInto = new Set<string>();
+  private readonly signs = new PlaceMap<HandSign>();
+  private readonly glissandi = new NoteSet();
+  private readonly tiesFrom = new NoteSet();
+  private readonly tiesInto = new NoteSet();
   private readonly octaveLines: OctaveLine[] = [];
   private readonly lineWords: { tick: number; track: number; text: string }[] = [];
   private readonly slurStarts: ScoreChord[] = [];
@@ -124,12 +125,11 @@ class Gathered {
   }
 
   private takeAtChord({ kind, isStart, text, note, bars, quarters }: BarEvent, chord: ScoreChord): void {
-    const place = placeKey(chord.tick, chord.track, chord.graceIndex);
-    const key = noteKey(place, rankFromBelow(chord, note));
+    const rank = rankFromBelow(chord, note);
     switch (kind) {
       case 'sign': {
         const sign = signNamed(text);
-        if (sign && !this.signs.has(place)) this.signs.set(place, sign);
+        if (sign && !this.signs.has(chord)) this.signs.set(chord, sign);
         break;
       }
       case 'Slur':
@@ -137,10 +137,10 @@ class Gathered {
         else this.slurEnds.push({ at: chord, bars, quarters });
         break;
       case 'Tie':
-        (isStart ? this.tiesFrom : this.tiesInto).add(key);
+        (isStart ? this.tiesFrom : this.tiesInto).add(chord, rank);
         break;
       case 'Glissando':
-        if (isStart) this.glissandi.add(key);
+        if (isStart) this.glissandi.add(chord, rank);
     }
   }
 

@@ -1,15 +1,16 @@
 /** What the plugin interface does not show at a part's notes themselves: signs and lines, however a version tells of them. */
 import type { HandSign } from '../../core/index.ts';
 import type { HostInterval } from './hostApi.ts';
+import { NoteSet, PlaceMap } from './placeMap.ts';
 import type { ScoreChord } from './scoreBar.ts';
 
-/** Chords are known by `placeKey`, notes by `noteKey`. From 4.6 chords and notes own their signs and glissandi: then those are empty. */
+/** From 4.6 chords and notes own their signs and glissandi: then those are empty. */
 export interface PartEvidence {
-  readonly signs: ReadonlyMap<string, HandSign>;
+  readonly signs: PlaceMap<HandSign>;
   /** Notes from which a glissando leads to the next note of their voice. */
-  readonly glissandi: ReadonlySet<string>;
+  readonly glissandi: NoteSet;
   /** Notes that are tied to the next one, and those that are tied to the one before; `null` where the notes tell. */
-  readonly ties: { readonly from: ReadonlySet<string>; readonly into: ReadonlySet<string> } | null;
+  readonly ties: { readonly from: NoteSet; readonly into: NoteSet } | null;
   readonly slurs: readonly Slur[];
   readonly octaveLines: readonly OctaveLine[];
   /** From written to sounding pitch, with its octave; `null` where the notes tell, or nothing does. */
@@ -38,8 +39,8 @@ export interface OctaveLine {
 }
 
 export const NO_EVIDENCE: PartEvidence = {
-  signs: new Map(),
-  glissandi: new Set(),
+  signs: new PlaceMap(),
+  glissandi: new NoteSet(),
   ties: null,
   slurs: [],
   octaveLines: [],
@@ -47,27 +48,14 @@ export const NO_EVIDENCE: PartEvidence = {
   lineWords: [],
 };
 
-/** A chord, or one of its graces. */
-export function placeKey(tick: number, track: number, graceIndex: number | null): string {
-  return graceIndex === null ? `${tick}/${track}` : `${tick}/${track}/${graceIndex}`;
-}
-
-/** A note of a chord. @param rank 0 for the top note */
-export function noteKey(place: string, rank: number): string {
-  return `${place}:${rank}`;
-}
-
 /** The sign over a chord. */
-export function signAt(
-  { sign, tick, track, graceIndex }: ScoreChord,
-  { signs }: PartEvidence,
-): HandSign | null {
-  return sign !== undefined ? sign : (signs.get(placeKey(tick, track, graceIndex)) ?? null);
+export function signAt(chord: ScoreChord, { signs }: PartEvidence): HandSign | null {
+  return chord.sign !== undefined ? chord.sign : (signs.get(chord) ?? null);
 }
 
 /** True where a glissando begins that leads to the next note of the voice. */
 export function startsGlissando(chord: ScoreChord, rank: number, { glissandi }: PartEvidence): boolean {
-  return chord.notes[rank]!.startsGlissando ?? glissandi.has(keyOf(chord, rank));
+  return chord.notes[rank]!.startsGlissando ?? glissandi.has(chord, rank);
 }
 
 /** Whether a note is tied to the next one, and to the one before. */
@@ -76,10 +64,7 @@ export function tiesAt(
   rank: number,
   { ties }: PartEvidence,
 ): { from: boolean; into: boolean } {
-  if (ties) {
-    const key = keyOf(chord, rank);
-    return { from: ties.from.has(key), into: ties.into.has(key) };
-  }
+  if (ties) return { from: ties.from.has(chord, rank), into: ties.into.has(chord, rank) };
   const { isTiedOn, isTiedBack } = chord.notes[rank]!;
   return { from: isTiedOn, into: isTiedBack };
 }
@@ -90,10 +75,22 @@ export function isSameEvidence(one: PartEvidence, other: PartEvidence): boolean 
 }
 
 function evidenceText({ signs, glissandi, ties, ...rest }: PartEvidence): string {
-  const tied = ties && [Array.from(ties.from), Array.from(ties.into)];
-  return JSON.stringify([Array.from(signs.entries()), Array.from(glissandi), tied, rest]);
+  const tied = ties && [notesIn(ties.from), notesIn(ties.into)];
+  return JSON.stringify([signsIn(signs), notesIn(glissandi), tied, rest]);
 }
 
-function keyOf({ tick, track, graceIndex }: ScoreChord, rank: number): string {
-  return noteKey(placeKey(tick, track, graceIndex), rank);
+function signsIn(signs: PlaceMap<HandSign>): readonly unknown[] {
+  const all: unknown[] = [];
+  signs.forEach((sign, { tick, track, graceIndex }) => {
+    all.push(tick, track, graceIndex, sign);
+  });
+  return all;
+}
+
+function notesIn(notes: NoteSet): readonly unknown[] {
+  const all: unknown[] = [];
+  notes.forEach(({ tick, track, graceIndex }, rank) => {
+    all.push(tick, track, graceIndex, rank);
+  });
+  return all;
 }

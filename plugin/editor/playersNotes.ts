@@ -1,7 +1,7 @@
 /** Which notes of a part are its player's, and when the player rests. */
 import type { PassageRest } from '../../core/index.ts';
 import { TICKS_PER_QUARTER } from './hostApi.ts';
-import { type PartEvidence, placeKey } from './partEvidence.ts';
+import type { PartEvidence } from './partEvidence.ts';
 import { type Length, staffOf } from './placesInPart.ts';
 import type { ScoreChord, ScoreNote, ScoreRest } from './scoreBar.ts';
 import type { PartWalk } from './scoreWalk.ts';
@@ -12,7 +12,7 @@ import type { PartWalk } from './scoreWalk.ts';
  */
 export function withoutCue(chord: ScoreChord, evidence: PartEvidence): ScoreChord {
   if (!evidence.ties || !chord.isSmall || chord.graceIndex !== null) return chord;
-  const isMeant = evidence.signs.has(placeKey(chord.tick, chord.track, null));
+  const isMeant = evidence.signs.has(chord);
   return { ...chord, notes: isMeant ? chord.notes.slice(-1) : [] };
 }
 

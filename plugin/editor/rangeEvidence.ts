@@ -7,14 +7,14 @@ import { signOf } from './handSigns.ts';
 import {
   type Host,
   type HostArticulation,
-  type HostElement,
   type HostNote,
   type HostPart,
   type HostScore,
   listOf,
 } from './hostApi.ts';
-import { type PartEvidence, placeKey } from './partEvidence.ts';
-import { tickOf } from './selectionEvidence.ts';
+import type { PartEvidence } from './partEvidence.ts';
+import { type NoteSet, PlaceMap } from './placeMap.ts';
+import { placeOf } from './selectionEvidence.ts';
 
 /**
  * What is known of a part, with the signs of the selected stretch as they are now.
@@ -33,14 +33,14 @@ export function withSelectedSigns(
   );
   // Notes that were picked one by one bring nothing else along; a stretch brings stems, rests and signs.
   if (elements.every(({ type }) => type === NOTE || type === REST)) return null;
-  const places = new Set<string>();
-  const signs = new Map<string, HandSign>();
+  const places = new PlaceMap<true>();
+  const signs = new PlaceMap<HandSign>();
   const lines = { ties: 0, glissandi: 0, slurs: 0 };
   for (const element of elements) {
     const { type } = element;
     if (type === NOTE) {
       if ((element as HostNote).parent?.parent?.type === CHORD) return null;
-      places.add(placeOf(element));
+      places.set(placeOf(element), true);
     } else if (type === ARTICULATION) {
       const sign = signOf(root, element as HostArticulation);
       if (sign && !signs.has(placeOf(element))) signs.set(placeOf(element), sign);
@@ -58,26 +58,29 @@ export function withSelectedSigns(
 /** True where as many lines lie within these places as are known there. */
 function hasLines(
   { ties, glissandi, slurs }: PartEvidence,
-  places: ReadonlySet<string>,
+  places: PlaceMap<true>,
   found: { readonly ties: number; readonly glissandi: number; readonly slurs: number },
 ): boolean {
-  const startsHere = (note: string) => places.has(note.split(':')[0]!);
+  const countIn = (notes: NoteSet) => {
+    let count = 0;
+    notes.forEach((place) => {
+      if (places.has(place)) count += 1;
+    });
+    return count;
+  };
   const slursHere = slurs.filter(
     ({ fromTick, fromTrack, fromGrace, toTick, toTrack, toGrace }) =>
-      places.has(placeKey(fromTick, fromTrack, fromGrace)) && places.has(placeKey(toTick, toTrack, toGrace)),
+      places.has({ tick: fromTick, track: fromTrack, graceIndex: fromGrace }) &&
+      places.has({ tick: toTick, track: toTrack, graceIndex: toGrace }),
   );
   return (
     found.slurs === slursHere.length &&
-    isWithin(found.glissandi, Array.from(glissandi).filter(startsHere).length) &&
-    isWithin(found.ties, ties ? Array.from(ties.from).filter(startsHere).length : 0)
+    isWithin(found.glissandi, countIn(glissandi)) &&
+    isWithin(found.ties, ties ? countIn(ties.from) : 0)
   );
 }
 
 /** A line that leaves the stretch is listed by some versions and not by others. */
 function isWithin(found: number, known: number): boolean {
   return found === known || found === known - 1;
-}
-
-function placeOf(element: HostElement): string {
-  return placeKey(tickOf(element), element.track, null);
 }

@@ -3,9 +3,9 @@
  * editor takes to write the score. Only where nothing is selected: then letting go gives back exactly what was there.
  */
 import type { Host, HostElement, HostList, HostNote, HostRoot, HostScore } from './hostApi.ts';
-import { noteKey, type PartEvidence, placeKey } from './partEvidence.ts';
+import type { PartEvidence } from './partEvidence.ts';
 import { tickOf } from './place.ts';
-import { PlaceMap } from './placeMap.ts';
+import { NoteSet, PlaceMap } from './placeMap.ts';
 import type { ScoreChord } from './scoreBar.ts';
 import type { PartWalk } from './scoreWalk.ts';
 import { sortedEvidence } from './selectionEvidence.ts';
@@ -127,8 +127,8 @@ interface TextLine {
 
 /** A tie leads to the note of its pitch in the next chord of its voice. */
 function tiesIn(walk: PartWalk, starts: readonly HostNote[]): NonNullable<PartEvidence['ties']> {
-  const from = new Set<string>();
-  const into = new Set<string>();
+  const from = new NoteSet();
+  const into = new NoteSet();
   const places = new PlaceMap<ScoreChord>();
   const next = new WeakMap<ScoreChord, ScoreChord>();
   const last = new Map<number, ScoreChord>();
@@ -139,17 +139,17 @@ function tiesIn(walk: PartWalk, starts: readonly HostNote[]): NonNullable<PartEv
       if (before) next.set(before, chord);
       last.set(chord.track, chord);
     }
-  const keyOf = (chord: ScoreChord, pitch: number) => {
-    const rank = chord.notes.findIndex((note) => note.pitch === pitch);
-    return rank < 0 ? null : noteKey(placeKey(chord.tick, chord.track, null), rank);
+  const add = (notes: NoteSet, chord: ScoreChord | undefined, pitch: number) => {
+    if (!chord) return;
+    notes.add(
+      chord,
+      chord.notes.findIndex((note) => note.pitch === pitch),
+    );
   };
   for (const { pitch, track, parent } of starts) {
     const chord = places.get({ tick: tickOf(parent), track, graceIndex: null });
-    const target = chord && next.get(chord);
-    const start = chord ? keyOf(chord, pitch) : null;
-    const end = target ? keyOf(target, pitch) : null;
-    if (start !== null) from.add(start);
-    if (end !== null) into.add(end);
+    add(from, chord, pitch);
+    add(into, chord && next.get(chord), pitch);
   }
   return { from, into };
 }

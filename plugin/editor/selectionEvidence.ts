@@ -17,14 +17,8 @@ import {
   listOf,
 } from './hostApi.ts';
 import { notesOf } from './hostChord.ts';
-import {
-  NO_EVIDENCE,
-  noteKey,
-  type OctaveLine,
-  type PartEvidence,
-  placeKey,
-  type Slur,
-} from './partEvidence.ts';
+import { NO_EVIDENCE, type OctaveLine, type PartEvidence, type Slur } from './partEvidence.ts';
+import { NoteSet, type Place, PlaceMap } from './placeMap.ts';
 
 /** Selects a whole part, reads what the selection lists, and puts the user's selection back. */
 export function evidenceOf(host: Host, score: HostScore, part: HostPart): PartEvidence {
@@ -66,14 +60,14 @@ export function sortedEvidence(root: HostRoot, elements: readonly HostElement[])
   const { ARTICULATION, SLUR, SLUR_SEGMENT, GLISSANDO, GLISSANDO_SEGMENT, OTTAVA, OTTAVA_SEGMENT, NOTE } =
     root.Element;
   const octaveLines: OctaveLine[] = [];
-  const signs = new Map<string, HandSign>();
-  const glissandi = new Set<string>();
+  const signs = new PlaceMap<HandSign>();
+  const glissandi = new NoteSet();
   const slurs: Slur[] = [];
   for (const element of elements) {
     switch (element.type) {
       case ARTICULATION: {
         const sign = signOf(root, element as HostArticulation);
-        if (sign) signs.set(placeKey(tickOf(element), element.track, null), sign);
+        if (sign) signs.set(placeOf(element), sign);
         break;
       }
       case SLUR:
@@ -107,7 +101,7 @@ export function sortedEvidence(root: HostRoot, elements: readonly HostElement[])
       case GLISSANDO:
       case GLISSANDO_SEGMENT: {
         const start = spannerOf(element).parent;
-        if (start?.type === NOTE) glissandi.add(keyOf(root, start as HostNote));
+        if (start && start.type === NOTE) glissandi.add(placeOf(start), rankOf(root, start as HostNote));
       }
     }
   }
@@ -122,10 +116,13 @@ export function glissandoKey(note: HostElement & { readonly pitch: number }): st
   return `${tickOf(note)}/${note.track}/${note.pitch}`;
 }
 
-/** A note that a glissando leaves. */
-function keyOf(root: HostRoot, note: HostNote): string {
-  const rank = notesOf(root, note.parent as HostChord).findIndex(({ pitch }) => pitch === note.pitch);
-  return noteKey(placeKey(tickOf(note), note.track, null), rank);
+/** The place of the chord that something belongs to. */
+export function placeOf(element: HostElement): Place {
+  return { tick: tickOf(element), track: element.track, graceIndex: null };
+}
+
+function rankOf(root: HostRoot, note: HostNote): number {
+  return notesOf(root, note.parent as HostChord).findIndex(({ pitch }) => pitch === note.pitch);
 }
 
 /** Segments of a line carry the line from 4.6. */
