@@ -54,35 +54,42 @@ function readList(
   elements: HostList<HostElement>,
   walks: readonly PartWalk[],
 ): readonly PartEvidence[] | null {
-  const { NOTE, REST, ARTICULATION, TIE, SLUR } = root.Element;
+  const { NOTE, REST, STEM, BEAM, ARTICULATION, TIE, SLUR } = root.Element;
+  const kinds = new Set<unknown>();
+  const here: HostElement[][] = walks.map(() => []);
   // Track after track, then the lines from place to place.
-  const linesAt = lastWhere(elements, ({ type }) => type === NOTE || type === REST) + 1;
-  const lines: HostElement[] = [];
-  for (let i = linesAt; i < elements.length; i++) lines.push(elements[i]!);
-  const read = walks.map((walk) => {
+  let linesAt = elements.length;
+  for (; linesAt > 0; linesAt--) {
+    const line = elements[linesAt - 1]!;
+    const { type, track } = line;
+    if (type === NOTE || type === REST) break;
+    kinds.add(type);
+    const part = walks.findIndex(
+      ({ part: { startTrack, endTrack } }) => track >= startTrack && track < endTrack,
+    );
+    if (part >= 0) here[part]!.push(line);
+  }
+  const isWhole = walks.every((walk, part) => {
+    const mine = here[part]!.reverse();
     const { startTrack, endTrack } = walk.part;
-    const here = lines.filter(({ track }) => track >= startTrack && track < endTrack);
     const until = firstFrom(elements, endTrack, linesAt);
-    for (let i = firstFrom(elements, startTrack, linesAt); i < until; i++) here.push(elements[i]!);
-    return { walk, here };
+    let notes = 0;
+    for (let i = firstFrom(elements, startTrack, linesAt); i < until; i++) {
+      const element = elements[i]!;
+      const { type } = element;
+      if (type === NOTE) notes += 1;
+      // Most of a list is of these kinds, which tell nothing.
+      if (type === NOTE || type === REST || type === STEM || type === BEAM) continue;
+      kinds.add(type);
+      mine.push(element);
+    }
+    return notes === notesIn(walk);
   });
-  const has = (wanted: unknown) =>
-    read.some(({ here }) => here.some(({ type }) => type === wanted)) ||
-    lines.some(({ type }) => type === wanted);
-  const isWhole =
-    has(ARTICULATION) &&
-    (has(SLUR) || has(TIE)) &&
-    read.every(({ walk, here }) => here.filter(({ type }) => type === NOTE).length === notesIn(walk));
-  return isWhole ? read.map(({ walk, here }) => evidenceIn(root, walk, here)) : null;
+  if (!isWhole || !kinds.has(ARTICULATION) || !(kinds.has(SLUR) || kinds.has(TIE))) return null;
+  return walks.map((walk, part) => evidenceIn(root, walk, here[part]!));
 }
 
 const TRACKS_PER_STAFF = 4;
-
-function lastWhere(elements: HostList<HostElement>, is: (element: HostElement) => boolean): number {
-  let at = elements.length - 1;
-  while (at >= 0 && !is(elements[at]!)) at--;
-  return at;
-}
 
 /** The first element of a track or of one after it, among the first `end`, which are sorted by track. */
 function firstFrom(elements: HostList<HostElement>, track: number, end: number): number {
