@@ -1,4 +1,5 @@
 /** Tiny scores for tests: one part, its measures given as they are. */
+import { formatPitch } from '../../core/pitch/pitch.ts';
 import type { HornPart } from '../../plugin/musicxml/index.ts';
 import { readScore } from '../../plugin/musicxml/index.ts';
 
@@ -40,4 +41,14 @@ export function noteOf(name: string, eighths: number, inside = '', before = ''):
 /** The only part of a small score, read as a horn whatever it is called. */
 export function readSmall(measures: readonly string[], options: SmallScore = {}): HornPart {
   return readScore(smallScore(measures, options), { parts: ['P1'] }).horns[0]!;
+}
+
+/** Inside a note: what its player does with hand or valves, for `inside` of `noteOf`. */
+export function technical(content: string): string {
+  return `<notations><technical>${content}</technical></notations>`;
+}
+
+/** The written notes of a part, by name. */
+export function pitches({ passage }: HornPart): string[] {
+  return passage.notes.map(({ written }) => formatPitch(written));
 }
