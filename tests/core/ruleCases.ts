@@ -195,3 +195,8 @@ export function findingsOf(
   });
   return findings.filter((finding) => finding.id === id);
 }
+
+/** Every finding of every case. */
+export function everyFinding(): readonly Finding[] {
+  return Object.entries(CASES).flatMap(([id, cases]) => cases.flatMap((example) => findingsOf(id, example)));
+}

@@ -1,131 +1,20 @@
 /**
- * The words of every language: all there, its own, and with every value in them. What a language shares with English
- * stands in a list with its reason.
+ * The words of every language: all there, its own, with every value in them and in the forms of one and of many. What a
+ * language shares with English stands in a list with its reason.
  */
 import { describe, expect, test } from 'vitest';
 import { HORNS } from '../../core/horn/horns.ts';
-import { type Pitch, parsePitch } from '../../core/pitch/pitch.ts';
-import type { Reach } from '../../core/rules/handJoin.ts';
-import { RULES } from '../../core/rules/rules.ts';
 import type { HandState } from '../../core/stopping/fingering.ts';
 import { FINGERING_REASONS } from '../../core/stopping/player.ts';
 import { findingText } from '../../core/words/findings.ts';
-import { decimalText, deviationText, fingeringText, hornText, keyText } from '../../core/words/fingerings.ts';
-import { ENGLISH_READER, languageOf, type Reader, readerOf } from '../../core/words/language.ts';
+import { decimalText, deviationText, hornText } from '../../core/words/fingerings.ts';
+import { ENGLISH_READER, languageOf, readerOf } from '../../core/words/language.ts';
 import { LANGUAGES, type Language, SAID } from '../../core/words/languages.ts';
-import { noteClassName, noteName } from '../../core/words/noteNames.ts';
-import { reportWords } from '../../core/words/report.ts';
-import { barsText, completionText, countText } from '../../core/words/summary.ts';
-import { CASES, findingsOf } from './ruleCases.ts';
+import { everyFinding } from './ruleCases.ts';
 
 const FOREIGN = LANGUAGES.filter((language) => language !== 'en');
 
-/** Every finding of every case. */
-const FINDINGS = Object.entries(CASES).flatMap(([id, cases]) =>
-  cases.flatMap((example) => findingsOf(id, example)),
-);
-
-describe.each(LANGUAGES)('findings in %s', (language) => {
-  const reader = readerOf(language);
-
-  test('every rule is spoken of, in two or three words and in sentences', () => {
-    expect(new Set(FINDINGS.map(({ id }) => id)).size).toBe(RULES.length);
-    for (const finding of FINDINGS) {
-      const { brief, message, remedy } = findingText(finding, reader);
-      expect(brief.split(' ').length, brief).toBeLessThanOrEqual(3);
-      for (const sentence of [message, remedy]) {
-        expect(sentence).toMatch(/^(["„«]|[A-ZÄÖÜÀÉ]).*\.$/);
-        expect(sentence).not.toMatch(/undefined|NaN|\bnull\b|\.\.|\[object| {2}/);
-      }
-    }
-  });
-
-  test('nothing falls back to English', () => {
-    if (language === 'en') return;
-    for (const finding of FINDINGS) {
-      const own = findingText(finding, reader);
-      const english = findingText(finding, readerOf('en', reader.noteNaming));
-      expect(own.brief).not.toBe(english.brief);
-      expect(own.message).not.toBe(english.message);
-      expect(own.remedy).not.toBe(english.remedy);
-    }
-  });
-
-  test('every note, fingering, word and number of the cause is told', () => {
-    for (const finding of FINDINGS) {
-      const { message, remedy } = findingText(finding, reader);
-      const said = `${message} ${remedy}`;
-      for (const value of valuesOf(finding.cause, reader))
-        expect(said, `${finding.id}: ${said}`).toContain(value);
-    }
-  });
-});
-
-/** What must be read somewhere: all that has a name or a number. */
-function valuesOf(cause: object, reader: Reader): string[] {
-  return Object.entries(cause).flatMap(([field, value]: [string, unknown]): string[] => {
-    if (isPitch(value)) return [noteName(value, reader)];
-    if (Array.isArray(value)) return (value as Reach[]).flatMap((reach) => reachValues(reach, reader));
-    if (field === 'nearest' && isReach(value)) return reachValues(value, reader);
-    if (field === 'word' || field === 'sinceMeasure') return [value as string];
-    if (field === 'affectedCount') return value === 1 ? [] : [String(value)];
-    if (field === 'assumedQuartersPerMinute') return value === null ? [] : [String(value)];
-    if (field === 'neededSeconds') return [decimalText(value as number, 2, reader)];
-    if (field === 'horn') return [];
-    return [];
-  });
-}
-
-function reachValues({ written, fingering }: Reach, reader: Reader): string[] {
-  return [noteName(written, reader), fingeringText(fingering, reader)];
-}
-
-function isPitch(value: unknown): value is Pitch {
-  return typeof value === 'object' && value !== null && 'octave' in value;
-}
-
-function isReach(value: unknown): value is Reach {
-  return typeof value === 'object' && value !== null && 'written' in value;
-}
-
-describe('plurals', () => {
-  /** The words of one rule with a count in it. */
-  const spoken = (language: Language, affectedCount: number) => {
-    const finding = FINDINGS.find(({ id }) => id === 'never-opened')!;
-    const counted = { ...finding, cause: { ...finding.cause, affectedCount } } as typeof finding;
-    return findingText(counted, readerOf(language)).message;
-  };
-
-  test.each([
-    ['en', 'this note is read', 'the 2 notes from this entry on are read'],
-    ['de', 'wird auch dieser Ton als gestopft gelesen', 'werden auch die 2 Töne ab diesem Einsatz'],
-    ['fr', 'cette note aussi est lue', 'les 2 notes à partir de cette entrée aussi sont lues'],
-    ['it', 'anche questa nota è letta', 'anche le 2 note da questa entrata in poi sono lette'],
-    ['es', 'también esta nota se lee', 'también las 2 notas desde esta entrada se leen'],
-  ] as const)('%s: one note and two', (language, one, two) => {
-    expect(spoken(language, 1)).toContain(one);
-    expect(spoken(language, 2)).toContain(two);
-    expect(spoken(language, 5)).toContain(two.replace('2', '5'));
-  });
-
-  test('cents: 0 stands for itself, 1, 2 and 5 have their forms', () => {
-    const forms = (language: Language) =>
-      [0, 1, 2, 5, -1, -5].map((cents) => deviationText(cents, readerOf(language)));
-    expect(forms('en')).toEqual([
-      'in tune',
-      '1 cent sharp',
-      '2 cents sharp',
-      '5 cents sharp',
-      '1 cent flat',
-      '5 cents flat',
-    ]);
-    expect(forms('de')[1]).toBe('1 Cent zu hoch');
-    expect(forms('de')[5]).toBe('5 Cent zu tief');
-    expect(forms('fr').slice(1, 3)).toEqual(['trop haut de 1 cent', 'trop haut de 2 cents']);
-    expect(forms('it').slice(1, 3)).toEqual(['crescente di 1 cent', 'crescente di 2 cent']);
-    expect(forms('es').slice(1, 3)).toEqual(['1 cent alto', '2 cents alto']);
-  });
-});
+const FINDINGS = everyFinding();
 
 /** What a language shares with English because it is the language's own word too. */
 const SHARED: { readonly [language in Language]?: readonly string[] } = {
@@ -327,101 +216,42 @@ describe.each(LANGUAGES)('counts in %s', (language) => {
   });
 });
 
-describe('counts', () => {
-  const counts = (sure: number, risky: number, impossible: number, open = 0) => ({
-    stopped: { sure, risky, impossible },
-    open: { sure: 9, risky: open, impossible: 0 },
-    impossibleMeasures: [],
-  });
+describe('plurals', () => {
+  /** The words of one rule with a count in it. */
+  const spoken = (language: Language, affectedCount: number) => {
+    const finding = FINDINGS.find(({ id }) => id === 'never-opened')!;
+    const counted = { ...finding, cause: { ...finding.cause, affectedCount } } as typeof finding;
+    return findingText(counted, readerOf(language)).message;
+  };
 
   test.each([
-    ['en', 'no stopped notes', '1 stopped note: 1 sure', '7 stopped notes: 5 sure, 2 impossible'],
-    ['de', 'keine gestopften Töne', '1 gestopfter Ton: 1 sicher', '7 gestopfte Töne: 5 sicher, 2 unspielbar'],
-    ['fr', 'aucune note bouchée', '1 note bouchée: 1 sûre', '7 notes bouchées: 5 sûres, 2 injouables'],
-    ['it', 'nessuna nota chiusa', '1 nota chiusa: 1 sicura', '7 note chiuse: 5 sicure, 2 ineseguibili'],
-    ['es', 'ninguna nota tapada', '1 nota tapada: 1 segura', '7 notas tapadas: 5 seguras, 2 imposibles'],
-  ] as const)('%s: none, one and many', (language, none, one, many) => {
-    const told = (given: ReturnType<typeof counts>) => countText(given, readerOf(language));
-    // French sets a space before the colon.
-    const plain = (text: string) => text.replace(' :', ':');
-    expect(plain(told(counts(0, 0, 0)))).toBe(none);
-    expect(plain(told(counts(1, 0, 0)))).toBe(one);
-    expect(plain(told(counts(5, 0, 2)))).toBe(many);
-    expect(told(counts(5, 0, 2, 1)).length).toBeGreaterThan(many.length + 5);
+    ['en', 'this note is read', 'the 2 notes from this entry on are read'],
+    ['de', 'wird auch dieser Ton als gestopft gelesen', 'werden auch die 2 Töne ab diesem Einsatz'],
+    ['fr', 'cette note aussi est lue', 'les 2 notes à partir de cette entrée aussi sont lues'],
+    ['it', 'anche questa nota è letta', 'anche le 2 note da questa entrata in poi sono lette'],
+    ['es', 'también esta nota se lee', 'también las 2 notas desde esta entrada se leen'],
+  ] as const)('%s: one note and two', (language, one, two) => {
+    expect(spoken(language, 1)).toContain(one);
+    expect(spoken(language, 2)).toContain(two);
+    expect(spoken(language, 5)).toContain(two.replace('2', '5'));
   });
 
-  test('bars: one, several, too many', () => {
-    const numbers = (count: number) => Array.from({ length: count }, (_, i) => String(i + 1));
-    const told = (count: number, language: Language) => barsText(numbers(count), readerOf(language));
-    expect(told(1, 'en')).toBe('bar 1');
-    expect(told(3, 'en')).toBe('bars 1, 2 and 3');
-    expect(told(14, 'en')).toBe('bars 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 2 more');
-    expect(told(1, 'de')).toBe('Takt 1');
-    expect(told(2, 'fr')).toBe('mesures 1 et 2');
-    expect(told(13, 'de')).toMatch(/^Takte 1, .* 12 und 1 weiterer$/);
-  });
-
-  test('what was added', () => {
-    const added = (signs: number, words: number, language: Language) =>
-      completionText(
-        [...Array(signs).fill({ kind: 'sign-added' }), ...Array(words).fill({ kind: 'opening-word' })],
-        readerOf(language),
-      );
-    expect(added(0, 0, 'en')).toBe('no sign or word was missing');
-    expect(added(3, 1, 'en')).toBe('added 3 signs and 1 word');
-    expect(added(1, 2, 'fr')).toBe('ajouté : 1 signe et 2 mots');
-    expect(added(0, 1, 'es')).toBe('añadido: 1 palabra');
-  });
-});
-
-describe('names of notes', () => {
-  test.each([
-    ['C5', 'C5', 'c″', 'do5', 'do5'],
-    ['C#5', 'C♯5', 'cis″', 'do♯5', 'do♯5'],
-    ['B4', 'B4', 'h′', 'si4', 'si4'],
-    ['Bb4', 'B♭4', 'b′', 'si♭4', 'si♭4'],
-    ['Bbb4', 'B♭♭4', 'heses′', 'si♭♭4', 'si♭♭4'],
-    ['Eb4', 'E♭4', 'es′', 'mi♭4', 'mi♭4'],
-    ['Ab3', 'A♭3', 'as', 'la♭3', 'la♭3'],
-    ['D2', 'D2', 'D', 'ré2', 're2'],
-    ['F#1', 'F♯1', 'Fis₁', 'fa♯1', 'fa♯1'],
-    ['G6', 'G6', 'g‴', 'sol6', 'sol6'],
-  ])('%s is %s, %s, %s, %s', (text, english, german, french, spanish) => {
-    const pitch = parsePitch(text);
-    expect(noteName(pitch, ENGLISH_READER)).toBe(english);
-    expect(noteName(pitch, readerOf('de'))).toBe(german);
-    expect(noteName(pitch, readerOf('fr'))).toBe(french);
-    expect(noteName(pitch, readerOf('es'))).toBe(spanish);
-    expect(noteName(pitch, readerOf('it'))).toBe(spanish);
-  });
-
-  test('follow the setting and not the language, where one is set', () => {
-    const pitch = parsePitch('Bb4');
-    expect(noteClassName(pitch, readerOf('de', 'english'))).toBe('B♭');
-    expect(noteClassName(pitch, readerOf('en', 'german'))).toBe('B');
-    expect(noteClassName(pitch, readerOf('fr', 'german'))).toBe('B');
-  });
-
-  test('names of horns follow the setting too', () => {
-    const triple = HORNS.find(({ id }) => id === 'triple-high-f')!;
-    expect(hornText(triple, readerOf('de'))).toBe('Tripelhorn in F, B und Hoch-F');
-    expect(hornText(triple, readerOf('de', 'english'))).toBe('Tripelhorn in F, B♭ und Hoch-F');
-    expect(hornText(triple, readerOf('en', 'german'))).toBe('triple horn in F, B and high F');
-    expect(hornText(triple, readerOf('en', 'solfege'))).toBe('triple horn in fa, si♭ and high fa');
-    const own = { ...triple, id: 'own', label: 'A horn of mine in B♭' };
-    expect(hornText(own, readerOf('en', 'solfege'))).toBe('A horn of mine in si♭');
-  });
-
-  test.each([
-    ['Bb', 'B♭', 'B', 'si♭'],
-    ['high F', 'high F', 'Hoch-F', 'fa aigu'],
-    ['C basso', 'C basso', 'C basso', 'do grave'],
-    ['Bb alto', 'B♭ alto', 'B alto', 'si♭ aigu'],
-    ['my bass side', 'my bass side', 'my bass side', 'my bass side'],
-  ])('the key %s is %s, %s, %s', (name, english, german, french) => {
-    expect(keyText(name, ENGLISH_READER)).toBe(english);
-    expect(keyText(name, readerOf('de'))).toBe(german);
-    expect(keyText(name, readerOf('fr'))).toBe(french);
+  test('cents: 0 stands for itself, 1, 2 and 5 have their forms', () => {
+    const forms = (language: Language) =>
+      [0, 1, 2, 5, -1, -5].map((cents) => deviationText(cents, readerOf(language)));
+    expect(forms('en')).toEqual([
+      'in tune',
+      '1 cent sharp',
+      '2 cents sharp',
+      '5 cents sharp',
+      '1 cent flat',
+      '5 cents flat',
+    ]);
+    expect(forms('de')[1]).toBe('1 Cent zu hoch');
+    expect(forms('de')[5]).toBe('5 Cent zu tief');
+    expect(forms('fr').slice(1, 3)).toEqual(['trop haut de 1 cent', 'trop haut de 2 cents']);
+    expect(forms('it').slice(1, 3)).toEqual(['crescente di 1 cent', 'crescente di 2 cent']);
+    expect(forms('es').slice(1, 3)).toEqual(['1 cent alto', '2 cents alto']);
   });
 });
 
@@ -438,34 +268,4 @@ test.each([
   ['', null],
 ] as const)('the locale %s is read as %s', (locale, language) => {
   expect(languageOf(locale)).toBe(language);
-});
-
-describe.each(LANGUAGES)('the report in %s', (language) => {
-  const words = reportWords(readerOf(language));
-  const counted = [words.cannotBePlayed, words.areRisky, words.elsewhere] as const;
-
-  test('counts are told, one in a form of its own', () => {
-    for (const say of counted) {
-      expect(say(1)).toContain('1');
-      expect(say(17)).toContain('17');
-      expect(say(17)).not.toBe(say(1).replace('1', '17'));
-      expect(say(17)).toBe(say(5).replace('5', '17'));
-    }
-    expect(words.bars(1)).not.toBe(words.bars(2));
-    expect(new Set([0, 1, 2].map(words.folded)).size).toBe(3);
-  });
-
-  test('nothing falls back to English', () => {
-    if (language === 'en') return;
-    const english = reportWords(ENGLISH_READER);
-    expect(words.cannotBePlayed(3)).not.toBe(english.cannotBePlayed(3));
-    expect(words.areRisky(3)).not.toBe(english.areRisky(3));
-    expect(words.elsewhere(3)).not.toBe(english.elsewhere(3));
-    expect(words.findings).not.toBe(english.findings);
-    expect(words.canBePlayed).not.toBe(english.canBePlayed);
-    expect(words.nothingFound).not.toBe(english.nothingFound);
-    expect(words.nothingStopped).not.toBe(english.nothingStopped);
-    expect(words.readFor('x')).not.toBe(english.readFor('x'));
-    expect(words.stoppedNotesIn('x')).not.toBe(english.stoppedNotesIn('x'));
-  });
 });
