@@ -1,62 +1,20 @@
 /// <reference lib="dom" />
-/** The page that needs no installation, in a real browser: offline, complete, and byte for byte what the command line writes. */
+/** The page that needs no installation, with a part, in a real browser: offline, and byte for byte what the command line writes. */
 import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { unzipSync } from 'fflate';
-import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { bellhandHere } from '../batch/bellhand.ts';
 import { sharedFolder } from '../musicxml/corpus.ts';
-import { brokenAccessRules, closeBrowser, describeInBrowser, openPage, withPage } from './browser.ts';
-import { PAPERS, sheetsOf } from './paper.ts';
+import { closeBrowser, describeInBrowser } from './browser.ts';
+import { DEMO, drop, PAGE, taken, turnTo, visitTo } from './standVisit.ts';
 
-const PAGE = readFileSync(new URL('../../dist/bellhand.html', import.meta.url), 'utf8');
-const DEMO = readFileSync(new URL('../../plugin/batch/demo/low-water.musicxml', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'bellhand-stand-'));
 
 afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
   await closeBrowser();
 });
-
-/** Shows the page on an English reader's screen. */
-const ON_SCREEN = { locale: 'en-GB', acceptDownloads: true };
-
-/**
- * One visit to the page for several tests, since the engraver takes seconds to start: with one of the sheets on top, and
- * what is on the stand put away after each.
- */
-function visitTo(sheet: 'note' | 'part' | 'lesson', viewport = { width: 1280, height: 900 }): () => Page {
-  let visit: Awaited<ReturnType<typeof openPage>>;
-  beforeAll(async () => {
-    visit = await openPage(PAGE, { ...ON_SCREEN, viewport });
-    await turnTo(visit.page, sheet);
-  });
-  afterEach(async () => {
-    // The worker's own script is the only thing that is asked for, and it is in the page.
-    expect(visit.complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
-    const away = visit.page.getByRole('button', { name: 'Put away' });
-    if (await away.isVisible()) await away.click();
-  });
-  afterAll(() => visit.close());
-  return () => visit.page;
-}
-
-async function turnTo(page: Page, sheet: 'note' | 'part' | 'lesson'): Promise<void> {
-  await page.locator(`nav a[href="#${sheet}"]`).click();
-}
-
-async function drop(page: Page, name: string, bytes: Uint8Array): Promise<void> {
-  await page
-    .locator('#file')
-    .setInputFiles({ name, mimeType: 'application/octet-stream', buffer: Buffer.from(bytes) });
-}
-
-async function taken(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.locator(button).click()]);
-  return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
-}
 
 describe('the file', () => {
   it('stays small and forbids itself every network', () => {
@@ -229,79 +187,6 @@ describeInBrowser('the stand', () => {
       await page.reload();
       await page.locator('#verdict .box').waitFor();
       expect(await page.locator('.horn').inputValue()).toBe('own');
-    });
-  });
-
-  describe('with a lesson', () => {
-    const visit = visitTo('lesson');
-
-    it('composes a lesson and a course that are the command line’s, byte for byte', async () => {
-      const page = visit();
-      await page.locator('.page svg.music').first().waitFor();
-      for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name]);
-      const file = await taken(page, '#take');
-      const seed = /^lesson-1-(\d+)\.musicxml$/.exec(file.name)![1]!;
-      const output = join(folder, 'lesson.musicxml');
-      await bellhandHere(folder, ['lesson', '--level', '1', '--seed', seed, '-o', output]);
-      expect(file.bytes.equals(readFileSync(output))).toBe(true);
-      await page.locator('#kind').selectOption('course');
-      await page.locator('#weeks').fill('2');
-      await page.locator('#week').selectOption('2');
-      await page.getByRole('heading', { name: /Week 2$/ }).waitFor();
-      const course = await taken(page, '#take');
-      expect(course.name).toBe(`course-${seed}.zip`);
-      await bellhandHere(folder, ['course', '--weeks', '2', '--seed', seed, '-o', 'course']);
-      const pages = unzipSync(course.bytes);
-      expect(Object.keys(pages)).toEqual(['week-01.musicxml', 'week-02.musicxml']);
-      for (const [name, bytes] of Object.entries(pages))
-        expect(readFileSync(join(folder, 'course', name)).equals(bytes), name).toBe(true);
-    });
-
-    it('composes in the range and at the tempo that are chosen, as the command line does', async () => {
-      const page = visit();
-      await page.locator('#kind').selectOption('bend');
-      // MIDI: middle C is 60; here in cents.
-      await page.locator('#low').selectOption('6000');
-      await page.locator('#high').selectOption('7900');
-      await page.locator('#etude-tempo').fill('72');
-      await page.locator('.page svg.music').first().waitFor();
-      const file = await taken(page, '#take');
-      const seed = /^etude-bend-(\d+)\.musicxml$/.exec(file.name)![1]!;
-      const output = join(folder, 'etude.musicxml');
-      const wishes = ['--range', 'C4-G5', '--tempo', '72', '--level', '1', '--key', 'C', '--bars', '32'];
-      await bellhandHere(folder, ['etude', '--kind', 'bend', ...wishes, '--seed', seed, '-o', output]);
-      expect(file.bytes.equals(readFileSync(output))).toBe(true);
-      await page.locator('#low').selectOption('8000');
-      await page.getByText('The lowest note must lie below the highest.').waitFor();
-    });
-  });
-
-  it('breaks no access rule: light and dark, small and large', async () => {
-    const screens = [
-      { colorScheme: 'light', width: 360 },
-      { colorScheme: 'dark', width: 1280 },
-      { colorScheme: 'light', width: 2560 },
-    ] as const;
-    const first = { width: screens[0].width, height: 900 };
-    await withPage(PAGE, { ...ON_SCREEN, bypassCSP: true, viewport: first }, async ({ page, complaints }) => {
-      for (const { colorScheme, width } of screens) {
-        await page.emulateMedia({ colorScheme });
-        await page.setViewportSize({ width, height: 900 });
-        for (const [sheet, awaited] of [
-          ['part', '.music svg.music'],
-          ['lesson', '.page svg.music'],
-          ['note', '.ladder'],
-        ] as const) {
-          const where = `${sheet}, ${colorScheme}, ${width} wide`;
-          await turnTo(page, sheet);
-          if ((await page.locator('#example').count()) > 0) await drop(page, 'low-water.musicxml', DEMO);
-          await page.locator(awaited).first().waitFor();
-          const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
-          await expect.poll(fits, { timeout: 20_000, message: where }).toBe(true);
-          expect(await brokenAccessRules(page), where).toEqual([]);
-        }
-      }
-      expect(complaints.filter((complaint) => !complaint.startsWith('blob:'))).toEqual([]);
     });
   });
 });
