@@ -10,69 +10,15 @@ MuseScore {
     description: "steps"
 
     FileIO { id: file }
-    FileIO { id: clock }
     FileIO { id: own; source: Qt.resolvedUrl("tasks.json").toString().replace("file://", "") }
 
     readonly property bool isVersion4: root.mscoreVersion >= 40000
+    // A file that takes the script in itself has another one, with another clock.
+    readonly property var bellhand: Script.Bellhand
 
-    // An object of the editor's with some of its members replaced; `real` is the object itself.
-    function altered(object, replacements) {
-        return new Proxy({}, {
-            get: function (_, key) {
-                if (key === "real") return object
-                if (key in replacements) return replacements[key]
-                var value = object[key]
-                return typeof value === "function" ? function (a, b, c) { return object[key](a, b, c) } : value
-            },
-            set: function (_, key, value) { object[key] = value; return true }
-        })
-    }
-
-    // The plugin's host with some members of its root item and of its cursors replaced.
-    function alteredHost(members, cursorMembers) {
-        var score = altered(curScore, { newCursor: function () {
-            var cursor = curScore.newCursor()
-            return altered(cursor, cursorMembers(cursor))
-        } })
-        members.curScore = score
-        var written = members.written || []
-        members.writeScore = function (asked, path, extension) {
-            var real = asked.real || asked
-            written.push(real.parts.length)
-            return writeScore(real, path, extension)
-        }
-        var host = Script.Bellhand.hostOf(root, file, Qt)
-        return { root: altered(root, members), file: host.file, engine: host.engine }
-    }
-
-    // The plugin's host, if asked for with a fault built in: the n-th text cannot be added.
-    function hostFor(step) {
-        if (step.failAfter === undefined)
-            return Script.Bellhand.hostOf(root, file, Qt)
-        var left = step.failAfter
-        return alteredHost({}, function (cursor) {
-            return { add: function (element) {
-                var fails = left-- <= 0
-                // Version 4 dies of an element that is made and not added.
-                if (!fails || isVersion4) cursor.add(element)
-                if (fails) throw new Error("no more texts")
-            } }
-        })
-    }
-
-    // The plugin's host, which counts the elements that are made and those that are added.
-    function countingHost(counted) {
-        function made(element) {
-            counted.made += 1
-            return altered(element, { clone: function () { return made(element.clone()) } })
-        }
-        return alteredHost({
-            newElement: function (type) { return made(newElement(type)) },
-            removeElement: function (element) { removeElement(element.real || element) }
-        }, function (cursor) {
-            return { add: function (element) { counted.added += 1; cursor.add(element.real) } }
-        })
-    }
+    HostsAltered { id: hosts }
+    WriterEdits { id: writer }
+    StepsMeasured { id: measured }
 
     function nthNote(nth) {
         var cursor = curScore.newCursor()
@@ -91,35 +37,11 @@ MuseScore {
     }
 
     // The panel, once it has read everything.
-    function opened(step) { return read(Script.Bellhand.openPanel(hostFor(step))) }
+    function opened(step) { return read(bellhand.openPanel(hosts.hostFor(step))) }
 
     function read(panel) {
         for (; panel.view().isBusy; panel.tick()) if (!isTimed) pass(20)
         return panel
-    }
-
-    property var kept: null
-
-    // The processor's time of the thread that this runs in, in milliseconds.
-    function processorTime(work) {
-        function now() { clock.source = "/proc/self/schedstat"; return Number(clock.read().split(" ")[0]) / 1e6 }
-        var start = now()
-        work()
-        return Math.round(10 * (now() - start)) / 10
-    }
-
-    // Where the last annotating left marks, track by track.
-    property var marked: []
-
-    function markedPlaces() {
-        var places = []
-        for (var measure = curScore.firstMeasure; measure; measure = measure.nextMeasure)
-            for (var segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
-                for (var i = 0; i < segment.annotations.length; i++) {
-                    var text = segment.annotations[i]
-                    if (text.type === Element.STAFF_TEXT && text.text.indexOf("\u2060\u2063\u200b\u2063\u2060") >= 0) places.push({ track: text.track, tick: segment.tick })
-                }
-        return places.sort(function (a, b) { return a.track - b.track || a.tick - b.tick })
     }
 
     function trackOfSelection() {
@@ -127,17 +49,12 @@ MuseScore {
         return elements.length > 0 ? elements[0].track : -1
     }
 
-    function wait(milliseconds) {
-        var until = Date.now() + milliseconds
-        while (Date.now() < until) {}
-    }
-
     // The plugin's clock, which `steps.ts` gave its script: it goes on by a hair whenever it is read, and where a step lets
     // time go by, so that nothing hangs on how busy the machine is. Where time is what is measured it is the real one.
     property real now: 0
     property bool isTimed: false
     function pass(milliseconds) {
-        if (isTimed) wait(milliseconds)
+        if (isTimed) measured.wait(milliseconds)
         else now += milliseconds
     }
 
@@ -156,70 +73,17 @@ MuseScore {
         return notes
     }
 
-    // Adds an element at the n-th place. `fill` comes before it is added, `finish` after.
-    function addAt(nth, type, fill, finish) {
-        curScore.startCmd()
-        var cursor = curScore.newCursor()
-        cursor.track = 0
-        cursor.rewind(0)
-        for (var i = 0; i < nth; i++) cursor.next()
-        var element = newElement(type)
-        fill(element)
-        cursor.add(element)
-        if (finish) finish(element)
-        curScore.endCmd()
-    }
-
-    function removed(element) {
-        curScore.startCmd()
-        removeElement(element)
-        curScore.endCmd()
-    }
-
-    function firstWord() {
-        for (var measure = curScore.firstMeasure; ; measure = measure.nextMeasure)
-            for (var segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
-                if (segment.annotations.length > 0) return segment.annotations[0]
-    }
-
-    // The first thing of the score, which is no note.
-    function selectClef() {
-        if (isVersion4) curScore.selection.select(curScore.firstMeasure.firstSegment.elementAt(0))
-        else { cmd("escape"); cmd("first-element") }
-    }
-
-    function selectNote(nth) { takes.select({ from: nth, length: 1 }) }
-
-    // What a writer may do to a score; all leave the selection on a note or on nothing.
-    readonly property var edits: ({
-        "nothing": function () {},
-        "raise a note": function () { curScore.startCmd(); nthChord(0).notes[0].pitch += 2; curScore.endCmd() },
-        "write a word": function () { addAt(1, Element.STAFF_TEXT, function (text) { text.text = "gestopft" }) },
-        "write a tempo": function () { addAt(0, Element.TEMPO_TEXT, function (text) { text.text = "Allegro" }, function (text) { text.tempo = 3 }) },
-        "change the time": function () { addAt(0, Element.TIMESIG, function (sign) { sign.timesig = fraction(3, 4) }) },
-        "delete a note": function () { selectNote(5); cmd("delete") },
-        "tie two notes": function () { selectNote(1); cmd("tie"); selectNote(0) },
-        "slur two notes": function () { takes.select({ from: 0, length: 2 }); cmd("add-slur"); cmd("escape"); selectNote(3) },
-        "take a sign away": function () { removed(nthChord(0).articulations[0]) },
-        "take a word away": function () { removed(firstWord()) },
-        "take a glissando away": function () { removed(nthChord(3).notes[0].spannerForward[0]) },
-        "undo": function () { cmd("undo") },
-        // The editor selects what it takes back: where a writer moves on at once, no look sees a difference.
-        "undo a slur": function () { cmd("undo"); cmd("escape"); selectNote(3) },
-        "redo": function () { cmd("redo") }
-    })
-
     readonly property var takes: ({
         "annotate": function (step) {
             if (step.choice) curScore.setMetaTag("bellhand", JSON.stringify(step.choice))
-            return Script.Bellhand.runOnce(hostFor(step), "annotate")
+            return bellhand.runOnce(hosts.hostFor(step), "annotate")
         },
         "count": function () {
             var counted = { made: 0, added: 0 }
-            Script.Bellhand.runOnce(countingHost(counted), "annotate")
+            bellhand.runOnce(hosts.countingHost(counted), "annotate")
             return counted
         },
-        "clear": function (step) { return Script.Bellhand.runOnce(hostFor(step), "clear") },
+        "clear": function (step) { return bellhand.runOnce(hosts.hostFor(step), "clear") },
         "undo": function () { cmd("undo") },
         "redo": function () { cmd("redo") },
         "select-all": function () { cmd("select-all") },
@@ -246,18 +110,18 @@ MuseScore {
             var path = folder + "/" + step.as
             return writeScore(curScore, path, step.as.split(".").pop())
         },
-        "result": function (step) { return JSON.parse(Script.Bellhand.resultNow(hostFor(step))) },
+        "result": function (step) { return JSON.parse(bellhand.resultNow(hosts.hostFor(step))) },
         "findings": function (step) { return opened(step).view() },
         // What the button says that annotates, in an editor of another language.
         "speak": function (step) {
-            var engine = altered(Qt, { locale: function () { return { name: step.locale } } })
-            var host = Script.Bellhand.hostOf(root, file, engine)
-            return Script.Bellhand.openPanel(host).view().words.annotate
+            var engine = hosts.altered(Qt, { locale: function () { return { name: step.locale } } })
+            var host = bellhand.hostOf(root, file, engine)
+            return bellhand.openPanel(host).view().words.annotate
         },
         // Of how many parts the scores were that opening the panel wrote, what it found, how much is selected then.
         "written": function () {
             var written = []
-            var view = read(Script.Bellhand.openPanel(alteredHost({ written: written }, function () { return {} }))).view()
+            var view = read(bellhand.openPanel(hosts.alteredHost({ written: written }, function () { return {} }))).view()
             var findings = view.findings.map(function (row) { return row.place + ": " + row.what })
             return { written: written, counts: view.counts, seesEveryEdit: view.seesEveryEdit, findings: findings, selected: curScore.selection.elements.length }
         },
@@ -296,7 +160,7 @@ MuseScore {
                     for (var i = 0; i < 8 && panel.view().sentence === said; i++) { pass(300); panel.tick() }
                 }
                 else if (act.select) { pass(700); takes.select(act.select); panel.tick() }
-                else if (act.unseen) edits[act.unseen]()
+                else if (act.unseen) writer.edits[act.unseen]()
                 else if (act.looks) for (var look = 0; look < act.looks; look++) { pass(300); panel.tick() }
                 else if (act.fix) panel.repair(panel.view().chosen.repairs.indexOf(act.fix))
                 else panel[act.press](act.what)
@@ -332,77 +196,6 @@ MuseScore {
             curScore.endCmd()
         },
         "command": function (step) { cmd(step.name) },
-        // How long one thing takes, in milliseconds, again and again; what has to be undone in between is not counted.
-        "measure": function (step, folder) {
-            var host = hostFor(step), times = [], panel = null
-            if (step.what === "tick" || step.what === "rare tick" || step.what === "read") {
-                panel = read(Script.Bellhand.openPanel(host))
-                panel.tick()
-            }
-            for (var i = 0; i < step.times; i++) {
-                if (step.what === "rare tick") wait(750)
-                var start = Date.now()
-                if (step.what === "annotate") Script.Bellhand.runOnce(host, "annotate")
-                else if (step.what === "export") writeScore(curScore, folder + "/measured.musicxml", "musicxml")
-                else if (step.what === "read") { panel.lookAgain(); read(panel) }
-                else panel.tick()
-                times.push(Date.now() - start)
-                if (step.what === "annotate" && i + 1 < step.times) Script.Bellhand.runOnce(host, "clear")
-            }
-            return times
-        },
-        // What one thing costs the thread that draws and takes keys, in milliseconds of the processor's time.
-        "cost": function (step, folder) {
-            var host = hostFor(step)
-            if (step.what === "open") {
-                var slices = [processorTime(function () { kept = Script.Bellhand.openPanel(host) })]
-                while (kept.view().isBusy) slices.push(processorTime(function () { kept.tick() }))
-                return slices
-            }
-            function looks(count) {
-                var costs = []
-                for (var i = 0; i < count; i++) { wait(300); costs.push(processorTime(function () { kept.tick() })) }
-                return costs
-            }
-            // After eight seconds without a move nobody counts as working any more.
-            if (step.what === "rest") wait(8500)
-            if (step.what === "click") { selectClef(); return looks(6) }
-            if (step.what === "rest" || step.what === "work") return looks(20)
-            if (step.what === "annotate") {
-                var annotating = processorTime(function () { kept.annotate() })
-                marked = markedPlaces()
-                return annotating
-            }
-            return processorTime(function () {
-                if (step.what === "clear") kept.clear()
-                else if (step.what === "undo") cmd("undo")
-                else if (step.what === "text") addAt(0, Element.STAFF_TEXT, function (text) { text.text = "x" })
-                else writeScore(curScore, folder + "/cost.mscx", "mscx")
-            })
-        },
-        // As many plain texts as annotating wrote marks, at the same places, and their removal: what the editor takes for itself.
-        "plain": function () {
-            var texts = []
-            var add = processorTime(function () {
-                curScore.startCmd()
-                var cursor = curScore.newCursor()
-                marked.forEach(function (place, i) {
-                    if (i === 0 || cursor.track !== place.track) { cursor.track = place.track; cursor.rewind(0) }
-                    while (cursor.tick < place.tick) cursor.next()
-                    var text = newElement(Element.STAFF_TEXT)
-                    text.text = "x"
-                    cursor.add(text)
-                    texts.push(text)
-                })
-                curScore.endCmd()
-            })
-            var remove = processorTime(function () {
-                curScore.startCmd()
-                texts.forEach(function (text) { removeElement(text) })
-                curScore.endCmd()
-            })
-            return { texts: texts.length, add: add, remove: remove }
-        },
         // Selects a stretch of a staff, from its n-th bar with notes on; returns how many notes.
         "select-stretch": function (step) {
             var track = 4 * step.staff, chords = []
@@ -424,28 +217,13 @@ MuseScore {
             for (var k = 0; k < 3000 && !last.notes[0].selected; k++) cmd("select-next-chord")
             return selected().length
         },
-        "load": function (step) {
-            var path = Qt.resolvedUrl("bellhand.js").toString().replace("file://", ""), times = []
-            file.source = path
-            var text = step.what === "script" ? file.read() : "var Bellhand = {}"
-            for (var i = 0; i < step.times; i++) {
-                file.source = path.replace(".js", step.what + i + ".js")
-                file.write(text)
-                var start = Date.now()
-                Qt.createQmlObject('import QtQuick 2.9; import "bellhand' + step.what + i + '.js" as Script; '
-                    + 'QtObject { property var panel: Script.Bellhand.openPanel }', root, Qt.resolvedUrl("load.qml"))
-                times.push(Date.now() - start)
-                file.remove()
-            }
-            return times
-        },
         // Opens the panel, makes one edit after the other, and counts the looks until the list is new; -1 when it never is.
         "edits": function (step) {
             var panel = opened(step)
             return step.names.map(function (name) {
                 // What an edit left to be looked at is no news of what comes after it.
                 if (name === "nothing") for (var rest = 0; rest < 4; rest++) { pass(300); panel.tick() }
-                edits[name]()
+                writer.edits[name]()
                 for (var looks = 1; looks <= 8; looks++) { pass(300); if (panel.tick()) return looks }
                 return -1
             })
@@ -466,7 +244,7 @@ MuseScore {
         setClock(task.steps)
         try {
             for (var i = 0; i < task.steps.length; i++) {
-                var returned = takes[task.steps[i].do](task.steps[i], task.folder)
+                var step = task.steps[i], returned = (takes[step.do] || measured.takes[step.do])(step, task.folder)
                 answer.results.push(returned === undefined ? null : returned)
             }
         } catch (error) {

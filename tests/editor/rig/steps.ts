@@ -80,7 +80,7 @@ export type PanelAct =
   | { readonly cmd: string }
   /** The panel looks so many times, while nobody does anything. */
   | { readonly looks: number }
-  /** An edit by its name in `steps.qml` that the panel has not seen yet when the next act comes. */
+  /** An edit by its name in `WriterEdits.qml` that the panel has not seen yet when the next act comes. */
   | { readonly unseen: string };
 
 /** What the panel shows after an act, in short. */
@@ -116,9 +116,12 @@ export async function copyBuiltPlugin(folder: string): Promise<void> {
   await cp(BUILT_PLUGIN, folder, { recursive: true });
 }
 
+/** What takes the steps inside the editor: the first is run, the others are parts of it. */
+const STEPS = ['steps.qml', 'HostsAltered.qml', 'WriterEdits.qml', 'StepsMeasured.qml'];
+
 /** The same with the tests' own steps beside it, which give its script their clock, so that they need not wait for it. */
 export async function copyPluginWithSteps(folder: string): Promise<void> {
   await copyBuiltPlugin(folder);
-  await cp(fileURLToPath(new URL('steps.qml', import.meta.url)), join(folder, 'steps.qml'));
+  for (const name of STEPS) await cp(fileURLToPath(new URL(name, import.meta.url)), join(folder, name));
   await appendFile(join(folder, 'bellhand.js'), '\nvar clock = {}, Date = clock;\n');
 }
