@@ -1,5 +1,5 @@
 /** What a score that the editor saved holds of ours. */
-import { MARK_PREFIX } from '../../../core/index.ts';
+import { MARK_PREFIX } from '../../../core/marks/annotation.ts';
 
 /** The texts of ours in a saved score, without the prefix. */
 export function marksIn(saved: string): string[] {
