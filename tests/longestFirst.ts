@@ -11,6 +11,7 @@ const LONGEST = [
   'pages/chart',
   'editor/engines',
   'pages/slides',
+  'pages/phone',
   'editor/rounds',
   'musicxml/lossless',
   'pages/widths',

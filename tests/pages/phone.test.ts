@@ -56,7 +56,7 @@ describeInBrowser('the page on a telephone', () => {
       .toBeGreaterThan(0);
     const printed = await printedMusic(page);
     for (const paper of PAPERS) expect(await sheetsOf(page, paper)).toEqual([paper.name]);
-    expect(await staffHeights(page)).toSatisfy(isReadable);
+    await expect.poll(() => staffHeights(page), { timeout: 60_000 }).toSatisfy(isReadable);
     expect(await page.locator('.page .measure:visible').count()).toBe(bars(printed));
     await page.setViewportSize(DESK);
     await expect.poll(() => page.locator('.page h3').count()).toBe(0);
@@ -89,9 +89,11 @@ describeInBrowser('the page on a telephone', () => {
       for (const release of held) release();
       return all;
     });
-    await expect.poll(() => staffHeights(page), { timeout: 60_000 }).not.toEqual([]);
     // The first, which was at work all the while, and the last.
-    expect(await ordered.evaluate((all) => all.length)).toBe(2);
+    const count = () => ordered.evaluate((all) => all.length);
+    await expect.poll(count, { timeout: 60_000 }).toBe(2);
+    await expect.poll(() => staffHeights(page), { timeout: 60_000 }).not.toEqual([]);
+    expect(await count()).toBe(2);
   });
 
   it('prints a part with its music, and goes on showing it', async () => {
