@@ -73,7 +73,7 @@ export class Spelling {
 const C_NATURAL = 14;
 
 /** The pitch at a MIDI number when it is spelled at a place on the host's line of fifths. */
-export function spelledPitch(midi: number, tpc: number): Pitch {
+function spelledPitch(midi: number, tpc: number): Pitch {
   return pitchAt(midi, tpc - C_NATURAL);
 }
 
@@ -103,7 +103,7 @@ export function statedTransposition(interval: HostInterval): Transposition | nul
 }
 
 /** True where an interval from written to sounding pitch may be that of a note's instrument: up to octaves its spellings tell. */
-export function isIntervalOf({ tpc1, tpc2 }: NumberedNote, { chromatic }: HostInterval): boolean {
+function isIntervalOf({ tpc1, tpc2 }: NumberedNote, { chromatic }: HostInterval): boolean {
   return modulo(7 * (tpc1 - tpc2), 12) === modulo(chromatic, 12);
 }
 
