@@ -10,6 +10,7 @@ import { ENGLISH_READER, LANGUAGES, type Language } from '../core/index.ts';
 import { buildCore, buildCoreTypes } from './coreModule.ts';
 import { forEditorEngine } from './engineScript.ts';
 import { licencesOf, packagesIn } from './licences.ts';
+import { quickly } from './quickScript.ts';
 import { buildStandPage } from './standPage.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -53,14 +54,14 @@ function exportsOf(entryPoint: string): string {
 /** What one language says in the editor; plugin/editor/reader.ts takes it in. Of the core's door it needs no more than this one file. */
 function languageScript(language: Language): Promise<EditorScript> {
   return scriptOf(
-    `export { words } from './core/words/${language}.ts'; export { stableSort } from './plugin/editor/engineSort.ts';`,
+    `export { words } from './core/words/${language}.ts'; export { stableSort } from './plugin/editor/engineSort.ts'; export { asList } from './plugin/editor/engineLists.ts';`,
   );
 }
 
 /** What composes études in the editor; plugin/editor/composer.ts takes it in. */
 function composerScript(): Promise<EditorScript> {
   return scriptOf(
-    `export { etudeOnWish } from './plugin/etude/etudeOnWish.ts'; export { stableSort } from './plugin/editor/engineSort.ts';`,
+    `export { etudeOnWish } from './plugin/etude/etudeOnWish.ts'; export { stableSort } from './plugin/editor/engineSort.ts'; export { asList } from './plugin/editor/engineLists.ts';`,
   );
 }
 
@@ -77,13 +78,15 @@ async function scriptOf(module: string): Promise<EditorScript> {
     format: 'iife',
     globalName: 'Bellhand',
     target: 'es2016',
+    // A field that is set, and not defined, is one step to the engine, not five.
+    tsconfigRaw: { compilerOptions: { useDefineForClassFields: false } },
     inject: [join(EDITOR, 'engineWeakMap.ts')],
     legalComments: 'none',
     logLevel: 'warning',
     metafile: true,
     write: false,
   });
-  const { code } = await transform(forEditorEngine(bundled.outputFiles[0]!.text), {
+  const { code } = await transform(quickly(forEditorEngine(bundled.outputFiles[0]!.text)), {
     minify: true,
     target: 'es2016',
     // The engine reads escapes everywhere; raw characters only where it guesses the file's encoding.

@@ -41,15 +41,38 @@ export function walkBars(
   parts: readonly HostPart[],
   purpose: Purpose,
 ): readonly BarWalk[] {
-  const chordRest = chordRestOf(root);
-  const walkers = parts.map((part) => new BarWalker(root, measureIndex, part, purpose));
+  const kinds = kindsOf(root);
+  const walkers = parts.map((part) => new BarWalker(root, kinds, measureIndex, part, purpose));
   for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure) {
     const { tick } = segment;
     takeAnnotations(segment, tick, walkers);
-    if (chordRest !== undefined && segment.segmentType !== chordRest) continue;
-    for (const walker of walkers) walker.takeSegment(segment, tick);
+    if (kinds.chordRest !== undefined && segment.segmentType !== kinds.chordRest) continue;
+    // Reading it makes an object, and most tracks are empty: once for all of them.
+    const { elementAt } = segment;
+    const at = (track: number) => elementAt.call(segment, track);
+    for (const walker of walkers) walker.takeSegment(at, tick);
   }
   return walkers.map((walker) => walker.bar());
+}
+
+/** The host's names for what a walk looks for. Version 3 looks each up at every use, for longer than a note takes to read. */
+interface Kinds {
+  readonly chord: unknown;
+  readonly rest: unknown;
+  readonly tempo: unknown;
+  readonly instrumentChange: unknown;
+  readonly chordRest: unknown;
+}
+
+function kindsOf(root: HostRoot): Kinds {
+  const { CHORD, REST, TEMPO_TEXT, INSTRUMENT_CHANGE } = root.Element;
+  return {
+    chord: CHORD,
+    rest: REST,
+    tempo: TEMPO_TEXT,
+    instrumentChange: INSTRUMENT_CHANGE,
+    chordRest: chordRestOf(root),
+  };
 }
 
 /** The type of segments that hold chords and rests; `undefined` in versions that were not tried, where all are looked into. */
@@ -64,7 +87,7 @@ export function textsIn(
   measureIndex: number,
   part: HostPart,
 ): readonly ScoreText[] {
-  const walker = new BarWalker(root, measureIndex, part, 'keep');
+  const walker = new BarWalker(root, kindsOf(root), measureIndex, part, 'keep');
   for (let segment = measure.firstSegment; segment; segment = segment.nextInMeasure)
     takeAnnotations(segment, segment.tick, [walker]);
   return walker.bar().texts;
@@ -80,6 +103,7 @@ function takeAnnotations({ annotations }: HostSegment, tick: number, walkers: re
 /** One part in one measure. Every call of the host makes an object, which takes it some microseconds: nothing is asked that need not be. */
 class BarWalker {
   private readonly root: HostRoot;
+  private readonly kinds: Kinds;
   private readonly measureIndex: number;
   private readonly part: HostPart;
   private readonly isKept: boolean;
@@ -89,8 +113,9 @@ class BarWalker {
   /** Staff by staff; a measure has one for each, unless its player changes instruments. */
   private intervals: HostInterval[] = [];
 
-  constructor(root: HostRoot, measureIndex: number, part: HostPart, purpose: Purpose) {
+  constructor(root: HostRoot, kinds: Kinds, measureIndex: number, part: HostPart, purpose: Purpose) {
     this.root = root;
+    this.kinds = kinds;
     this.measureIndex = measureIndex;
     this.part = part;
     this.isKept = purpose === 'keep';
@@ -102,26 +127,25 @@ class BarWalker {
     return { chords, rests: this.rests, texts: this.texts };
   }
 
-  takeSegment(segment: HostSegment, tick: number): void {
-    const { CHORD, REST } = this.root.Element;
-    const { measureIndex, part, rests } = this;
+  takeSegment(at: (track: number) => HostElement | null, tick: number): void {
+    const { kinds, measureIndex, part, rests } = this;
     for (let track = part.startTrack; track < part.endTrack; track++) {
-      const element = segment.elementAt(track);
+      const element = at(track);
       if (!element) continue;
       const { type } = element;
-      if (type === CHORD) this.takeChord(element as HostChord, tick, track);
-      else if (type === REST) rests.push({ measureIndex, tick, track });
+      if (type === kinds.chord) this.takeChord(element as HostChord, tick, track);
+      else if (type === kinds.rest) rests.push({ measureIndex, tick, track });
     }
   }
 
   takeAnnotation(annotation: HostElement, tick: number): void {
-    const { TEMPO_TEXT, INSTRUMENT_CHANGE } = this.root.Element;
+    const { tempo: tempoText, instrumentChange } = this.kinds;
     const { track, type } = annotation;
     const { startTrack, endTrack } = this.part;
     const isHere = track >= startTrack && track < endTrack;
-    if (isHere && type === INSTRUMENT_CHANGE) this.intervals = [];
+    if (isHere && type === instrumentChange) this.intervals = [];
     // A tempo stands in the top staff and holds for all.
-    if (!isHere && type !== TEMPO_TEXT) return;
+    if (!isHere && type !== tempoText) return;
     const { text: printed, tempo } = annotation as HostText;
     // Dynamics, diagrams and the like are annotations too, and have no text.
     if (typeof printed !== 'string') return;
@@ -138,6 +162,10 @@ class BarWalker {
     const voice = this.voices[index] ?? [];
     this.voices[index] = voice;
     const { graceNotes } = element;
+    if (graceNotes.length === 0) {
+      voice.push(this.chordOf(element, tick, track, null));
+      return;
+    }
     const after: ScoreChord[] = [];
     for (let graceIndex = 0; graceIndex < graceNotes.length; graceIndex++) {
       const grace = graceNotes[graceIndex]!;
@@ -187,10 +215,10 @@ class BarWalker {
   }
 
   private intervalAt(note: HostNote, tick: number, staff: number): HostInterval | null {
-    const { fractionFromTicks } = this.root;
-    if (!fractionFromTicks) return null;
     const known = this.intervals[staff];
     if (known) return known;
+    const { fractionFromTicks } = this.root;
+    if (!fractionFromTicks) return null;
     const told = note.staff?.transpose(fractionFromTicks(Math.max(0, tick)));
     if (!told) return null;
     const interval = shared(told);

@@ -5,6 +5,7 @@
 export function stableSort<T>(list: T[], compare: (a: T, b: T) => number = byText): T[] {
   // Music comes nearly in order: what is in order already is one run.
   let starts = runStarts(list, compare);
+  if (starts.length === 1) return list;
   let from = list.slice();
   let to = list.slice();
   while (starts.length > 1) {

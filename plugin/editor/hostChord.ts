@@ -13,12 +13,23 @@ export function sortedNotes(
   chord: HostChord,
 ): { readonly notes: readonly HostNote[]; readonly others: readonly HostNote[] } {
   const all = listOf(chord.notes);
-  if (all.length > 1) all.sort((a, b) => a.line - b.line || b.pitch - a.pitch);
-  const lowest = all[all.length - 1];
-  const isPlayers = (note: HostNote) =>
-    note.visible && (!isCue(chord, note) || (note === lowest && hasHandSign(root, chord)));
-  const notes = all.filter(isPlayers);
-  return { notes, others: notes.length === all.length ? [] : all.filter((note) => !isPlayers(note)) };
+  if (all.length === 1)
+    return isPlayers(root, chord, all[0]!, true)
+      ? { notes: all, others: NONE }
+      : { notes: NONE, others: all };
+  all.sort((a, b) => a.line - b.line || b.pitch - a.pitch);
+  const notes: HostNote[] = [];
+  const others: HostNote[] = [];
+  all.forEach((note, i) => {
+    (isPlayers(root, chord, note, i === all.length - 1) ? notes : others).push(note);
+  });
+  return { notes, others };
+}
+
+const NONE: readonly HostNote[] = [];
+
+function isPlayers(root: HostRoot, chord: HostChord, note: HostNote, isLowest: boolean): boolean {
+  return note.visible && (!isCue(chord, note) || (isLowest && hasHandSign(root, chord)));
 }
 
 /** The host keeps a cue as a small note that does not sound, and writes it as such into a file. */

@@ -2,10 +2,12 @@
 import { resultOf } from '../../core/index.ts';
 import { annotate, clear, examineScore } from './annotateScore.ts';
 import { chosenFor } from './choice.ts';
+import { takeRoom } from './engineRoom.ts';
 import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine } from './hostApi.ts';
 import { Panel } from './panel.ts';
 import { readerFor } from './reader.ts';
 
+export { asList } from './engineLists.ts';
 export { stableSort } from './engineSort.ts';
 export { Panel } from './panel.ts';
 
@@ -16,6 +18,7 @@ export function hostOf(root: HostRoot, file: HostFile, engine: ScriptEngine): Ho
 
 /** Opens the panel. */
 export function openPanel(host: Host): Panel {
+  takeRoom();
   return new Panel(host);
 }
 
@@ -25,6 +28,7 @@ export function openPanel(host: Host): Panel {
  * @returns one sentence on what was done
  */
 export function runOnce(host: Host, task: 'annotate' | 'clear'): string {
+  takeRoom();
   const score = host.root.curScore;
   if (score && !isAtLeast(host, 4, 0)) score.endCmd();
   const choice = chosenFor(host, score);

@@ -20,40 +20,34 @@ export function measureNumbers(measures: readonly ScoreMeasure[]): string[] {
 }
 
 /** How long what stands there lasts, in quarters. */
-export type Length = (place: { measureIndex: number; tick: number; track: number }) => number;
+export type Length = (place: ScoreRest) => number;
 
-/** A chord or rest lasts until the next of its voice, or to the end of the measure, inside tuplets too. */
-export function lengthsIn({ bars, measures }: PartWalk): Length {
+/** A chord or rest lasts until the next of its voice, or to the end of the measure, inside tuplets too. Asked bar by bar. */
+export function lengthsIn({ part: { startTrack }, bars, measures }: PartWalk): Length {
   let barIndex = -1;
-  let ends = new Map<number, number>();
+  let onsets: readonly (readonly number[])[] = [];
   return ({ measureIndex, tick, track }) => {
-    // Asked bar by bar.
     if (measureIndex !== barIndex) {
       barIndex = measureIndex;
-      ends = endsIn(bars[measureIndex]!, measures[measureIndex]!);
+      onsets = onsetsIn(bars[measureIndex]!, startTrack);
     }
-    return (ends.get(placeIn(tick, track))! - tick) / TICKS_PER_QUARTER;
+    let end = measures[measureIndex]!.endTick;
+    for (const onset of onsets[track - startTrack]!) if (onset > tick && onset < end) end = onset;
+    return (end - tick) / TICKS_PER_QUARTER;
   };
 }
 
-/** Where what begins at each place of a bar ends, in ticks. */
-function endsIn({ chords, rests }: BarWalk, { endTick }: ScoreMeasure): Map<number, number> {
-  const onsets = (rests as readonly ScoreRest[])
-    .concat(chords.filter(({ graceIndex }) => graceIndex === null))
-    .sort((a, b) => a.track - b.track || a.tick - b.tick);
-  const ends = new Map<number, number>();
-  onsets.forEach(({ tick, track }, i) => {
-    const next = onsets[i + 1];
-    ends.set(placeIn(tick, track), next?.track === track && next.tick < endTick ? next.tick : endTick);
-  });
-  return ends;
-}
-
-/** More than there are tracks. */
-const TRACKS = 4096;
-
-function placeIn(tick: number, track: number): number {
-  return tick * TRACKS + track;
+/** Where chords and rests of a bar begin, in ticks; by track, from the part's first. */
+function onsetsIn({ chords, rests }: BarWalk, startTrack: number): readonly (readonly number[])[] {
+  const onsets: number[][] = [];
+  const take = ({ tick, track }: ScoreRest) => {
+    const voice = onsets[track - startTrack];
+    if (voice) voice.push(tick);
+    else onsets[track - startTrack] = [tick];
+  };
+  for (const rest of rests) take(rest);
+  for (const chord of chords) if (chord.graceIndex === null) take(chord);
+  return onsets;
 }
 
 /** Counted from 1 in the unit of the time signature. */

@@ -32,11 +32,20 @@ export interface SpelledNote {
 
 export type Clef = 'treble' | 'bass' | 'other';
 
+/** What a note was spelled from, and how. */
+interface Spelled {
+  readonly note: StatedNote;
+  readonly spelled: SpelledNote;
+}
+
+type StatedNote = NumberedNote & { readonly interval: HostInterval | null };
+
 /** How the notes of a part are printed. The same notes come again and again: each is reckoned once. */
 export class Spelling {
   private readonly partName: string;
   private readonly partInterval: HostInterval | null;
-  private readonly known = new Map<string, SpelledNote>();
+  /** By pitch: few notes share one, and a name for each would take longer to make than it takes to look through them. */
+  private readonly known: Spelled[][] = [];
 
   /** @param partInterval from written to sounding pitch, as far as it is known of the whole part */
   constructor(partName: string, partInterval: HostInterval | null) {
@@ -44,19 +53,20 @@ export class Spelling {
     this.partInterval = partInterval;
   }
 
-  of(note: NumberedNote & { readonly interval: HostInterval | null }): SpelledNote {
-    const { pitch, tpc, tpc1, tpc2, line, interval } = note;
-    const key = `${pitch}/${tpc}/${tpc1}/${tpc2}/${line}/${interval ? `${interval.chromatic}/${interval.diatonic}` : ''}`;
-    let spelled = this.known.get(key);
-    if (!spelled) {
-      const stated = this.statedFor(note, interval);
-      spelled = {
-        written: notatedPitch(note, this.partName, stated),
-        transposition: stated ?? transpositionOf(note, this.partName),
-        clef: clefOf(note),
-      };
-      this.known.set(key, spelled);
+  of(note: StatedNote): SpelledNote {
+    let ofPitch = this.known[note.pitch];
+    if (!ofPitch) {
+      ofPitch = [];
+      this.known[note.pitch] = ofPitch;
     }
+    for (const { note: other, spelled } of ofPitch) if (isSpelledAlike(note, other)) return spelled;
+    const stated = this.statedFor(note, note.interval);
+    const spelled = {
+      written: notatedPitch(note, this.partName, stated),
+      transposition: stated ?? transpositionOf(note, this.partName),
+      clef: clefOf(note),
+    };
+    ofPitch.push({ note, spelled });
     return spelled;
   }
 
@@ -67,6 +77,17 @@ export class Spelling {
     // A player may have changed instruments.
     return partInterval && isIntervalOf(note, partInterval) ? statedTransposition(partInterval) : null;
   }
+}
+
+/** True where two notes of one pitch are printed alike. */
+function isSpelledAlike(one: StatedNote, other: StatedNote): boolean {
+  return (
+    one.tpc === other.tpc &&
+    one.tpc1 === other.tpc1 &&
+    one.tpc2 === other.tpc2 &&
+    one.line === other.line &&
+    isSameInterval(one.interval, other.interval)
+  );
 }
 
 /** The host's number for C natural. */
