@@ -42,7 +42,7 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
   return folder;
 }
 
-/** One script in ECMAScript 2016, from a module whose bundle has `stableSort` in its scope; its exports are `Bellhand`'s. */
+/** One script in ECMAScript 2016; its exports are `Bellhand`'s. */
 export async function editorScript(entryPoint: string): Promise<string> {
   return (await scriptOf(exportsOf(entryPoint))).code;
 }
@@ -53,16 +53,12 @@ function exportsOf(entryPoint: string): string {
 
 /** What one language says in the editor; plugin/editor/reader.ts takes it in. Of the core's door it needs no more than this one file. */
 function languageScript(language: Language): Promise<EditorScript> {
-  return scriptOf(
-    `export { words } from './core/words/${language}.ts'; export { stableSort } from './plugin/editor/engineSort.ts'; export { asList } from './plugin/editor/engineLists.ts';`,
-  );
+  return scriptOf(`export { words } from './core/words/${language}.ts';`);
 }
 
 /** What composes études in the editor; plugin/editor/composer.ts takes it in. */
 function composerScript(): Promise<EditorScript> {
-  return scriptOf(
-    `export { etudeOnWish } from './plugin/etude/etudeOnWish.ts'; export { stableSort } from './plugin/editor/engineSort.ts'; export { asList } from './plugin/editor/engineLists.ts';`,
-  );
+  return scriptOf(`export { etudeOnWish } from './plugin/etude/etudeOnWish.ts';`);
 }
 
 /** A script, and the names of the packages that it carries. */
@@ -71,9 +67,15 @@ interface EditorScript {
   readonly packages: readonly string[];
 }
 
+/** What is put in the place of what the engines get wrong or are slow at: every script carries it. */
+const ENGINE_HELPERS = [
+  `export { stableSort } from './plugin/editor/engineSort.ts';`,
+  `export { asList } from './plugin/editor/engineLists.ts';`,
+].join('');
+
 async function scriptOf(module: string): Promise<EditorScript> {
   const bundled = await build({
-    stdin: { contents: module, resolveDir: ROOT, loader: 'ts' },
+    stdin: { contents: module + ENGINE_HELPERS, resolveDir: ROOT, loader: 'ts' },
     bundle: true,
     format: 'iife',
     globalName: 'Bellhand',

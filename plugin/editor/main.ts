@@ -7,8 +7,6 @@ import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine }
 import { Panel } from './panel.ts';
 import { readerFor } from './reader.ts';
 
-export { asList } from './engineLists.ts';
-export { stableSort } from './engineSort.ts';
 export { Panel } from './panel.ts';
 
 /** The editor, from the three things a plugin's root item has at hand: itself, a file object and the engine's `Qt`. */

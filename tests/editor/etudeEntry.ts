@@ -1,10 +1,6 @@
 /** What the tests of the script engine bundle: études on wish, with the horns by name. */
 import { HORNS } from '../../core/horn/horns.ts';
 import { DEFAULT_SETTINGS } from '../../core/part/settings.ts';
-
-// The build puts it in place of the engine's own sort.
-export { stableSort } from '../../plugin/editor/engineSort.ts';
-
 import { type EtudeWish, etudeOnWish, type WishedEtude } from '../../plugin/etude/etudeOnWish.ts';
 
 export function wished(wish: EtudeWish, hornId: string): WishedEtude {

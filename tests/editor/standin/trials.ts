@@ -1,5 +1,4 @@
 /** What the script engines get wrong in plain scripts and must get right in ours. */
-export { stableSort } from '../../../plugin/editor/engineSort.ts';
 
 /** The script engine has it always. */
 declare function gc(): void;
