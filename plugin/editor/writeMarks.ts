@@ -10,6 +10,7 @@ import {
   type HostScore,
   listOf,
 } from './hostApi.ts';
+import { layOutOnly } from './layoutRange.ts';
 import { MarkWriter, removeText } from './markPatterns.ts';
 import { isUnplaced } from './markRows.ts';
 import { notesAt } from './ownMarks.ts';
@@ -37,6 +38,12 @@ export function carryOut(host: Host, score: HostScore, plans: readonly PlannedPl
       carryOutPlace(host, writer, cursor, plan, step);
     }
   });
+  layOutOnly(
+    host,
+    score,
+    plans.map(({ place }) => place),
+    step,
+  );
   writer.finish();
 }
 

@@ -27,6 +27,7 @@ import {
   listOf,
 } from './hostApi.ts';
 import { keepingInputPlace } from './inputPlace.ts';
+import { layOutOnly } from './layoutRange.ts';
 import { type NoteAddress, noteAt } from './noteAddress.ts';
 import { cursorOn, moveTo, VOICES, voiceOf } from './place.ts';
 import { joinsAt, signsAt } from './placedElements.ts';
@@ -156,6 +157,15 @@ function writePlaced(host: Host, score: HostScore, steps: readonly PlacedStep[])
         for (const element of gone[i]!) takeOut(host, element, step);
         carryOut(host, score, placed, pitches[i]!, step);
       });
+      const words = once.filter((placed) => placed.change === 'word' || placed.change === 'fingering');
+      // What else may change reaches further than its place.
+      if (words.length === once.length)
+        layOutOnly(
+          host,
+          score,
+          words.map(({ at }) => at),
+          step,
+        );
     });
   });
 }
