@@ -42,7 +42,7 @@ export async function buildPlugin(folder = join(ROOT, 'dist/bellhand')): Promise
   return folder;
 }
 
-/** One script in ECMAScript 2016; its exports are `Bellhand`'s. */
+/** One script in ECMAScript 2016, from a module; its exports are `Bellhand`'s. */
 export async function editorScript(entryPoint: string): Promise<string> {
   return (await scriptOf(exportsOf(entryPoint))).code;
 }
@@ -61,6 +61,11 @@ function composerScript(): Promise<EditorScript> {
   return scriptOf(`export { etudeOnWish } from './plugin/etude/etudeOnWish.ts';`);
 }
 
+/** What the build puts in the place of what the editor's engines get wrong or are slow at, which every script needs. */
+const HELPERS = `
+export { stableSort } from './plugin/editor/engineSort.ts';
+export { asList, gapless } from './plugin/editor/engineLists.ts';`;
+
 /** A script, and the names of the packages that it carries. */
 interface EditorScript {
   readonly code: string;
@@ -75,7 +80,7 @@ const ENGINE_HELPERS = [
 
 async function scriptOf(module: string): Promise<EditorScript> {
   const bundled = await build({
-    stdin: { contents: module + ENGINE_HELPERS, resolveDir: ROOT, loader: 'ts' },
+    stdin: { contents: module + HELPERS, resolveDir: ROOT, loader: 'ts' },
     bundle: true,
     format: 'iife',
     globalName: 'Bellhand',

@@ -2,6 +2,7 @@
 import { type Function as AnyFunction, type CallExpression, type Pattern, type Program, parse } from 'acorn';
 import { simple } from 'acorn-walk';
 import MagicString from 'magic-string';
+import { requireFunction } from './scriptNames.ts';
 
 /** The function of the bundle that sorts in place of the engine; plugin/editor/engineSort.ts. */
 const SORT = 'stableSort';
@@ -9,10 +10,12 @@ const SORT = 'stableSort';
 /**
  * The script as the engines of Qt 5.15 and Qt 6 run it rightly.
  * @param script a bundle in ECMAScript 2016 that has a function `stableSort` in its scope
+ * @throws Error when it has not
  */
 export function forEditorEngine(script: string): string {
   const text = new MagicString(script);
   const program = parse(script, { ecmaVersion: 2016 });
+  requireFunction(program, SORT);
   takeParametersApart(text, program, script);
   sortStably(text, program, script);
   declareFirst(text, program);

@@ -17,19 +17,24 @@ import {
 } from 'acorn';
 import { simple } from 'acorn-walk';
 import MagicString from 'magic-string';
+import { namesIn, requireFunction } from './scriptNames.ts';
 
-/** The function of the bundle that makes a list of whatever can be gone through; plugin/editor/engineLists.ts. */
+/** The functions of the bundle that make a list of whatever can be gone through, and one of several; plugin/editor/engineLists.ts. */
 const LISTED = 'asList';
+const GAPLESS = 'gapless';
 /** What the bundler copies objects with, property by property; the engines have that built in. */
 const COPIERS = ['__spreadValues', '__spreadProps'];
 
 /**
- * The same script without iterators where lists are gone through.
- * @param script a bundle in ECMAScript 2016 that has a function `asList` in its scope
+ * The same script without iterators where lists are gone through. What is gone through must be at hand: a generator would run
+ * to its end first, and what is added to a `Map` or `Set` meanwhile is not met.
+ * @param script a bundle in ECMAScript 2016, as the bundler prints it, that has functions `asList` and `gapless` in its scope
+ * @throws Error when it lacks one, or when an object's copy is to have accessors
  */
 export function quickly(script: string): string {
   const text = new MagicString(script);
   const program = parse(script, { ecmaVersion: 2016 });
+  for (const name of [LISTED, GAPLESS]) requireFunction(program, name);
   new Rewriter(text, script).rewrite(program);
   return text.toString();
 }
@@ -49,6 +54,7 @@ class Rewriter {
     simple(program, {
       ForOfStatement: (node) => this.byIndex(node),
       VariableDeclarator: (node) => this.declarator(node),
+      AssignmentExpression: ({ left, right }) => this.copier(left, right),
       CallExpression: (node) => this.call(node as CallExpression),
       ArrayExpression: (node) => this.list(node),
     });
@@ -56,37 +62,43 @@ class Rewriter {
 
   /** `for (const a of b) c` becomes `for (let at = 0, list = asList(b); at < list.length; at++) { const a = list[at]; c }`. */
   private byIndex({ start, end, left, right, body }: ForOfStatement): void {
-    if (left.type !== 'VariableDeclaration') return;
+    if (left.type !== 'VariableDeclaration' || right.type === 'SequenceExpression') return;
     const { text } = this;
+    const names = namesIn(left);
+    const isOpen = body.type === 'BlockStatement' && !namesIn(body).some((name) => names.indexOf(name) >= 0);
     const at = this.name('at');
     const list = this.name('list');
     const declared = `${left.kind} ${this.taken(left.declarations[0]!.id, `${list}[${at}]`)};`;
     text.overwrite(start, right.start, `for (let ${at} = 0, ${list} = ${LISTED}(`);
     text.overwrite(right.end, body.start, `); ${at} < ${list}.length; ${at}++) `);
-    if (body.type === 'BlockStatement') text.appendLeft(body.start + 1, declared);
+    // What the body declares anew it declares in a block of its own.
+    if (isOpen) text.appendLeft(body.start + 1, declared);
     else {
       text.appendRight(body.start, `{ ${declared} `);
       text.appendLeft(end, ' }');
     }
   }
 
+  /** `[a, b] = c` becomes `list = asList(c), a = list[0], b = list[1]`. */
   private declarator({ id, init }: VariableDeclarator): void {
-    if (!init) return;
-    const { text } = this;
-    if (id.type === 'Identifier' && COPIERS.indexOf(id.name) >= 0) {
-      text.overwrite(init.start, init.end, 'Object.assign');
-      return;
-    }
-    // `[a, b] = c` becomes `list = asList(c), a = list[0], b = list[1]`.
+    if (!init || init.type === 'SequenceExpression') return;
+    this.copier(id, init);
     if (!isPlain(id)) return;
+    const { text } = this;
     const list = this.name('list');
     text.overwrite(id.start, init.start, `${list} = ${LISTED}(`);
     text.appendLeft(init.end, `)${placesOf(id, list)}`);
   }
 
-  /** `a.b(...c)` becomes `a.b.apply(a, asList(c))`. */
+  private copier(name: Pattern, value: Expression): void {
+    if (name.type === 'Identifier' && COPIERS.indexOf(name.name) >= 0)
+      this.text.overwrite(value.start, value.end, 'Object.assign');
+  }
+
+  /** `a.b(...c)` becomes `a.b.apply(a, gapless([].concat(asList(c))))`: the engines hand over even what is no entry. */
   private call({ callee, arguments: given, end }: CallExpression): void {
-    if (!given.some(isSpread)) return;
+    if (callee.type === 'Identifier' && COPIERS.indexOf(callee.name) >= 0) refuseAccessors(given);
+    if (!given.some(isSpread) || !given.every(isOne)) return;
     const owner =
       callee.type === 'Identifier'
         ? 'void 0'
@@ -97,10 +109,10 @@ class Rewriter {
     this.join(callee.end, given, end, `.apply(${owner}, `, ')');
   }
 
-  /** `[a, ...b]` becomes `[].concat([a], asList(b))`. */
+  /** `[a, ...b]` becomes `gapless([].concat([a], asList(b)))`. */
   private list({ elements, start, end }: ArrayExpression): void {
     if (!elements.some((element) => element !== null && isSpread(element))) return;
-    if (!elements.every((element) => element !== null)) return;
+    if (!elements.every((element) => element !== null && isOne(element))) return;
     this.join(start, elements as (Expression | SpreadElement)[], end, '', '');
   }
 
@@ -114,14 +126,14 @@ class Rewriter {
   ): void {
     const { text } = this;
     let from = start;
-    let passed = `${before}[].concat(`;
+    let passed = `${before}${GAPLESS}([].concat(`;
     for (const part of parts) {
       const to = isSpread(part) ? part.argument.start : part.start;
       text.overwrite(from, to, `${passed}${isSpread(part) ? `${LISTED}(` : '['}`);
       passed = isSpread(part) ? '), ' : '], ';
       from = part.end;
     }
-    text.overwrite(from, end, `${passed.slice(0, 1)})${after}`);
+    text.overwrite(from, end, `${passed.slice(0, 1)}))${after}`);
   }
 
   /** What a declaration has instead of a pattern and what it takes apart. */
@@ -140,6 +152,22 @@ class Rewriter {
 
 function isSpread(node: Expression | SpreadElement): node is SpreadElement {
   return node.type === 'SpreadElement';
+}
+
+/** False for what would be several arguments without its brackets. */
+function isOne(node: Expression | SpreadElement): boolean {
+  return (isSpread(node) ? node.argument : node).type !== 'SequenceExpression';
+}
+
+/** `Object.assign` would read an accessor once and keep what it says. */
+function refuseAccessors(given: readonly (Expression | SpreadElement)[]): void {
+  for (const object of given) {
+    if (object.type !== 'ObjectExpression') continue;
+    if (object.properties.some((property) => property.type === 'Property' && property.kind !== 'init'))
+      throw new Error(
+        'an object in the bundled script is copied with `...` and has accessors beside: define them otherwise',
+      );
+  }
 }
 
 /** True for a pattern that takes some first entries of a list, each as it is. */

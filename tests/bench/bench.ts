@@ -10,7 +10,17 @@ import type { BenchRow } from './benchRow.ts';
  * Every bench: its file beside this one exports a function of the same name. What makes many small things comes before
  * what makes large texts: a heap that was once full slows whatever follows.
  */
-const BENCHES = ['plan', 'acoustics', 'annotate', 'batch', 'report', 'host', 'typing', 'wholeScore'] as const;
+const BENCHES = [
+  'plan',
+  'acoustics',
+  'annotate',
+  'batch',
+  'report',
+  'engines',
+  'host',
+  'typing',
+  'wholeScore',
+] as const;
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(BENCHES as readonly string[]).includes(name));

@@ -2,7 +2,9 @@
  * The plugin in the script engines of Qt 5.15 and Qt 6, against a stand-in for the editor's interface as 3.6, 4.5 and 4.6
  * are known to have it. These versions themselves are not run here.
  */
+import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
+import { editorScript } from '../../build/bundle.ts';
 import { MARK_PREFIX } from '../../core/marks/annotation.ts';
 import { resultOf } from '../../core/marks/result.ts';
 import { examine } from '../../core/rules/examine.ts';
@@ -21,6 +23,8 @@ const VERSIONS = [
   ['4.5', 40500],
   ['4.6', 40600],
 ] as const;
+
+const TRIALS = fileURLToPath(new URL('standin/trials.ts', import.meta.url));
 
 const PANEL: EngineStep = { take: 'load', file: 'Bellhand.qml' };
 const BARS = [
@@ -217,7 +221,7 @@ describe.concurrent.each(INSTALLED)('in the engine of $name', ({ program }) => {
   });
 
   it('gets right in our script what it gets wrong in others', async () => {
-    expect(await trialsIn(program!)).toEqual({
+    expect(await trialsIn(program!, await editorScript(TRIALS))).toEqual({
       captured: [1, 2, 3],
       arrow: [[0, 1, 2, 3, 4]],
       weakKeys: 400,

@@ -4,7 +4,6 @@ import { appendFile, cp, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { editorScript } from '../../../build/bundle.ts';
 import { temporaryFolder } from './folders.ts';
 import { programNamed } from './programs.ts';
 import { BUILT_PLUGIN } from './steps.ts';
@@ -118,19 +117,23 @@ async function runTasks(
   }
 }
 
-/** Runs the trials of what the engines get wrong, built as the plugin's own script is. */
-export async function trialsIn(program: string): Promise<unknown> {
+/**
+ * Runs a script in a script engine by itself.
+ * @param script defines `Bellhand`, with a function `trials` that tells what came out
+ * @param timeout in milliseconds
+ */
+export async function trialsIn(program: string, script: string, timeout = 60_000): Promise<unknown> {
   const folder = await temporaryFolder('trials');
   try {
-    const script = await editorScript(fileURLToPath(new URL('../standin/trials.ts', import.meta.url)));
     await writeFile(join(folder, 'trials.js'), script);
     await writeFile(
       join(folder, 'trials.qml'),
-      'import QtQuick 2.9\nimport "trials.js" as T\nItem { Component.onCompleted: { console.log("ANSWER " + JSON.stringify(T.Bellhand.trials())); Qt.quit() } }\n',
+      'import QtQuick 2.9\nimport "trials.js" as T\nItem { Component.onCompleted: { try { console.log("ANSWER " + JSON.stringify(T.Bellhand.trials())); } finally { Qt.quit(); } } }\n',
     );
     const { stdout, stderr } = await run(program, [join(folder, 'trials.qml')], {
       env: engineEnvironment(folder),
-      timeout: 60_000,
+      timeout,
+      maxBuffer: 1e8,
     });
     const answer = `${stdout}\n${stderr}`.split('\n').find((line) => line.includes('ANSWER '));
     if (!answer) throw new Error(`the engine gave no answer:\n${stderr}`);
