@@ -96,6 +96,10 @@ export const LIST_PROGRAMS: readonly (readonly [what: string, program: string])[
     'copies of objects',
     'const a = { x: 1, y: 2 }; out.push({ ...a }, { ...a, x: 3 }, { x: 0, ...a, ...{ z: 4 } }, { ...undefined, ...null, ...a, w: [...[1]] }, { ...(a.x > 1 && a) }, { ...[5, 6] }); const { x, ...rest } = { ...a, v: 1 }; out.push(x, rest); const copy = { ...a }; copy.x = 9; out.push(a);',
   ],
+  [
+    'pieces of work',
+    'function* pieces(list) { let sum = 0; for (const a of list) { const b = yield a; sum += b; if (sum > 2) return sum; } } function* all() { const [a, b] = [yield* pieces([1, 2, 3]), yield "more"]; out.push(...[a, ...(yield [b])]); } const it = all(); for (const a of [0, 1, 2, 3, [4, 5]]) out.push(it.next(a).value);',
+  ],
   ['nothing to go through', 'for (const a of undefined) out.push(a);'],
   ['nothing to take apart', 'const [a] = null; out.push(a);'],
   ['nothing to put in', 'out.push(...undefined);'],
