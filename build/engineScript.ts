@@ -2,7 +2,7 @@
 import { type Function as AnyFunction, type CallExpression, type Pattern, type Program, parse } from 'acorn';
 import { simple } from 'acorn-walk';
 import MagicString from 'magic-string';
-import { requireFunction } from './scriptNames.ts';
+import { requireFunction } from './requireFunction.ts';
 
 /** The function of the bundle that sorts in place of the engine; plugin/editor/engineSort.ts. */
 const SORT = 'stableSort';

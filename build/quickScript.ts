@@ -17,7 +17,7 @@ import {
 } from 'acorn';
 import { simple } from 'acorn-walk';
 import MagicString from 'magic-string';
-import { namesIn, requireFunction } from './scriptNames.ts';
+import { requireFunction } from './requireFunction.ts';
 
 /** The functions of the bundle that make a list of whatever can be gone through, and one of several; plugin/editor/engineLists.ts. */
 const LISTED = 'asList';
@@ -28,7 +28,8 @@ const COPIERS = ['__spreadValues', '__spreadProps'];
 /**
  * The same script without iterators where lists are gone through. What is gone through must be at hand: a generator would run
  * to its end first, and what is added to a `Map` or `Set` meanwhile is not met.
- * @param script a bundle in ECMAScript 2016, as the bundler prints it, that has functions `asList` and `gapless` in its scope
+ * @param script a bundle in ECMAScript 2016 that has functions `asList` and `gapless` in its scope, as the bundler prints it:
+ *   nothing has the name of another thing around it
  * @throws Error when it lacks one, or when an object's copy is to have accessors
  */
 export function quickly(script: string): string {
@@ -64,15 +65,12 @@ class Rewriter {
   private byIndex({ start, end, left, right, body }: ForOfStatement): void {
     if (left.type !== 'VariableDeclaration' || right.type === 'SequenceExpression') return;
     const { text } = this;
-    const names = namesIn(left);
-    const isOpen = body.type === 'BlockStatement' && !namesIn(body).some((name) => names.indexOf(name) >= 0);
     const at = this.name('at');
     const list = this.name('list');
     const declared = `${left.kind} ${this.taken(left.declarations[0]!.id, `${list}[${at}]`)};`;
     text.overwrite(start, right.start, `for (let ${at} = 0, ${list} = ${LISTED}(`);
     text.overwrite(right.end, body.start, `); ${at} < ${list}.length; ${at}++) `);
-    // What the body declares anew it declares in a block of its own.
-    if (isOpen) text.appendLeft(body.start + 1, declared);
+    if (body.type === 'BlockStatement') text.appendLeft(body.start + 1, declared);
     else {
       text.appendRight(body.start, `{ ${declared} `);
       text.appendLeft(end, ' }');
