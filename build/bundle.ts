@@ -72,12 +72,6 @@ interface EditorScript {
   readonly packages: readonly string[];
 }
 
-/** What is put in the place of what the engines get wrong or are slow at: every script carries it. */
-const ENGINE_HELPERS = [
-  `export { stableSort } from './plugin/editor/engineSort.ts';`,
-  `export { asList } from './plugin/editor/engineLists.ts';`,
-].join('');
-
 async function scriptOf(module: string): Promise<EditorScript> {
   const bundled = await build({
     stdin: { contents: module + HELPERS, resolveDir: ROOT, loader: 'ts' },
