@@ -543,6 +543,7 @@ const panel: PanelWords = {
   noScore: 'No score is open.',
   emptyScore: 'The score has no bars.',
   reading: (percent) => `Reading the score: ${percent} %`,
+  readOnceLetGo: 'The score is large: press Escape in it, and it is read.',
   noHorn: 'The score has no horn part.',
   noStopped: 'The horn part has no stopped note: nothing to annotate.',
   noStoppedSelected: 'No stopped horn note is selected: nothing was changed.',

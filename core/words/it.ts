@@ -572,6 +572,7 @@ const panel: PanelWords = {
   noScore: 'Nessuna partitura è aperta.',
   emptyScore: 'La partitura non ha battute.',
   reading: (percent) => `Lettura della partitura: ${percent} %`,
+  readOnceLetGo: 'La partitura è grande: premere Esc nella partitura, poi viene letta.',
   noHorn: 'La partitura non ha una parte di corno.',
   noStopped: 'La parte di corno non ha note chiuse: niente da annotare.',
   noStoppedSelected: 'Nessuna nota chiusa di corno è selezionata: non è stato cambiato nulla.',

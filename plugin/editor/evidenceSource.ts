@@ -22,12 +22,14 @@ export interface Doing {
 export interface EvidenceSource {
   /** True while something that is due was not read. */
   readonly isDue: boolean;
+  /** True where reading goes on as soon as nothing is selected. */
+  readonly awaitsLettingGo: boolean;
   /** True where every edit shows by itself. */
   readonly seesEveryEdit: boolean;
   /** By part, in the order of the watch. */
   evidenceOf(index: number): PartEvidence;
-  /** Everything is due. */
-  readAgain(): void;
+  /** Everything is due. @param isChanged true where the panel has just changed it, and waits for nothing to see what came of it */
+  readAgain(isChanged: boolean): void;
   /** @returns the part of which something new is known, or `null` */
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null;
 }

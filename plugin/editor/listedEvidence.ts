@@ -11,6 +11,7 @@ const LISTED_EVERY_MS = 1200;
 const LEAST_RATIO = 40;
 
 export class ListedEvidence implements EvidenceSource {
+  readonly awaitsLettingGo = false;
   private readonly host: Host;
   private known: PartEvidence[] = [];
   private unread: number[] = [];

@@ -47,9 +47,11 @@ export class LiveList {
     return this.reading.listed.map(({ passage }) => passage);
   }
 
-  /** How far the reading is, in one sentence; empty when it is done. */
+  /** How far the reading is or what it waits for, in one sentence; empty when it is done. */
   get progress(): string {
-    return this.isBusy ? this.controls.words.reading(this.percent) : '';
+    const { words } = this.controls;
+    if (this.reading.awaitsLettingGo) return words.readOnceLetGo;
+    return this.isBusy ? words.reading(this.percent) : '';
   }
 
   view(): ListView {
@@ -76,7 +78,7 @@ export class LiveList {
     const { host, controls } = this;
     this.standsInTheWay = '';
     if (isOther) this.reading = new LiveReading(host, controls.choice);
-    else this.reading.readAgain();
+    else this.reading.readAgain(false);
     if (score?.firstMeasure) {
       this.readAtOnce(score);
       return;
@@ -86,9 +88,9 @@ export class LiveList {
     this.list();
   }
 
-  /** Everything is due again, at the next looks. */
+  /** Everything is due again, at the next looks, after the panel has changed the music. */
   readAgain(): void {
-    this.reading.readAgain();
+    this.reading.readAgain(true);
   }
 
   /** Reads the score after its music was changed. */
@@ -114,7 +116,7 @@ export class LiveList {
     const { reading, isBusy, percent } = this;
     try {
       const isNew = reading.step(score, isBusy);
-      this.isBusy = isBusy && reading.isReading;
+      this.isBusy = isBusy && reading.isReading && !reading.awaitsLettingGo;
       this.percent = 10 * Math.floor(10 * reading.share);
       const isDone = isBusy && !this.isBusy;
       if (isNew || isDone) this.list();
@@ -138,7 +140,7 @@ export class LiveList {
   private list(): void {
     const { reader, words } = this.controls;
     const parts = this.reading.listed;
-    const isRead = this.standsInTheWay === '' && !this.isBusy;
+    const isRead = this.standsInTheWay === '' && !this.isBusy && !this.reading.awaitsLettingGo;
     if (isRead && !this.reading.hasHorns) this.standsInTheWay = words.noHorn;
     this.place.renew(parts, reader);
     const examinations = parts.map(({ examination }) => examination);

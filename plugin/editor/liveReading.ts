@@ -47,6 +47,8 @@ export class LiveReading {
   private readonly writer = new WriterWatch();
   private lookedAt = 0;
   private strodeAt = 0;
+  /** True until what the panel itself has changed is read. */
+  private isChanged = false;
   /** True while the writer types: nothing else is looked at then. */
   isTyping = false;
 
@@ -60,6 +62,11 @@ export class LiveReading {
   /** True while the list is not what it could be. */
   get isReading(): boolean {
     return !this.watch.isWhole || this.source.isDue || this.made.some(({ examination }) => !examination);
+  }
+
+  /** True where the list waits until nothing is selected. */
+  get awaitsLettingGo(): boolean {
+    return this.source.isDue && this.source.awaitsLettingGo;
   }
 
   /** How much of the reading is done, 0 to 1. */
@@ -95,10 +102,14 @@ export class LiveReading {
     return { part, evidence, bars: watch.copies, index, listed: isUpToDate ? listed : null };
   }
 
-  /** Everything is due again, and what the panel itself has changed or selected is nobody's writing. */
-  readAgain(): void {
+  /**
+   * Everything is due again, and what the panel itself has changed or selected is nobody's writing.
+   * @param isChanged true where the panel has just changed the music, and has to see what came of it
+   */
+  readAgain(isChanged: boolean): void {
     this.watch.forget();
-    this.source.readAgain();
+    this.source.readAgain(isChanged);
+    this.isChanged = isChanged;
     this.writer.forget();
   }
 
@@ -166,7 +177,8 @@ export class LiveReading {
   }
 
   private startOver(): void {
-    this.source.readAgain();
+    this.source.readAgain(this.isChanged);
+    this.isChanged = false;
     this.made = this.watch.hornParts.map((_, i) => ({
       passage: null,
       addresses: [],

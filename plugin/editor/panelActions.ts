@@ -7,7 +7,9 @@ import type { Host, HostScore } from './hostApi.ts';
 import { LastAction, type MarkSpot, marksAt, musicOf } from './lastAction.ts';
 import type { LiveList } from './liveList.ts';
 import type { NoteAddress } from './noteAddress.ts';
+import { isReadAsText } from './readParts.ts';
 import { selectedHornNotes } from './selectedHorns.ts';
+import { hasNoSelection } from './selectedScore.ts';
 import { showNote } from './showNote.ts';
 import { writeRepair, writeSigns } from './writeRepair.ts';
 
@@ -72,11 +74,10 @@ export class PanelActions {
     const { finding, address, part } = target;
     this.change(
       repairText(repair, this.controls.reader),
-      (score) => {
-        writeRepair(host, score, repair.steps, part.passage.notes, part.addresses, this.controls.reader);
-        this.shownNote = this.select(address) ? address : null;
-      },
+      (score) =>
+        writeRepair(host, score, repair.steps, part.passage.notes, part.addresses, this.controls.reader),
       () => place.list.placeOf(finding, address) === null,
+      address,
     );
   }
 
@@ -111,7 +112,8 @@ export class PanelActions {
   /** Selects the note of the finding that is chosen. */
   showChosen(): void {
     const { address } = this.list.place;
-    this.shownNote = address && this.select(address) ? address : null;
+    this.shownNote = null;
+    if (address) this.show(address);
     if (!this.shownNote) this.sentence = this.controls.words.notShown;
   }
 
@@ -145,8 +147,14 @@ export class PanelActions {
   /**
    * Changes the music, reads it again, and says what was done or why nothing was.
    * @param hasHelped asked once the score was read: what did not come out as it was meant is taken back
+   * @param shown the note that is then selected; `null` leaves the selection to the user
    */
-  private change(label: string, work: (score: HostScore) => void, hasHelped: () => boolean): void {
+  private change(
+    label: string,
+    work: (score: HostScore) => void,
+    hasHelped: () => boolean,
+    shown: NoteAddress | null = null,
+  ): void {
     const { host, list } = this;
     const { reader, words } = this.controls;
     const score = host.root.curScore;
@@ -162,14 +170,24 @@ export class PanelActions {
     }
     this.sentence = repairWords(reader).done(label);
     this.last = new LastAction(label, before);
+    // Where a large score is read quickest with nothing selected, what the panel has selected is let go meanwhile.
+    const isLetGo = shown !== null && isReadAsText(host);
+    if (isLetGo) host.root.cmd('escape');
+    else if (shown) this.show(shown);
     this.afterReading = () => {
-      if (hasHelped()) return;
-      host.root.cmd('undo');
-      this.last = null;
-      this.sentence = words.failed(words.faults.notTaken);
-      list.readAgain();
+      if (!hasHelped()) {
+        host.root.cmd('undo');
+        this.last = null;
+        this.sentence = words.failed(words.faults.notTaken);
+        list.readAgain();
+      }
+      if (isLetGo && hasNoSelection(score)) this.show(shown);
     };
     list.listAfterChange(score);
+  }
+
+  private show(address: NoteAddress): void {
+    this.shownNote = this.select(address) ? address : null;
   }
 
   /** Writes or takes away marks, which are not part of the music that is read. */

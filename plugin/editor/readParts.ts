@@ -4,7 +4,7 @@ import { type Host, type HostPart, type HostScore, isAtLeast } from './hostApi.t
 import { evidenceIn } from './ownFormat.ts';
 import type { PartEvidence } from './partEvidence.ts';
 import { type PartWalk, walkParts } from './scoreWalk.ts';
-import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
+import { evidenceOfAll, hasNoSelection, isBestListed } from './selectedScore.ts';
 import { evidenceOf } from './selectionEvidence.ts';
 import { BarReader } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
@@ -44,7 +44,7 @@ function evidenceAsText(
   walks: readonly PartWalk[],
   known: (part: HostPart) => PartEvidence | null,
 ): readonly PartEvidence[] {
-  const all = canSelectAll(score, walks) ? evidenceOfAll(host, score, walks) : null;
+  const all = hasNoSelection(score) && isBestListed(score, walks) ? evidenceOfAll(host, score, walks) : null;
   if (all) return all;
   const bars = new BarReader();
   const written = new WrittenScore(host, score);

@@ -15,11 +15,14 @@ import { hasPartScore } from './writtenScore.ts';
 /** Bars times staves from which writing takes a few tenths of a second, and selecting a fraction of it. */
 const LARGE = 2000;
 
-/** True where the whole score may be selected, and nobody would see a difference afterwards. */
-export function canSelectAll(score: HostScore, walks: readonly PartWalk[]): boolean {
-  const elements = score.selection?.elements;
+/** True where nothing is selected, so that nobody sees a difference once all was selected for a moment. */
+export function hasNoSelection({ selection }: HostScore): boolean {
+  return selection?.elements.length === 0;
+}
+
+/** True where the list of a whole score tells enough, and writing it takes too long. */
+export function isBestListed(score: HostScore, walks: readonly PartWalk[]): boolean {
   return (
-    elements?.length === 0 &&
     (score.nmeasures * score.ntracks) / TRACKS_PER_STAFF >= LARGE &&
     // Part scores are written in less time still.
     !walks.every(({ part }) => hasPartScore(score, part)) &&

@@ -4,7 +4,8 @@ import { AT_WORK_MS, type Doing, type EvidenceSource } from './evidenceSource.ts
 import type { Host, HostPart, HostScore } from './hostApi.ts';
 import { evidenceIn } from './ownFormat.ts';
 import { isSameEvidence, NO_EVIDENCE, type PartEvidence } from './partEvidence.ts';
-import { canSelectAll, evidenceOfAll } from './selectedScore.ts';
+import type { PartWalk } from './scoreWalk.ts';
+import { evidenceOfAll, hasNoSelection, isBestListed } from './selectedScore.ts';
 import { BarReader, type PartText } from './writtenBars.ts';
 import { WrittenScore } from './writtenScore.ts';
 
@@ -30,6 +31,8 @@ interface WritingCost {
 const NO_COST: WritingCost = { all: 0, longest: 0, isOnlyMeasure: true };
 
 export class WrittenEvidence implements EvidenceSource {
+  awaitsLettingGo = false;
+  private mayAwait = true;
   private readonly host: Host;
   private readonly bars = new BarReader();
   private known: { readonly text: PartText | null; readonly evidence: PartEvidence }[] = [];
@@ -62,8 +65,9 @@ export class WrittenEvidence implements EvidenceSource {
     return this.known[index]?.evidence ?? NO_EVIDENCE;
   }
 
-  readAgain(): void {
+  readAgain(isChanged: boolean): void {
     this.isAskedFor = true;
+    this.mayAwait = !isChanged;
   }
 
   step(score: HostScore, watch: BarWatch, doing: Doing): number | null {
@@ -72,7 +76,8 @@ export class WrittenEvidence implements EvidenceSource {
     const index = this.unread[0];
     if (index === undefined) {
       if (!this.mayWrite(doing)) return null;
-      if (!this.isAskedFor || !this.readAll(score, watch)) this.begin(score, watch, doing.now);
+      if (this.isAskedFor) this.readAsked(score, watch, doing.now);
+      else this.begin(score, watch, doing.now);
       return null;
     }
     // A note may have come into the writer's hand since.
@@ -90,10 +95,18 @@ export class WrittenEvidence implements EvidenceSource {
     return now - this.writtenAt >= every;
   }
 
-  /** @returns false where the score has to be written */
-  private readAll(score: HostScore, watch: BarWatch): boolean {
+  private readAsked(score: HostScore, watch: BarWatch, now: number): void {
+    if (this.awaitsLettingGo && !hasNoSelection(score)) return;
     const walks = watch.hornParts.map((_, i) => watch.walkOf(i));
-    const all = canSelectAll(score, walks) ? evidenceOfAll(this.host, score, walks) : null;
+    const isListed = isBestListed(score, walks);
+    this.awaitsLettingGo = this.mayAwait && isListed && !hasNoSelection(score);
+    if (this.awaitsLettingGo) return;
+    if (!isListed || !hasNoSelection(score) || !this.readAll(score, walks)) this.begin(score, watch, now);
+  }
+
+  /** @returns false where the score has to be written */
+  private readAll(score: HostScore, walks: readonly PartWalk[]): boolean {
+    const all = evidenceOfAll(this.host, score, walks);
     if (!all) return false;
     this.isAskedFor = false;
     // What is read so is read when the user asks for it, and only then.

@@ -6,12 +6,20 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { removeFolders, temporaryFolder } from './rig/folders.ts';
 import { HOST_3 } from './rig/host3.ts';
 import { open, rest, scoreOf, stopped } from './rig/music.ts';
+import type { PanelMoment } from './rig/steps.ts';
 
 afterAll(removeFolders);
 
 /** A flute and a horn, with a part score of each, as the editor itself made and saved them. */
 const SCORE = fileURLToPath(new URL('rig/scoreWithPart.mscx', import.meta.url));
 const READ = { counts: '2 stopped notes: 2 sure', findings: [], selected: 0 };
+
+/** What opening the panel wrote, found and left selected. */
+interface Opened {
+  readonly written: readonly number[];
+  readonly findings: readonly string[];
+  readonly counts: string;
+}
 
 async function written(change: (score: string) => string): Promise<unknown> {
   const path = join(await temporaryFolder('score'), 'score.mscx');
@@ -61,16 +69,41 @@ describe.skipIf(!HOST_3.isInstalled)('a score of many bars and staves', () => {
   };
   const score = scoreOf([flute, { bars: horn.concat(silence.bars.slice(2)) }, ...Array(7).fill(flute)]);
 
-  it('is read from its own list where nothing is selected, which finds the same, and nothing is selected then', async () => {
+  it('is read from its own list where nothing is selected, which finds what the written score does, and nothing is selected then', async () => {
+    const { results } = await HOST_3.run(score, [
+      { do: 'written' },
+      { do: 'result' },
+      { do: 'select-stretch', staff: 1, length: 1 },
+      { do: 'result' },
+    ]);
+    const [opened, listed, , written] = results as [{ findings: string[] }, object, number, object];
+    expect(opened).toMatchObject({ written: [], selected: 0, seesEveryEdit: false });
+    expect(opened.findings.length).toBeGreaterThan(2);
+    expect(listed).toEqual(written);
+  });
+
+  it('is read once what was selected is let go, and neither written nor robbed of its selection before', async () => {
     const { results } = await HOST_3.run(score, [
       { do: 'written' },
       { do: 'select-stretch', staff: 1, length: 1 },
       { do: 'written' },
+      { do: 'panel', acts: [{ looks: 5 }, { cmd: 'escape' }, { looks: 3 }] },
     ]);
-    const [listed, , whole] = results as { findings: string[]; counts: string; written: number[] }[];
-    expect(listed).toMatchObject({ written: [], selected: 0, seesEveryEdit: false });
-    expect(listed!.findings.length).toBeGreaterThan(2);
-    expect(whole).toMatchObject({ findings: listed!.findings, counts: listed!.counts, selected: 1 });
-    expect(whole!.written[0]).toBe(9);
+    const [free, , selected, moments] = results as [Opened, number, Opened, PanelMoment[]];
+    expect(selected).toEqual({ written: [], counts: '', findings: [], seesEveryEdit: true, selected: 1 });
+    const { sentence } = moments[0]!;
+    expect(sentence).toBe('The score is large: press Escape in it, and it is read.');
+    expect(moments[0]).toMatchObject({ findings: [], selected: [{ track: 4 }] });
+    expect(moments[2]).toMatchObject({ findings: free.findings, selected: [], sentence: '' });
+  });
+
+  it('is read after a repair with the repaired note let go meanwhile', async () => {
+    const { results } = await HOST_3.run(score, [
+      { do: 'panel', acts: [{ press: 'choose', what: 0 }, { press: 'repair', what: 0 }, { looks: 3 }] },
+    ]);
+    const [chosen, , repaired] = results[0] as [PanelMoment, PanelMoment, PanelMoment];
+    expect(chosen.chosen.repairs.length).toBeGreaterThan(0);
+    expect(repaired.count).toBeLessThan(chosen.count);
+    expect(repaired.selected.map(({ track }) => track)).toEqual([4]);
   });
 });

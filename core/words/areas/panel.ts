@@ -56,6 +56,8 @@ export interface PanelWords {
   readonly emptyScore: string;
   /** While a big score is read. @param percent 0 to 100 */
   reading(percent: number): string;
+  /** Where a big score is read as soon as nothing is selected, which the key named there brings about. */
+  readonly readOnceLetGo: string;
   readonly noHorn: string;
   readonly noStopped: string;
   readonly noStoppedSelected: string;
