@@ -2,7 +2,6 @@
 import { resultOf } from '../../core/index.ts';
 import { annotate, clear, examineScore } from './annotateScore.ts';
 import { chosenFor } from './choice.ts';
-import { takeRoom } from './engineRoom.ts';
 import { type Host, type HostFile, type HostRoot, isAtLeast, type ScriptEngine } from './hostApi.ts';
 import { Panel } from './panel.ts';
 import { readerFor } from './reader.ts';
@@ -16,7 +15,6 @@ export function hostOf(root: HostRoot, file: HostFile, engine: ScriptEngine): Ho
 
 /** Opens the panel. */
 export function openPanel(host: Host): Panel {
-  takeRoom();
   return new Panel(host);
 }
 
@@ -26,7 +24,6 @@ export function openPanel(host: Host): Panel {
  * @returns one sentence on what was done
  */
 export function runOnce(host: Host, task: 'annotate' | 'clear'): string {
-  takeRoom();
   const score = host.root.curScore;
   if (score && !isAtLeast(host, 4, 0)) score.endCmd();
   const choice = chosenFor(host, score);

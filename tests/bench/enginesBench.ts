@@ -1,17 +1,13 @@
 /**
  * In the script engines that the editor's versions are built on: what the build puts in the place of iterators against what
- * was written, and the room that the plugin takes for its script.
+ * was written.
  */
-import { fileURLToPath } from 'node:url';
 import { transform } from 'esbuild';
-import { editorScript } from '../../build/bundle.ts';
 import { quickly } from '../../build/quickScript.ts';
 import { asList, gapless } from '../../plugin/editor/engineLists.ts';
 import { skipLoudly } from '../editor/rig/programs.ts';
 import { ENGINES, trialsIn } from '../editor/rig/standIn.ts';
 import type { BenchRow } from './benchRow.ts';
-
-const ROOM = fileURLToPath(new URL('../../plugin/editor/engineRoom.ts', import.meta.url));
 
 /** One step of what is written, with lists of 2 and of 8 and an object of 8 at hand, and the most that the other may take of it. */
 const JOBS: readonly { readonly name: string; readonly step: string; readonly most: number }[] = [
@@ -24,11 +20,11 @@ const JOBS: readonly { readonly name: string; readonly step: string; readonly mo
 const STEPS = 20_000;
 const TURNS = 7;
 
-/** A row for every pair, and one for the room, in every engine that is installed. */
+/** A row for every pair in every engine that is installed. */
 export async function enginesBench(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   for (const { name, program, install } of ENGINES) {
-    if (program) rows.push(...(await jobRows(name, program)), await roomRow(name, program));
+    if (program) rows.push(...(await jobRows(name, program)));
     else skipLoudly(`the bench of the script engine of ${name}, which is not installed`, install);
   }
   return rows;
@@ -79,52 +75,4 @@ async function jobRows(engine: string, program: string): Promise<BenchRow[]> {
       ok: ratio <= most,
     };
   });
-}
-
-/**
- * Makes texts and small lists that are soon forgotten, beside the records of a score that stay. An engine that holds next to
- * nothing is slower with room, since it has little to look through.
- */
-const MAKING = `
-var records = [];
-for (let i = 0; i < 30000; i++) records.push({ pitch: i, line: i + 1, sign: null, notes: [i], text: '' });
-var making = () => {
-  let sum = 0;
-  for (let i = 0; i < 60000; i++) {
-    const made = { list: [i, i + 1, i + 2], text: ['the note', i % 7, 'of the bar', i, 'as it is printed'].join(' ') };
-    sum += made.list.length + made.text.length;
-  }
-  return sum;
-};`;
-const MAKINGS = 7;
-const MOST_WITH_ROOM = 0.85;
-const STARTS = 5;
-
-async function roomRow(engine: string, program: string): Promise<BenchRow> {
-  const room = await editorScript(ROOM);
-  // An engine keeps its room: each turn is in an engine of its own.
-  const turn = async (first: string): Promise<number> => {
-    const trials = `(({ takeRoom }) => () => { ${first} return timed([making], ${MAKINGS}); })(Bellhand)`;
-    const script = `${room}${TIMED}${MAKING} Bellhand = { trials: ${trials} };`;
-    const [times] = (await trialsIn(program, script)) as [number[]];
-    // All of them: garbage is collected in some alone.
-    return times.reduce((sum, time) => sum + time, 0) / MAKINGS;
-  };
-  const turns: { readonly value: number; readonly without: number }[] = [];
-  for (let start = 0; start < STARTS; start++)
-    turns.push({ without: await turn(''), value: await turn('takeRoom();') });
-  const ratio = median(turns.map(({ value, without }) => value / without));
-  return {
-    name: `${engine}: makes 60,000 small lists and texts beside 30,000 records, with the plugin’s room`,
-    value: median(turns.map(({ value }) => value)),
-    unit: 'ms',
-    ratio,
-    baseline: `without it, ${median(turns.map(({ without }) => without)).toFixed(0)} ms; the median of ${STARTS} turns`,
-    limit: `ratio at most ${MOST_WITH_ROOM}`,
-    ok: ratio <= MOST_WITH_ROOM,
-  };
-}
-
-function median(values: readonly number[]): number {
-  return values.slice().sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }
