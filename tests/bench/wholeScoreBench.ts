@@ -58,6 +58,7 @@ async function rowsOf(host: Host, score: WholeScore): Promise<BenchRow[]> {
   });
   const rows = [
     row('open the panel', whole.open, part.open, LIMITS_MS.open),
+    row('open it while a note is selected', whole.openSelected, part.openSelected, LIMITS_MS.open),
     row(
       whole.piece === null
         ? 'the longest slice of it'
@@ -99,6 +100,8 @@ async function rowsOf(host: Host, score: WholeScore): Promise<BenchRow[]> {
 
 interface Costs {
   readonly open: number;
+  /** The same while a note is selected. */
+  readonly openSelected: number;
   readonly slice: number;
   /** In percent of a core. */
   readonly rest: number;
@@ -139,6 +142,8 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
       { do: 'cost', what: 'annotate' },
       { do: 'cost', what: 'text' },
       ...(isWriting ? ([{ do: 'cost', what: 'write' }] as const) : []),
+      { do: 'select-stretch', staff, length: 1 },
+      { do: 'cost', what: 'open' },
     ],
     MOST_MS,
   );
@@ -156,9 +161,11 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
     number?,
   ];
   if (selected !== SELECTED) throw new Error(`${selected} notes selected instead of ${SELECTED}`);
+  const besideSelected = results.at(-1) as number[];
   const ours = isWriting ? withoutLargest(slices) : slices;
   return {
     open: sum(slices),
+    openSelected: sum(besideSelected),
     slice: Math.max(...ours),
     click: Math.max(...clicked),
     rest: (100 * sum(looks)) / (LOOK_EVERY_MS * looks.length),
