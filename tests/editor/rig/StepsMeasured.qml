@@ -58,6 +58,8 @@ Item {
         "cost": function (step, folder) {
             var host = hosts.hostFor(step)
             if (step.what === "open") {
+                // The panel before it is closed.
+                kept = null
                 var slices = [processorTime(function () { kept = bellhand.openPanel(host) })]
                 while (kept.view().isBusy) slices.push(processorTime(function () { kept.tick() }))
                 return slices
