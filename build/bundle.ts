@@ -62,9 +62,10 @@ function composerScript(): Promise<EditorScript> {
 }
 
 /** What the build puts in the place of what the editor's engines get wrong or are slow at, which every script needs. */
-const HELPERS = `
-export { stableSort } from './plugin/editor/engineSort.ts';
-export { asList, gapless } from './plugin/editor/engineLists.ts';`;
+const HELPERS = [
+  `export { stableSort } from './plugin/editor/engineSort.ts';`,
+  `export { asList, gapless } from './plugin/editor/engineLists.ts';`,
+].join('');
 
 /** A script, and the names of the packages that it carries. */
 interface EditorScript {

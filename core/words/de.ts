@@ -575,7 +575,7 @@ const panel: PanelWords = {
   noScore: 'Es ist keine Partitur geöffnet.',
   emptyScore: 'Die Partitur hat keine Takte.',
   reading: (percent) => `Die Partitur wird gelesen: ${percent} %`,
-  readOnceLetGo: 'Die Partitur ist groß: Escape in den Noten drücken, dann wird sie gelesen.',
+  readOnceLetGo: 'Die Partitur ist groß: Esc in den Noten drücken, dann wird sie gelesen.',
   noHorn: 'Die Partitur hat keine Hornstimme.',
   noStopped: 'Die Hornstimme hat keinen gestopften Ton: nichts zu bezeichnen.',
   noStoppedSelected: 'Kein gestopfter Hornton ist ausgewählt: Es wurde nichts geändert.',

@@ -564,7 +564,7 @@ const panel: PanelWords = {
   noScore: 'No hay ninguna partitura abierta.',
   emptyScore: 'La partitura no tiene compases.',
   reading: (percent) => `Leyendo la partitura: ${percent} %`,
-  readOnceLetGo: 'La partitura es grande: pulse Escape en ella y se leerá.',
+  readOnceLetGo: 'La partitura es grande: pulse Esc en ella y se leerá.',
   noHorn: 'La partitura no tiene parte de trompa.',
   noStopped: 'La parte de trompa no tiene notas tapadas: nada que anotar.',
   noStoppedSelected: 'No hay ninguna nota tapada de trompa seleccionada: no se ha cambiado nada.',

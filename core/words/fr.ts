@@ -576,7 +576,7 @@ const panel: PanelWords = {
   noScore: 'Aucune partition n’est ouverte.',
   emptyScore: 'La partition n’a pas de mesures.',
   reading: (percent) => `Lecture de la partition : ${percent} %`,
-  readOnceLetGo: 'La partition est grande : appuyez sur Échap dans la partition, elle sera lue.',
+  readOnceLetGo: 'La partition est grande : appuyer sur Échap dans la partition pour qu’elle soit lue.',
   noHorn: 'La partition n’a pas de partie de cor.',
   noStopped: 'La partie de cor n’a pas de note bouchée : rien à annoter.',
   noStoppedSelected: 'Aucune note bouchée de cor n’est sélectionnée : rien n’a été changé.',
