@@ -142,8 +142,6 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
       { do: 'cost', what: 'annotate' },
       { do: 'cost', what: 'text' },
       ...(isWriting ? ([{ do: 'cost', what: 'write' }] as const) : []),
-      { do: 'select-stretch', staff, length: 1 },
-      { do: 'cost', what: 'open' },
     ],
     MOST_MS,
   );
@@ -161,7 +159,16 @@ async function costs(host: Host, score: string, staff: number): Promise<Costs> {
     number?,
   ];
   if (selected !== SELECTED) throw new Error(`${selected} notes selected instead of ${SELECTED}`);
-  const besideSelected = results.at(-1) as number[];
+  // In an editor that has just started, as the other.
+  const again = await host.run(
+    score,
+    [
+      { do: 'select-stretch', staff, length: 1 },
+      { do: 'cost', what: 'open' },
+    ],
+    MOST_MS,
+  );
+  const besideSelected = again.results[1] as number[];
   const ours = isWriting ? withoutLargest(slices) : slices;
   return {
     open: sum(slices),
