@@ -21,7 +21,9 @@ export function layOutOnly(
   places: readonly { readonly tick: number; readonly track: number }[],
   step: UndoStep,
 ): void {
-  if (isAtLeast(host, 3, 3) || places.length === 0) return;
+  const { root } = host;
+  // Without a way to take them off the texts would stay.
+  if (isAtLeast(host, 3, 3) || !root.removeElement || places.length === 0) return;
   let [first, last] = [places[0]!, places[0]!];
   for (const place of places) {
     if (place.tick < first.tick) first = place;
@@ -30,12 +32,12 @@ export function layOutOnly(
   const ends = [first, last].map(({ tick, track }): HostText => {
     const cursor = cursorOn(score, track);
     moveTo(cursor, tick);
-    const text = host.root.newElement(host.root.Element.STAFF_TEXT);
+    const text = root.newElement(root.Element.STAFF_TEXT);
     text.text = BLANK;
     cursor.add(text);
     step.changes += 1;
     return text;
   });
   score.startCmd();
-  for (const text of ends) host.root.removeElement!(text);
+  for (const text of ends) root.removeElement(text);
 }
